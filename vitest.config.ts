@@ -1,0 +1,32 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+// Two projects: `unit` runs in Node (runes compiled for state tests), `page` drives the built site in a real browser.
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        plugins: [svelte({ configFile: false })],
+        resolve: { conditions: ['browser'] },
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/page/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'page',
+          environment: 'node',
+          include: ['test/page/**/*.test.ts'],
+          globalSetup: ['test/page/setup.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
