@@ -1,0 +1,202 @@
+// The verdict as it is printed by `judge --json` (format layerwright-verdict/1) and shown on the page.
+// Public contract: lengths in mm, voltages in V, frequency in Hz. Fields may be added, none renamed.
+
+import type { Because, Confirmed } from '#standards/because.ts';
+
+export type Grade = 'none' | 'functional' | 'basic' | 'supplementary' | 'double' | 'reinforced';
+export type Answer = 'meets' | 'falls-short' | 'not-shown';
+export type Metric = 'creepage' | 'clearance';
+
+export interface Verdict {
+  readonly format: 'layerwright-verdict/1';
+  readonly title: string;
+  readonly rules: { readonly id: string; readonly edition: string };
+  readonly verdict: Answer;
+  /** What the verdict leaves out; with anything in it every wording says "inside the winding window only". */
+  readonly notJudged: readonly string[];
+  /** With a floating core: the verdict were it counted with the mains side. */
+  readonly coreAsPrimary: CoreAsPrimary | null;
+  readonly pairs: readonly PairVerdict[];
+  readonly weakSpots: readonly WeakSpot[];
+  readonly fit: Fit;
+  readonly remarks: readonly Remark[];
+  readonly assumptions: readonly Assumption[];
+  /** Least confirmed figure that the verdict rests on. */
+  readonly restsOn: Confirmed;
+}
+
+export interface CoreAsPrimary {
+  readonly verdict: Answer;
+  readonly pairs: readonly {
+    readonly between: readonly [string, string];
+    readonly achieved: Grade;
+    readonly verdict: Answer;
+    readonly length: number | null;
+    readonly metric: Metric | null;
+  }[];
+}
+
+export interface PairVerdict {
+  readonly between: readonly [string, string];
+  readonly needed: Grade;
+  readonly achieved: Grade;
+  /** Achieved with every unknown at its best. */
+  readonly achievedAtBest: Grade;
+  readonly verdict: Answer;
+  readonly stress: PairStress;
+  /** Null where nothing is asked. */
+  readonly required: Required | null;
+  readonly paths: readonly PrintedPath[];
+  /** Which of the paths decides, by its place in `paths`; null where no path is left. */
+  readonly limiting: Limiting | null;
+  readonly because: Because;
+}
+
+/** What holds the pair at its achieved grade. */
+export interface Limiting {
+  readonly metric: Metric | 'bridge' | 'outside' | 'solid';
+  /** Length that counts, mm; null for solids and bridges. */
+  readonly length: number | null;
+  readonly required: number | null;
+  readonly grade: Grade;
+  readonly section: string | null;
+  readonly points: readonly (readonly [number, number])[];
+  readonly legs: readonly PathLeg[];
+  readonly plies: number;
+  readonly over: readonly string[];
+}
+
+export interface PairStress {
+  readonly rms: number;
+  readonly peak: number;
+  readonly frequency: number;
+  /** Required withstand voltage (transient), V peak. */
+  readonly withstand: number;
+  readonly basis: 'measured' | 'stated' | 'computed' | 'floor';
+  readonly because: Because;
+}
+
+export interface RequiredDistance {
+  readonly basic: number;
+  readonly reinforced: number;
+  readonly because: Because;
+}
+
+export interface Required {
+  readonly clearance: RequiredDistance;
+  readonly creepage: RequiredDistance & { readonly materialGroup: string };
+  readonly throughInsulation: {
+    readonly leastThickness: number;
+    readonly plies: string;
+    readonly because: Because;
+  };
+  readonly test: {
+    readonly peak: number;
+    readonly rms: number;
+    readonly dc: number;
+    readonly seconds: number;
+    /** Of the basic grade, for single plies. */
+    readonly basicPeak: number;
+    /** Level where the frequency is above 30 kHz; null below. */
+    readonly highFrequencyPeak: number | null;
+    readonly because: Because;
+  };
+}
+
+export interface PathLeg {
+  readonly kind: 'surface' | 'air' | 'through' | 'closed-joint' | 'over';
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  readonly length: number;
+  readonly plies: number;
+  /** In words: `along the margin`, `up the tape edges at the flange`, … */
+  readonly says: string;
+}
+
+/** Shortest whole path of one metric that punctures at most `plies` plies, over all sections. */
+export interface PrintedPath {
+  readonly metric: Metric;
+  readonly plies: number;
+  readonly length: number | null;
+  readonly grade: Grade | null;
+  readonly section: string | null;
+  /** Floating conductors that it runs over. */
+  readonly over: readonly string[];
+  readonly points: readonly (readonly [number, number])[];
+  readonly legs: readonly PathLeg[];
+  readonly pieces: readonly { readonly between: readonly [string, string]; readonly length: number; readonly plies: number }[];
+  readonly required: { readonly basic: number; readonly reinforced: number } | null;
+}
+
+export type SpotKind =
+  | 'unsafe-bridge'
+  | 'touching'
+  | 'enamel-only'
+  | 'overfull'
+  | 'hot'
+  | 'core-bridge'
+  | 'lead-crossing'
+  | 'bare-lead'
+  | 'lead-in-margin'
+  | 'uncovered-tape-edge'
+  | 'drifting-tape'
+  | 'loose-end'
+  | 'narrow-margin'
+  | 'few-plies'
+  | 'weak-ply'
+  | 'thin-wall'
+  | 'short-creepage'
+  | 'short-clearance';
+
+export interface WeakSpot {
+  readonly kind: SpotKind;
+  readonly between: readonly [string, string] | null;
+  readonly section: string;
+  /** Where the flag stands, mm. */
+  readonly at: readonly [number, number];
+  /** Mirror places of the same cause. */
+  readonly also: readonly (readonly [number, number])[];
+  /** Indices in the file's `layers`. */
+  readonly layers: readonly number[];
+  readonly metric: Metric | null;
+  readonly length: number | null;
+  readonly required: number | null;
+  readonly achieved: Grade;
+  readonly needed: Grade | null;
+  readonly verdict: Answer;
+  readonly points: readonly (readonly [number, number])[];
+  readonly says: string;
+  /** What would mend it, in one sentence, where one figure would do; else empty. */
+  readonly mend: string;
+}
+
+export interface Fit {
+  readonly height: { readonly used: number; readonly available: number };
+  readonly chambers: readonly {
+    readonly used: number;
+    readonly layers: readonly {
+      readonly layer: number;
+      readonly rows: number;
+      readonly turnsPerRow: number;
+      readonly height: number;
+      readonly doubtful: boolean;
+    }[];
+  }[];
+}
+
+export interface Remark {
+  readonly kind: string;
+  readonly says: string;
+}
+
+export interface Assumption {
+  /** Path of the field. */
+  readonly field: string;
+  /** What it was counted as, in words. */
+  readonly counted: string;
+  /** Set alone at its best it changes a pair's verdict. */
+  readonly decides: boolean;
+  /** Verdict over all with this one at its best; null where it shapes nothing. */
+  readonly atBest: Answer | null;
+  readonly kind: 'unknown' | 'default' | 'house-rule' | 'interval';
+}

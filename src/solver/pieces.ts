@@ -1,0 +1,48 @@
+// What the path finder answers: the pieces between every two conductors of a section.
+
+import type { Nm } from '#units/quantity.ts';
+import type { StuffId } from './build.ts';
+
+export type Metric = 'creepage' | 'clearance';
+
+/** Options that shape a path; `rules` hands them in with their citation. */
+export interface PathOptions {
+  readonly metric: Metric;
+  /** Air gaps narrower than this are bridged (creepage only; clearance goes through air of any length). */
+  readonly x: Nm;
+  /** A run through one solid from this thickness up is strong. */
+  readonly leastThickness: Nm;
+  /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
+  readonly trackingRank: readonly number[];
+}
+
+/** Number of plies of one stuff that a piece punctures; counts of `MANY` and more are told as `MANY`. */
+export interface Punctured {
+  readonly stuff: StuffId;
+  readonly count: number;
+}
+
+export const MANY = 4;
+
+/** One leg of a piece. */
+export interface Leg {
+  readonly kind: 'surface' | 'air' | 'through' | 'closed-joint';
+  readonly from: readonly [Nm, Nm];
+  readonly to: readonly [Nm, Nm];
+  readonly length: Nm;
+  /** Stuff punctured (kind `through`, `closed-joint`). */
+  readonly stuff: StuffId | null;
+  readonly plies: number;
+}
+
+/** The shortest piece between two conductors with these solids punctured; no other piece is shorter with no more. */
+export interface Piece {
+  readonly between: readonly [string, string];
+  readonly length: Nm;
+  /** All plies punctured, `MANY` for that many and more. */
+  readonly plies: number;
+  readonly punctured: readonly Punctured[];
+  /** Worst tracking rank of the solids that it runs along; 0 where it runs along none. */
+  readonly rank: number;
+  readonly legs: readonly Leg[];
+}
