@@ -2,7 +2,8 @@
 // Steps hold keys and values only; the sentences are made in `report`.
 
 /** How well a cell is confirmed. `memory` is always shown as such; a verdict resting on it says so. */
-export type Confirmed = 'two-sources' | 'published' | 'secondary' | 'derived' | 'memory' | 'house-rule' | 'stated';
+export type Confirmed =
+  'two-sources' | 'published' | 'secondary' | 'derived' | 'memory' | 'house-rule' | 'stated';
 
 /** Where one figure of a table or rule was seen. `sources` are keys of `tables/sources.json`. */
 export interface Cite {
@@ -45,7 +46,15 @@ export function citesOf(why: Because): readonly Cite[] {
   return [...why.cites, ...why.from.flatMap(citesOf)];
 }
 
-const RANK: readonly Confirmed[] = ['memory', 'house-rule', 'derived', 'secondary', 'stated', 'published', 'two-sources'];
+const RANK: readonly Confirmed[] = [
+  'memory',
+  'house-rule',
+  'derived',
+  'secondary',
+  'stated',
+  'published',
+  'two-sources',
+];
 
 /** The weakest confirmation that a derivation rests on; `stated` where it cites nothing. */
 export function weakestConfirmed(why: Because): Confirmed {
