@@ -2,7 +2,17 @@
 // Plain readonly data. What the file left open stays `Unknown`; what took a default is named in `defaulted`.
 // The fields are those of the file (format layerwright-design/1), in its order and under its names.
 
-import type { Celsius, Farads, Hertz, Metres, Nm, Ohms, VoltsDc, VoltsPeak, VoltsRms } from '#units/quantity.ts';
+import type {
+  Celsius,
+  Farads,
+  Hertz,
+  Metres,
+  Nm,
+  Ohms,
+  VoltsDc,
+  VoltsPeak,
+  VoltsRms,
+} from '#units/quantity.ts';
 import type { Known, Reading, Unknown } from './reading.ts';
 
 export type Role = 'mains' | 'touchable' | 'earth' | 'isolated';
@@ -235,7 +245,8 @@ export interface ScreenLayer {
   readonly overlap: Sheet | null;
   readonly inset: Record<Side, Known<Nm>>;
   readonly margins: Margins;
-  readonly lead: Lead | 'not-judged' | Unknown;
+  /** Null: floating, so that there is none. */
+  readonly lead: Lead | 'not-judged' | Unknown | null;
 }
 
 export type Margins = Record<Side, Margin>;

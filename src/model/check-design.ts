@@ -1,0 +1,149 @@
+// What the schema cannot see: every id named exists and stands once, and figures that only make sense together do.
+
+import type { BadInput } from './bad-input.ts';
+import { badField } from './bad-field.ts';
+import { checkLayers } from './check-layers.ts';
+import { checkWindings } from './check-windings.ts';
+import type { Design, Sheet } from './design.ts';
+
+/** The ids that the tables and rule books hold; this room knows neither. */
+export interface KnownIds {
+  readonly rules: readonly string[];
+  readonly tapes: readonly string[];
+  readonly formers: readonly string[];
+  readonly sleeves: readonly string[];
+}
+
+export type Keys = readonly PropertyKey[];
+
+/** Ids that mean something of their own in a reference, or that every object already has. */
+const RESERVED: ReadonlySet<string> = new Set(['core', 'floating', 'unknown', 'not-judged']);
+
+export function checkDesign(design: Design, known: KnownIds): readonly BadInput[] {
+  return [
+    ...oneOf(['rules'], design.rules, known.rules, 'rule book'),
+    ...checkIds(design),
+    ...checkReferences(design),
+    ...checkFormer(design, known),
+    ...checkWindings(design, known),
+    ...checkLayers(design, known),
+  ];
+}
+
+/** One fault where `id` is not among `ids`. */
+export const oneOf = (
+  keys: Keys,
+  id: string | null,
+  ids: readonly string[],
+  what: string,
+): readonly BadInput[] =>
+  id === null || ids.includes(id)
+    ? []
+    : [badField(keys, id, `the id of a ${what}: ${ids.length === 0 ? 'there is none' : ids.join(', ')}`)];
+
+export const checkSheet = (keys: Keys, sheet: Sheet, known: KnownIds): readonly BadInput[] => [
+  ...oneOf([...keys, 'material'], sheet.material, known.tapes, 'tape'),
+  ...(sheet.material === null && sheet.plyThickness === null
+    ? [badField([...keys, 'plyThickness'], undefined, 'a material or a ply thickness')]
+    : []),
+];
+
+/** Circuits, parts and screens share one name space, since `between` may name any of them. */
+function checkIds(design: Design): readonly BadInput[] {
+  const screens = design.layers.flatMap((layer, i) =>
+    layer.kind === 'screen' && layer.id !== null ? [{ keys: ['layers', i, 'id'] as Keys, id: layer.id }] : [],
+  );
+  const of = (list: 'circuits' | 'parts' | 'windings' | 'bridges' | 'evidence') =>
+    design[list].map(({ id }, i) => ({ keys: [list, i, 'id'] as Keys, id }));
+  return [
+    ...doubled([...of('circuits'), ...of('parts'), ...screens]),
+    ...doubled(of('windings')),
+    ...doubled(of('bridges')),
+    ...doubled(of('evidence')),
+  ];
+}
+
+function doubled(entries: readonly { readonly keys: Keys; readonly id: string }[]): readonly BadInput[] {
+  const seen = new Set<string>();
+  return entries.flatMap(({ keys, id }) => {
+    if (RESERVED.has(id) || id in Object.prototype)
+      return [badField(keys, id, 'another id: this word has a meaning of its own')];
+    if (seen.has(id)) return [badField(keys, id, 'an id that no other entry has')];
+    seen.add(id);
+    return [];
+  });
+}
+
+function checkReferences(design: Design): readonly BadInput[] {
+  const circuits = design.circuits.map(({ id }) => id);
+  const screens = design.layers.flatMap((layer) =>
+    layer.kind === 'screen' && layer.id !== null ? [layer.id] : [],
+  );
+  const conductors = ['core', ...design.parts.map(({ id }) => id), ...screens];
+  const { bond } = design.core;
+  return [
+    ...design.workingVoltages.flatMap(({ between, rms, peak }, i) => [
+      ...pair(['workingVoltages', i, 'between'], between, circuits, 'circuit'),
+      ...(rms === null && peak === null
+        ? [badField(['workingVoltages', i, 'rms'], undefined, 'a voltage, rms or peak or both')]
+        : []),
+    ]),
+    ...(design.converter ? outputs(['converter', 'outputs'], design.converter.outputs, circuits) : []),
+    ...(design.converter?.variants ?? []).flatMap((variant, i) =>
+      outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
+    ),
+    ...(typeof bond === 'string'
+      ? oneOf(['core', 'bond'], bond, ['floating', ...circuits], 'circuit, or "floating"')
+      : []),
+    ...design.parts.flatMap((part, i) => [
+      ...oneOf(['parts', i, 'bond'], part.bond, ['floating', ...circuits], 'circuit, or "floating"'),
+      ...part.touches.flatMap((id, j) =>
+        oneOf(
+          ['parts', i, 'touches', j],
+          id,
+          conductors.filter((other) => other !== part.id),
+          'core, screen or other part',
+        ),
+      ),
+    ]),
+    ...design.outside.flatMap(({ between }, i) =>
+      pair(
+        ['outside', i, 'between'],
+        between,
+        [...circuits, ...conductors],
+        'circuit, screen, part or the core',
+      ),
+    ),
+    ...design.bridges.flatMap(({ between }, i) =>
+      pair(['bridges', i, 'between'], between, circuits, 'circuit'),
+    ),
+  ];
+}
+
+const pair = (
+  keys: Keys,
+  [a, b]: readonly [string, string],
+  ids: readonly string[],
+  what: string,
+): readonly BadInput[] => [
+  ...oneOf([...keys, 0], a, ids, what),
+  ...oneOf([...keys, 1], b, ids, what),
+  ...(a === b ? [badField([...keys, 1], b, 'another id than the first')] : []),
+];
+
+const outputs = (keys: Keys, list: readonly { readonly circuit: string }[], circuits: readonly string[]) =>
+  list.flatMap(({ circuit }, i) => oneOf([...keys, i, 'circuit'], circuit, circuits, 'circuit'));
+
+function checkFormer({ former, core }: Design, known: KnownIds): readonly BadInput[] {
+  const { material, wall, chambers, dividers } = former;
+  return [
+    ...(typeof material === 'string'
+      ? oneOf(['former', 'material'], material, known.formers, "former's material")
+      : []),
+    ...(wall.kind === 'plies' ? checkSheet(['former', 'wall'], wall, known) : []),
+    ...(core.wrap ? checkSheet(['core', 'wrap'], core.wrap, known) : []),
+    ...(dividers.length === chambers.length - 1
+      ? []
+      : [badField(['former', 'dividers'], dividers, `one fewer than chambers: ${chambers.length - 1}`)]),
+  ];
+}

@@ -1,0 +1,132 @@
+// The kinds of quantity that a design file holds: their own unit, the spellings taken, their range.
+// `base` is the unit of the value inside the program; a bare number in the file is in `own`.
+
+import type {
+  Celsius,
+  Farads,
+  Hertz,
+  Metres,
+  Nm,
+  Ohms,
+  VoltsDc,
+  VoltsPeak,
+  VoltsRms,
+} from '#units/quantity.ts';
+
+export interface QuantityOf {
+  readonly length: Nm;
+  readonly altitude: Metres;
+  readonly temperature: Celsius;
+  readonly voltsRms: VoltsRms;
+  readonly voltsPeak: VoltsPeak;
+  readonly voltsDc: VoltsDc;
+  readonly frequency: Hertz;
+  readonly capacitance: Farads;
+  readonly resistance: Ohms;
+}
+
+export type DimensionName = keyof QuantityOf;
+
+export interface Dimension {
+  readonly name: DimensionName;
+  /** With its article, as a sentence needs it. */
+  readonly word: string;
+  readonly own: string;
+  readonly base: string;
+  /** Spelling in the file -> unit of the conversion library. */
+  readonly units: ReadonlyMap<string, string>;
+  /** Lowest and highest value taken, in `base`, and the same in words. */
+  readonly from: number;
+  readonly to: number;
+  readonly range: string;
+  readonly example: string;
+  /** Values are whole numbers of `base`. */
+  readonly whole: boolean;
+}
+
+const same = (...names: readonly string[]): readonly [string, string][] => names.map((name) => [name, name]);
+
+const volts = (...suffixes: readonly string[]): ReadonlyMap<string, string> =>
+  new Map(
+    ['', ...suffixes].flatMap((suffix) => ['V', 'kV', 'mV'].map((unit) => [unit + suffix, unit] as const)),
+  );
+
+const VOLTS = { own: 'V', base: 'V', from: 0, to: 100_000, range: '0 to 100 kV', whole: false };
+
+const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
+  length: {
+    word: 'a length',
+    own: 'mm',
+    base: 'nm',
+    units: new Map([
+      ...same('mm', 'um', 'nm', 'cm', 'm', 'in', 'mil'),
+      ...['inch', 'inches', '"', '″'].map((spelling) => [spelling, 'in'] as const),
+      ...['mils', 'thou'].map((spelling) => [spelling, 'mil'] as const),
+    ]),
+    from: 0,
+    to: 1e9,
+    range: '0 to 1 m',
+    example: '3 mm',
+    whole: true,
+  },
+  altitude: {
+    word: 'an altitude',
+    own: 'm',
+    base: 'm',
+    units: new Map([...same('m', 'km', 'ft')]),
+    from: 0,
+    to: 10_000,
+    range: '0 to 10 000 m',
+    example: '2000 m',
+    whole: false,
+  },
+  temperature: {
+    word: 'a temperature',
+    own: 'degC',
+    base: 'degC',
+    units: new Map([...same('degC', 'degF', 'K'), ['C', 'degC']]),
+    from: -50,
+    to: 400,
+    range: '-50 to 400 degC',
+    example: '105 degC',
+    whole: false,
+  },
+  voltsRms: { word: 'a voltage', ...VOLTS, units: volts('rms', 'ac'), example: '250 V' },
+  voltsPeak: { word: 'a peak voltage', ...VOLTS, units: volts('peak', 'pk', 'p'), example: '520 V' },
+  voltsDc: { word: 'a direct voltage', ...VOLTS, units: volts('dc'), example: '12 V' },
+  frequency: {
+    word: 'a frequency',
+    own: 'Hz',
+    base: 'Hz',
+    units: new Map(same('Hz', 'kHz', 'MHz')),
+    from: 0,
+    to: 10e6,
+    range: '0 to 10 MHz',
+    example: '65 kHz',
+    whole: false,
+  },
+  capacitance: {
+    word: 'a capacitance',
+    own: 'F',
+    base: 'F',
+    units: new Map(same('F', 'uF', 'nF', 'pF')),
+    from: 0,
+    to: 1e-6,
+    range: '0 to 1 uF',
+    example: '2.2 nF',
+    whole: false,
+  },
+  resistance: {
+    word: 'a resistance',
+    own: 'ohm',
+    base: 'ohm',
+    units: new Map([...same('ohm', 'kohm', 'Mohm'), ['Ω', 'ohm'], ['kΩ', 'kohm'], ['MΩ', 'Mohm']]),
+    from: 0,
+    to: 1e12,
+    range: '0 to 1 000 000 Mohm',
+    example: '4.7 Mohm',
+    whole: false,
+  },
+};
+
+export const dimension = (name: DimensionName): Dimension => ({ name, ...ALL[name] });

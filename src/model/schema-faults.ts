@@ -1,0 +1,36 @@
+// From the issues of the schema library to faults: the path, what stands there, the leaf's own "expected ...".
+// Where a field may be one of several shapes, the shape that was evidently meant speaks.
+
+import type * as z from 'zod';
+import type { BadInput } from './bad-input.ts';
+import { badField } from './bad-field.ts';
+
+type Issue = z.core.$ZodIssue;
+
+export const schemaFaults = (issues: readonly Issue[], json: unknown): readonly BadInput[] =>
+  issues.flatMap((issue) => faultsOf(issue, [], json));
+
+function faultsOf(issue: Issue, above: readonly PropertyKey[], json: unknown): readonly BadInput[] {
+  const path = [...above, ...issue.path];
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map((key) => badField([...path, key], at(json, [...path, key]), issue.message));
+  const meant = issue.code === 'invalid_union' ? shapeMeant(issue.errors) : null;
+  if (meant) return meant.flatMap((inner) => faultsOf(inner, path, json));
+  return [badField(path, at(json, path), issue.message)];
+}
+
+/** The shape that fits at the field itself and fails only below it; among several the one that knows all fields. */
+function shapeMeant(shapes: readonly (readonly Issue[])[]): readonly Issue[] | null {
+  const failsBelow = shapes.filter((issues) => issues.some((issue) => issue.path.length > 0));
+  const knowsAll = failsBelow.filter((issues) => !issues.some((issue) => issue.code === 'unrecognized_keys'));
+  return knowsAll[0] ?? failsBelow[0] ?? null;
+}
+
+const at = (json: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null && Object.hasOwn(value, key)
+        ? (value as Record<PropertyKey, unknown>)[key]
+        : undefined,
+    json,
+  );
