@@ -1,5 +1,5 @@
-// The cell of a table for a place on its first axis: the row itself, the next row up, or a straight line between two
-// rows, as the table allows. Below the first row the first holds, above the last there is no figure.
+// The cell of a table for a place on its first axis: the row itself, the next or the previous one, or a straight line
+// between two, as the table allows. Below the first row the first holds or none, above the last there is no figure.
 // Values of the step `table-value` are in mm for lengths and in the base unit (V, degC, A, 1) otherwise.
 
 import { inMm, nm } from '#units/quantity.ts';
@@ -50,12 +50,29 @@ export function exactCell(
   return table.lines.get(lineKey(column, others))?.find((cell) => cell.at === at);
 }
 
-/** The rows on either side of `at`; no lower one where the upper row alone decides. Null above the last row. */
+/** The one cell that holds at a place on a first axis without interpolation; undefined where there is none. */
+export function cellFor(
+  table: Table,
+  at: number,
+  column: string,
+  others: readonly (number | string)[] = [],
+): Cell | undefined {
+  const line = table.lines.get(lineKey(column, others));
+  return line === undefined ? undefined : around(table, line, at)?.upper;
+}
+
+/** The rows on either side of `at`; no lower one where one row alone decides. Null where the table has no figure. */
 function around(table: Table, line: readonly Cell[], at: number): Between | null {
+  const { axes, outside } = table.file;
+  if (axes[0]?.between === 'previous-row') {
+    const row = line.findLast((cell) => Number(cell.at) <= at);
+    return row === undefined ? null : { lower: undefined, upper: row };
+  }
   const i = line.findIndex((cell) => Number(cell.at) >= at);
   const upper = line[i];
   if (upper === undefined) return null;
-  const alone = table.file.axes[0]?.between !== 'linear' || upper.at === at;
+  if (i === 0 && upper.at !== at && outside.below === 'refuse') return null;
+  const alone = axes[0]?.between !== 'linear' || upper.at === at;
   return { lower: alone ? undefined : line[i - 1], upper };
 }
 
@@ -111,7 +128,7 @@ function refuse(
   cite?: Cite,
 ): OutOfRange {
   const place = [column, ...others].join(', ');
-  const says = `${table.file.id} has no row for ${at} (${place}); its last is ${table.steps.at(-1)}`;
+  const says = `${table.file.id} has no figure for ${at} (${place}); it runs from ${table.steps[0]} to ${table.steps.at(-1)}`;
   return outOfRange(says, because('out-of-range', { ...asked(table, at), place }, cite ? [cite] : []));
 }
 

@@ -9,7 +9,7 @@ export interface Axis {
   readonly name: string;
   readonly unit: string;
   readonly at: readonly (number | string)[];
-  readonly between: 'linear' | 'next-row' | 'exact';
+  readonly between: 'linear' | 'next-row' | 'previous-row' | 'exact';
 }
 
 export interface Rounding {
@@ -30,8 +30,8 @@ type Printed = number | string | null;
 
 export interface Row {
   readonly at: readonly (number | string)[];
-  /** One source for the whole row, or one for each column. */
-  readonly from: string | Readonly<Record<string, string>>;
+  /** One source for the whole row, or one for each column; left out columns take the table's `columnFrom`. */
+  readonly from?: string | Readonly<Record<string, string>>;
   readonly [column: string]: unknown;
 }
 
@@ -47,8 +47,14 @@ export interface TableFile {
   /** Where the columns are steps of a second quantity, e.g. of frequency. */
   readonly columnAxis?: { readonly name: string; readonly unit: string; readonly at: readonly number[] };
   readonly columns: readonly string[];
+  /** Units of columns that have not the table's own. */
+  readonly units?: Readonly<Record<string, string>>;
+  readonly columnFrom?: Readonly<Record<string, string>>;
   readonly rows: readonly Row[];
-  readonly outside: { readonly below: 'first-row' | 'refuse'; readonly above: 'refuse' | 'factor' };
+  readonly outside: {
+    readonly below: 'first-row' | 'refuse';
+    readonly above: 'refuse' | 'factor' | 'last-row';
+  };
   readonly rounding: Rounding | null;
   readonly factors?: readonly { readonly key: string; readonly value: number; readonly from: string }[];
   readonly sources: readonly Seen[];
@@ -73,7 +79,12 @@ export interface Table {
   readonly factors: ReadonlyMap<string, { readonly value: number; readonly cite: Cite }>;
 }
 
-const PER_UNIT: Readonly<Record<string, number>> = { 'kV peak': 1000, kHz: 1000, mA: 0.001 };
+const PER_UNIT: Readonly<Record<string, number>> = {
+  'kV peak': 1000,
+  'kV rms': 1000,
+  kHz: 1000,
+  mA: 0.001,
+};
 
 /** A printed figure in the base unit; the product is cleared of binary noise (0.33 kV is 330 V). */
 export function inBase(value: number, unit: string): number {
@@ -117,10 +128,11 @@ function cellOf(file: TableFile, row: Row, column: string): Cell {
   const printed = row[column] as Printed;
   const at = row.at[0] ?? '';
   const unit = file.axes[0]?.unit ?? '1';
-  const from = typeof row.from === 'string' ? row.from : (row.from[column] ?? '');
+  const from =
+    (typeof row.from === 'string' ? row.from : row.from?.[column]) ?? file.columnFrom?.[column] ?? '';
   return {
     at: typeof at === 'number' ? inBase(at, unit) : at,
-    value: typeof printed === 'number' ? inBase(printed, file.unit) : null,
+    value: typeof printed === 'number' ? inBase(printed, file.units?.[column] ?? file.unit) : null,
     word: typeof printed === 'string' ? printed : null,
     cite: citeOf(file, `${placeOf(file, row)}, ${column}`, from),
   };
