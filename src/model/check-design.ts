@@ -2,22 +2,13 @@
 
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
+import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
 import { checkLayers } from './check-layers.ts';
 import { checkWindings } from './check-windings.ts';
-import type { Design, Sheet } from './design.ts';
+import type { Design } from './design.ts';
 
-/** The ids that the tables and rule books hold; this room knows neither. */
-export interface KnownIds {
-  readonly rules: readonly string[];
-  readonly tapes: readonly string[];
-  readonly formers: readonly string[];
-  readonly sleeves: readonly string[];
-}
-
-export type Keys = readonly PropertyKey[];
-
-/** Ids that mean something of their own in a reference, or that every object already has. */
-const RESERVED: ReadonlySet<string> = new Set(['core', 'floating', 'unknown', 'not-judged']);
+/** Ids that mean something of their own where a conductor is named. */
+const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];
 
 export function checkDesign(design: Design, known: KnownIds): readonly BadInput[] {
   return [
@@ -30,24 +21,6 @@ export function checkDesign(design: Design, known: KnownIds): readonly BadInput[
   ];
 }
 
-/** One fault where `id` is not among `ids`. */
-export const oneOf = (
-  keys: Keys,
-  id: string | null,
-  ids: readonly string[],
-  what: string,
-): readonly BadInput[] =>
-  id === null || ids.includes(id)
-    ? []
-    : [badField(keys, id, `the id of a ${what}: ${ids.length === 0 ? 'there is none' : ids.join(', ')}`)];
-
-export const checkSheet = (keys: Keys, sheet: Sheet, known: KnownIds): readonly BadInput[] => [
-  ...oneOf([...keys, 'material'], sheet.material, known.tapes, 'tape'),
-  ...(sheet.material === null && sheet.plyThickness === null
-    ? [badField([...keys, 'plyThickness'], undefined, 'a material or a ply thickness')]
-    : []),
-];
-
 /** Circuits, parts and screens share one name space, since `between` may name any of them. */
 function checkIds(design: Design): readonly BadInput[] {
   const screens = design.layers.flatMap((layer, i) =>
@@ -56,17 +29,21 @@ function checkIds(design: Design): readonly BadInput[] {
   const of = (list: 'circuits' | 'parts' | 'windings' | 'bridges' | 'evidence') =>
     design[list].map(({ id }, i) => ({ keys: [list, i, 'id'] as Keys, id }));
   return [
-    ...doubled([...of('circuits'), ...of('parts'), ...screens]),
+    ...doubled([...of('circuits'), ...of('parts'), ...screens], RESERVED),
     ...doubled(of('windings')),
     ...doubled(of('bridges')),
     ...doubled(of('evidence')),
   ];
 }
 
-function doubled(entries: readonly { readonly keys: Keys; readonly id: string }[]): readonly BadInput[] {
+function doubled(
+  entries: readonly { readonly keys: Keys; readonly id: string }[],
+  reserved: readonly string[] = [],
+): readonly BadInput[] {
   const seen = new Set<string>();
   return entries.flatMap(({ keys, id }) => {
-    if (RESERVED.has(id) || id in Object.prototype)
+    // names that every object has would be found in any table keyed by id
+    if (reserved.includes(id) || id in Object.prototype)
       return [badField(keys, id, 'another id: this word has a meaning of its own')];
     if (seen.has(id)) return [badField(keys, id, 'an id that no other entry has')];
     seen.add(id);

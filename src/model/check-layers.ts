@@ -3,7 +3,7 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
-import { checkSheet, oneOf, type Keys, type KnownIds } from './check-design.ts';
+import { checkSheet, oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import { checkLead } from './check-windings.ts';
 import type { Design, Layer, Margin, ScreenLayer, Side, WindingLayer } from './design.ts';
 import { isKnown, type Known } from './reading.ts';
@@ -35,17 +35,13 @@ function checkWidth(keys: Keys, layer: Layer, design: Design): readonly BadInput
     ];
   const narrowest = lowest(chamber.width);
   const taken = takenAt(layer, 'left') + takenAt(layer, 'right');
-  const field =
-    layer.kind === 'winding' || takenAt(layer, 'left') === lowestMargin(layer) ? 'margins' : 'inset';
   const faults: BadInput[] = [];
-  if (taken >= narrowest)
+  if (taken >= narrowest) {
+    const found = `${shown(nm(taken))} in all`;
     faults.push(
-      badField(
-        [...keys, field],
-        `${shown(nm(taken))} in all`,
-        `less than the chamber's width of ${shown(narrowest)}`,
-      ),
+      badField([...keys, widestField(layer)], found, `less than the chamber's width of ${shown(narrowest)}`),
     );
+  }
   if (layer.kind === 'winding' && layer.extent)
     faults.push(...checkExtent([...keys, 'extent'], layer.extent, chamber.width));
   return faults;
@@ -78,7 +74,8 @@ function checkExtent(
 /** A block and an inset at the same side share the place: the wider one counts. */
 const takenAt = (layer: Layer, side: Side): number =>
   Math.max(widest(layer.margins[side]), layer.kind === 'winding' ? 0 : highest(layer.inset[side]));
-const lowestMargin = (layer: Layer): number => widest(layer.margins.left);
+const widestField = (layer: Layer): 'margins' | 'inset' =>
+  layer.kind === 'winding' || widest(layer.margins.left) >= highest(layer.inset.left) ? 'margins' : 'inset';
 const widest = (margin: Margin): number => (isKnown(margin.width) ? highest(margin.width) : 0);
 const highest = (reading: Known<Nm>): Nm => nm(reading.value + reading.plusMinus);
 const lowest = (reading: Known<Nm>): Nm => nm(reading.value - reading.plusMinus);

@@ -2,7 +2,7 @@
 
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
-import { oneOf, type Keys, type KnownIds } from './check-design.ts';
+import { oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import type { Design, Lead, Sleeve, Wire } from './design.ts';
 import { linkGaps } from './link-gaps.ts';
 import type { Unknown } from './reading.ts';

@@ -2,7 +2,7 @@
 // Engines word this each in its own way, or not at all; hence a scanner of our own, run only on texts already refused.
 
 const SPACE = /[\t\n\r ]*/y;
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const STRING = /"(?:(?!\p{Cc})[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/uy;
 const SCALAR = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
 
 /** What may come next: a value, a key, the colon after it, or what follows a value. */

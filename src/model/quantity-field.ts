@@ -24,8 +24,9 @@ export function quantityField<D extends DimensionName>(
   input: unknown,
   field: QuantityField<D>,
 ): Reading<QuantityOf[D]> | FieldFault {
-  if (input === 'unknown') return field.mayBeUnknown ? unknown : fault([], neverUnknown(field));
+  if (input === 'unknown') return field.mayBeUnknown ? unknown : fault([], expectedOf(field));
   if (typeof input !== 'object' || input === null) return interval(input, 0, [], field);
+  if (!Object.hasOwn(input, 'value')) return fault([], expectedOf(field));
   const odd = Object.keys(input).find((key) => key !== 'value' && key !== 'plusMinus');
   if (odd !== undefined) return fault([odd], 'one of the fields value, plusMinus');
   const { value, plusMinus = 0 } = input as { readonly value?: unknown; readonly plusMinus?: unknown };
@@ -74,6 +75,3 @@ function inRange(value: number, field: QuantityField): boolean {
 }
 
 const fault = (path: readonly string[], expected: string): FieldFault => ({ kind: 'fault', path, expected });
-
-const neverUnknown = (field: QuantityField): string =>
-  `${expectedOf(field)}; it cannot be left unknown: measure it, give an interval { value, plusMinus }, or choose a value`;

@@ -1,7 +1,7 @@
 // Reads a design from the text of a file: bounds its size, says where it stops being JSON, then reads the JSON.
 
 import type { BadInput } from './bad-input.ts';
-import type { KnownIds } from './check-design.ts';
+import type { KnownIds } from './check-ids.ts';
 import { jsonFault } from './json-fault.ts';
 import { readDesign, type ReadDesign } from './read-design.ts';
 

@@ -3,7 +3,8 @@
 
 import type { BadInput } from './bad-input.ts';
 import { buildDesign } from './build-design.ts';
-import { checkDesign, type KnownIds } from './check-design.ts';
+import { checkDesign } from './check-design.ts';
+import type { KnownIds } from './check-ids.ts';
 import type { Design } from './design.ts';
 import { hostileFaults } from './hostile-faults.ts';
 import { raised } from './ladder.ts';

@@ -17,14 +17,17 @@ import {
 } from './schema-leaf.ts';
 import { sheet, wall } from './schema-solid.ts';
 
+/** A part of a whole, also as a text in percent. */
 const share = (highest: number, example: string) => {
   const error = `a number from 0 to ${highest}, ${example}`;
-  return z.number({ error }).min(0, { error }).max(highest, { error });
+  const part = z.number({ error }).min(0, { error }).max(highest, { error });
+  const percent = z.string().regex(/^\s*\d{1,3}(?:\.\d{1,6})?\s*%\s*$/);
+  return z.union([part, percent.transform((text) => Number.parseFloat(text) / 100).pipe(part)], { error });
 };
 
 export const supply = record({
   kind: choice('ac', 'dc'),
-  voltage: quantity('voltsRms', true),
+  voltage: quantity('voltsRms'),
   tolerance: share(1, '0.1 being 10 %').optional(),
   frequency: quantity('frequency').optional(),
   overvoltageCategory: count(1, 4).optional(),

@@ -16,14 +16,23 @@ function faultsOf(issue: Issue, above: readonly PropertyKey[], json: unknown): r
     return issue.keys.map((key) => badField([...path, key], at(json, [...path, key]), issue.message));
   const meant = issue.code === 'invalid_union' ? shapeMeant(issue.errors) : null;
   if (meant) return meant.flatMap((inner) => faultsOf(inner, path, json));
-  return [badField(path, at(json, path), issue.message)];
+  const found = at(json, path);
+  const isClosed = found === 'unknown' && !issue.message.includes('"unknown"');
+  return [badField(path, found, isClosed ? `${issue.message}; ${NEVER_UNKNOWN}` : issue.message)];
 }
 
-/** The shape that fits at the field itself and fails only below it; among several the one that knows all fields. */
+const NEVER_UNKNOWN =
+  'it cannot be left unknown: measure it, give an interval { value, plusMinus }, or choose a value';
+
+/**
+ * The shape that fits at the field itself and fails only below it; among several the one that knows all fields.
+ * Where none fits, a quantity says more of what is wrong with a text than the choice as a whole.
+ */
 function shapeMeant(shapes: readonly (readonly Issue[])[]): readonly Issue[] | null {
   const failsBelow = shapes.filter((issues) => issues.some((issue) => issue.path.length > 0));
   const knowsAll = failsBelow.filter((issues) => !issues.some((issue) => issue.code === 'unrecognized_keys'));
-  return knowsAll[0] ?? failsBelow[0] ?? null;
+  const quantity = shapes.find((issues) => issues.some((issue) => issue.code === 'custom'));
+  return knowsAll[0] ?? failsBelow[0] ?? quantity ?? null;
 }
 
 const at = (json: unknown, path: readonly PropertyKey[]): unknown =>
