@@ -1,0 +1,38 @@
+// Where the bodies of flags stand in pixels, so that no two lie over each other; a tip always touches its spot.
+
+import type { Flag } from './scene-flags.ts';
+
+export const FLAG = { width: 32, height: 22, nose: 9 } as const;
+
+export interface FlagPlace {
+  readonly flag: Flag;
+  /** The spot. */
+  readonly tip: readonly [number, number];
+  /** Middle of the pennant's nose: equal to `tip` unless the flag had to give way. */
+  readonly nose: readonly [number, number];
+}
+
+/** Flags of the worst spots keep their place; a later one gives way outward along its own side. */
+export function flagPlaces(
+  flags: readonly Flag[],
+  toPixels: (at: readonly [number, number]) => readonly [number, number],
+): readonly FlagPlace[] {
+  const placed: FlagPlace[] = [];
+  for (const flag of flags) {
+    const tip = toPixels(flag.at);
+    let nose = tip;
+    const aside = flag.stands === 'left' ? -1 : 1;
+    while (placed.some((other) => overlap(other, flag, nose)))
+      nose = [nose[0] + aside * (FLAG.width + 3), nose[1]];
+    placed.push({ flag, tip, nose });
+  }
+  return placed;
+}
+
+function overlap(other: FlagPlace, flag: Flag, nose: readonly [number, number]): boolean {
+  const [a, b] = [span(other.flag, other.nose[0]), span(flag, nose[0])];
+  return Math.abs(other.nose[1] - nose[1]) < FLAG.height + 2 && a[0] < b[1] && b[0] < a[1];
+}
+
+const span = (flag: Flag, x: number): readonly [number, number] =>
+  flag.stands === 'left' ? [x - FLAG.width, x] : [x, x + FLAG.width];
