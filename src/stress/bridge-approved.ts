@@ -1,0 +1,70 @@
+// Parts that hold a grade by approval: an optocoupler, a resistor chain. The grade holds as far as the distances round
+// the part reach it too. Without approval only those distances count, and for basic at most; one resistor without
+// approval across a barrier is unsafe, for a single fault bridges it.
+
+import type { Bridge } from '#model/design.ts';
+import { because, type Because } from '#standards/because.ts';
+import { inMm, type Nm } from '#units/quantity.ts';
+
+import type { BridgeQuestion, PartGrade, Reach } from './bridge-grade.ts';
+
+type Approval = 'none' | 'basic' | 'reinforced';
+type Reached = 'functional' | 'basic' | 'reinforced';
+
+const ORDER: readonly Reached[] = ['functional', 'basic', 'reinforced'];
+
+export function optocouplerBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+  const approval = approvalOf(bridge, asked.at);
+  const reached = reachedRound(bridge, asked);
+  return {
+    grade: lower(approval.most, reached.grade),
+    unsafe: null,
+    because: [approval.because, reached.because],
+  };
+}
+
+export function resistorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+  const approval = approvalOf(bridge, asked.at);
+  const reached = reachedRound(bridge, asked);
+  const alone = bridge.inSeries < 2 && approval.value === 'none';
+  const why = [approval.because, reached.because];
+  if (alone && asked.barrier) {
+    const single = because('bridge-alone', { inSeries: bridge.inSeries });
+    return { grade: 'none', unsafe: 'single-part', because: [...why, single] };
+  }
+  return { grade: lower(approval.most, reached.grade), unsafe: null, because: why };
+}
+
+function approvalOf(
+  { approval }: Bridge,
+  at: 'worst' | 'best',
+): { readonly value: Approval; readonly most: Reached; readonly because: Because } {
+  const value = typeof approval === 'string' ? approval : at === 'best' ? 'reinforced' : 'none';
+  const most = value === 'none' ? 'basic' : value;
+  return { value, most, because: because('bridge-approval', { approval: value, most }) };
+}
+
+/** A distance that the file leaves out reaches nothing at worst and everything at best. */
+function reachedRound(
+  { clearance, creepage }: Bridge,
+  { required, at }: BridgeQuestion,
+): { readonly grade: Reached; readonly because: Because } {
+  const of = (distance: Nm | undefined, needed: Reach | undefined): Reached => {
+    if (needed === undefined) return 'functional';
+    if (distance === undefined) return at === 'best' ? 'reinforced' : 'functional';
+    return distance >= needed.reinforced ? 'reinforced' : distance >= needed.basic ? 'basic' : 'functional';
+  };
+  const byClearance = of(clearance?.value, required?.clearance);
+  const byCreepage = of(creepage?.value, required?.creepage);
+  const grade = lower(byClearance, byCreepage);
+  const values = {
+    clearance: clearance === null ? null : inMm(clearance.value),
+    creepage: creepage === null ? null : inMm(creepage.value),
+    byClearance,
+    byCreepage,
+    grade,
+  };
+  return { grade, because: because('bridge-distances', values) };
+}
+
+const lower = (a: Reached, b: Reached): Reached => (ORDER.indexOf(a) < ORDER.indexOf(b) ? a : b);

@@ -1,0 +1,52 @@
+// The grade of a part that bridges two circuits on purpose, and whether one fault of it would put the mains on the
+// other side. Whether a barrier stands there at all is for the caller to say; its distances are handed in.
+//
+// Steps: bridge {id, kind, grade, unsafe} over bridge-class, bridge-series, bridge-approval, bridge-distances,
+// bridge-limits, bridge-rating, bridge-rating-assumed, bridge-alone.
+
+import type { Bridge } from '#model/design.ts';
+import { because, type Because } from '#standards/because.ts';
+import { unreachable } from '#units/unreachable.ts';
+
+import { capacitorBridge } from './bridge-capacitor.ts';
+import type { BridgeGrade, BridgeQuestion, PartGrade } from './bridge-grade.ts';
+import { optocouplerBridge, resistorBridge } from './bridge-approved.ts';
+
+export function gradeOfBridge(bridge: Bridge, asked: BridgeQuestion): BridgeGrade {
+  const part = partGrade(bridge, asked);
+  const rating = ratingOf(bridge, asked);
+  const unsafe = part.unsafe ?? (rating.low && asked.barrier ? 'rating' : null);
+  const grade = unsafe === null ? part.grade : 'none';
+  const values = { id: bridge.id, kind: bridge.kind, grade, unsafe };
+  return {
+    id: bridge.id,
+    between: bridge.between,
+    grade,
+    unsafe,
+    ratingAssumed: rating.assumed,
+    because: because('bridge', values, [], [...part.because, rating.because]),
+  };
+}
+
+function partGrade(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+  switch (bridge.kind) {
+    case 'capacitor':
+      return capacitorBridge(bridge, asked);
+    case 'optocoupler':
+      return optocouplerBridge(bridge, asked);
+    case 'resistor':
+      return resistorBridge(bridge, asked);
+    default:
+      return unreachable(bridge.kind);
+  }
+}
+
+function ratingOf(
+  { rated }: Bridge,
+  { rms }: BridgeQuestion,
+): { readonly low: boolean; readonly assumed: boolean; readonly because: Because } {
+  if (rated === null)
+    return { low: false, assumed: true, because: because('bridge-rating-assumed', { rms }) };
+  const low = rated.value < rms;
+  return { low, assumed: false, because: because('bridge-rating', { rated: rated.value, rms, low }) };
+}

@@ -1,0 +1,93 @@
+// What a pair of circuits has to stand in use, and where each figure came from: the shapes that this room answers with.
+// Voltages are true rms with their direct part, and recurring peaks, at rated supply.
+
+import type { Because } from '#standards/because.ts';
+import type { Hertz, VoltsPeak, VoltsRms } from '#units/quantity.ts';
+
+export type Basis = 'measured' | 'stated' | 'computed' | 'floor';
+
+/** Computed figures are estimates that hold within this part of themselves. */
+export const ESTIMATE_WITHIN = 0.05;
+
+export interface PairStressResult {
+  /** In the order of the file's circuits. */
+  readonly between: readonly [string, string];
+  readonly rms: VoltsRms;
+  readonly peak: VoltsPeak;
+  /** Highest recurring frequency. */
+  readonly frequency: Hertz;
+  /** The weakest basis of rms and peak. */
+  readonly basis: Basis;
+  /** Basis of each figure by itself. */
+  readonly from: { readonly rms: Basis; readonly peak: Basis; readonly frequency: Basis };
+  /** Rms or peak is computed: it holds within `ESTIMATE_WITHIN`. */
+  readonly estimate: boolean;
+  /** What the converter gives for this pair, also where measured figures win; null where it says nothing. */
+  readonly computed: ComputedStress | null;
+  readonly because: Because;
+  readonly notes: readonly StressNote[];
+}
+
+export interface ComputedStress {
+  readonly rms: ComputedFigure<VoltsRms>;
+  readonly peak: ComputedFigure<VoltsPeak>;
+  readonly frequency: Hertz;
+}
+
+export interface ComputedFigure<Q> {
+  readonly value: Q;
+  /** The two ends that it stands between, one of each circuit, in words such as `P switched end`. */
+  readonly ends: readonly [string, string];
+  /** Name of the variant, or null for the converter's own outputs. */
+  readonly variant: string | null;
+  readonly line: 'high' | 'low';
+  readonly waveform: PairWaveform;
+}
+
+/**
+ * Voltage from the first end to the second over one mains period. In each switching state it is
+ * `level + swing x sin(angle of the mains)`; `share` is the part of the switching period, 0 for a spike.
+ */
+export interface PairWaveform {
+  readonly swing: VoltsPeak;
+  readonly mainsFrequency: Hertz;
+  readonly switchingFrequency: Hertz;
+  readonly states: readonly WaveformState[];
+}
+
+export interface WaveformState {
+  readonly state: SwitchingState;
+  readonly share: number;
+  readonly level: VoltsPeak;
+}
+
+/** `spike`: the moment of turning off, with the clamp's overshoot. `idle`: discontinuous mode, after the energy went out. */
+export type SwitchingState = 'on' | 'off' | 'spike' | 'idle';
+
+export type StressNote =
+  | {
+      readonly kind: 'raised-to-mains';
+      readonly quantity: 'rms' | 'peak';
+      readonly from: number;
+      readonly to: number;
+    }
+  | { readonly kind: 'peak-raised-to-rms'; readonly from: number; readonly to: number }
+  | {
+      readonly kind: 'double-barrier';
+      readonly quantity: 'rms' | 'peak' | 'frequency';
+      readonly as: readonly [string, string];
+      readonly to: number;
+    }
+  | { readonly kind: 'frequency-not-given'; readonly counted: number }
+  | {
+      readonly kind: 'other-pole';
+      readonly circuit: string;
+      readonly rms: number;
+      readonly peak: number;
+    }
+  | {
+      readonly kind: 'computed-differs';
+      readonly quantity: 'rms' | 'peak';
+      readonly given: number;
+      readonly computed: number;
+    };
