@@ -24,15 +24,11 @@ function faultsOf(issue: Issue, above: readonly PropertyKey[], json: unknown): r
 const NEVER_UNKNOWN =
   'it cannot be left unknown: measure it, give an interval { value, plusMinus }, or choose a value';
 
-/**
- * The shape that fits at the field itself and fails only below it; among several the one that knows all fields.
- * Where none fits, a quantity says more of what is wrong with a text than the choice as a whole.
- */
+/** The shape that fits at the field itself and fails only below it; else, of a text, a quantity tells most. */
 function shapeMeant(shapes: readonly (readonly Issue[])[]): readonly Issue[] | null {
-  const failsBelow = shapes.filter((issues) => issues.some((issue) => issue.path.length > 0));
-  const knowsAll = failsBelow.filter((issues) => !issues.some((issue) => issue.code === 'unrecognized_keys'));
+  const failsBelow = shapes.find((issues) => issues.some((issue) => issue.path.length > 0));
   const quantity = shapes.find((issues) => issues.some((issue) => issue.code === 'custom'));
-  return knowsAll[0] ?? failsBelow[0] ?? quantity ?? null;
+  return failsBelow ?? quantity ?? null;
 }
 
 const at = (json: unknown, path: readonly PropertyKey[]): unknown =>

@@ -249,6 +249,11 @@ describe('a bad design file', () => {
     const width = { value: '8.9 mm', plusMinus: '0.1 mm' };
     expect(spoiled('layers[0].margins.left.width', '8.9 mm')).toEqual([]);
     expect(spoiled('layers[0].margins.left.width', width)).toMatchObject([{ field: 'layers[0].margins' }]);
+    const narrow = editDesign(plainFile(), 'layers[0].margins.left.width', '8.9 mm');
+    const chamber = { value: '12 mm', plusMinus: '0.1 mm' };
+    expect(spoiled('former.chambers[0].width', chamber, narrow)).toMatchObject([
+      { field: 'layers[0].margins' },
+    ]);
   });
 
   it('should be told all its faults, up to twenty', () => {
@@ -294,6 +299,11 @@ describe('a bad design file', () => {
   it('should be refused for deep nesting, also for one without end', () => {
     const loop: Record<string, unknown> = {};
     loop['a'] = loop;
+    const nested = (levels: number): unknown => JSON.parse(`${'['.repeat(levels)}${']'.repeat(levels)}`);
+    expect(spoiled('notes', nested(32))).toMatchObject([
+      { field: 'notes', expected: expect.stringContaining('a text') },
+    ]);
+    expect(spoiled('notes', nested(33))).toMatchObject([{ expected: 'at most 32 levels of nesting' }]);
     const deep: unknown = JSON.parse(`${'['.repeat(5000)}${']'.repeat(5000)}`);
     for (const notes of [loop, deep])
       expect(faultsOf({ ...plainFile(), notes })).toMatchObject([
