@@ -36,12 +36,23 @@ export interface ComputedStress {
 
 export interface ComputedFigure<Q> {
   readonly value: Q;
-  /** The two ends that it stands between, one of each circuit, in words such as `P switched end`. */
-  readonly ends: readonly [string, string];
+  /** The two ends that it stands between, one of each circuit in the pair's order. */
+  readonly ends: readonly [EndName, EndName];
   /** Name of the variant, or null for the converter's own outputs. */
   readonly variant: string | null;
   readonly line: 'high' | 'low';
   readonly waveform: PairWaveform;
+  readonly because: Because;
+}
+
+/** One end of a winding, or a rail beside it. */
+export interface EndName {
+  readonly circuit: string;
+  /** Null where the circuit has no winding. */
+  readonly winding: string | null;
+  readonly at: 'bulk-plus' | 'bulk-minus' | 'switched' | 'return' | 'output-plus' | 'tied';
+  /** In which lead of the winding its rectifier is taken to lie; the file does not say, so both are tried. */
+  readonly diode: 'plus-lead' | 'return-lead' | null;
 }
 
 /**
@@ -79,15 +90,18 @@ export type StressNote =
       readonly to: number;
     }
   | { readonly kind: 'frequency-not-given'; readonly counted: number }
+  /** Tied to the mains at its plus pole instead of its return, the circuit would give more than an estimate's width. */
+  | { readonly kind: 'other-pole'; readonly circuit: string; readonly rms: number; readonly peak: number }
+  /** The converter says nothing of this circuit: it is tied in the worst way. */
+  | { readonly kind: 'not-in-converter'; readonly circuit: string }
+  /** Several windings lie in the primary circuit: this many turns were counted as the primary's. */
+  | { readonly kind: 'primary-turns'; readonly turns: number; readonly by: 'output' | 'fewest' }
+  /** Turns and reflected voltage give this circuit another voltage than the file. */
   | {
-      readonly kind: 'other-pole';
+      readonly kind: 'turns-disagree';
       readonly circuit: string;
-      readonly rms: number;
-      readonly peak: number;
-    }
-  | {
-      readonly kind: 'computed-differs';
-      readonly quantity: 'rms' | 'peak';
       readonly given: number;
-      readonly computed: number;
-    };
+      readonly byTurns: number;
+    }
+  /** No winding of a mains circuit is left to be the primary: nothing could be computed. */
+  | { readonly kind: 'no-primary' };

@@ -8,8 +8,10 @@ import type { Circuit, Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
+import { computedStress, runningConverter, type RunningConverter } from './computed-stress.ts';
+import { converterNotes } from './converter-notes.ts';
 import { givenVoltages, type Given } from './given-voltages.ts';
-import type { Basis, PairStressResult, StressNote } from './pair-stress.ts';
+import type { Basis, ComputedStress, PairStressResult, StressNote } from './pair-stress.ts';
 import { voltageFloor, type VoltageFloor } from './voltage-floor.ts';
 
 interface Figure<Q> {
@@ -24,38 +26,53 @@ interface Pair {
   readonly rms: Figure<VoltsRms>;
   readonly peak: Figure<VoltsPeak>;
   readonly frequency: Figure<Hertz>;
+  readonly computed: ComputedStress | null;
   readonly notes: readonly StressNote[];
 }
 
 /** Every two circuits once, in the order of the file. */
 export function workingVoltages(design: Design): readonly PairStressResult[] {
   const floor = voltageFloor(design.supply);
+  const running = runningConverter(design);
   const pairs = design.circuits.flatMap((a, i) =>
-    design.circuits.slice(i + 1).map((b) => atLeastFloor(foundFor(design, floor, a, b), floor)),
+    design.circuits.slice(i + 1).map((b) => atLeastFloor(foundFor(design, running, floor, a, b), floor)),
   );
   return pairs.map((pair) => finished(pairs.reduce(asDoubleBarrier, pair)));
 }
 
 /** What the file, the converter or the floor gives, nothing raised yet. */
-function foundFor(design: Design, floor: VoltageFloor, a: Circuit, b: Circuit): Pair {
+function foundFor(
+  design: Design,
+  running: RunningConverter | null,
+  floor: VoltageFloor,
+  a: Circuit,
+  b: Circuit,
+): Pair {
   const given = givenVoltages(design, a.id, b.id);
-  const rms = figureOf(given.rms, { ...floor, value: floor.rms });
-  const least = rms.basis === 'floor' ? floor.peak : voltsPeak(Math.max(floor.peak, rms.value * Math.SQRT2));
-  const frequency = figureOf(given.frequency, { ...floor, value: floor.frequency });
-  const notes: readonly StressNote[] =
-    frequency.basis === 'floor' && rms.basis !== 'floor'
-      ? [{ kind: 'frequency-not-given', counted: frequency.value }]
-      : [];
-  return { a, b, rms, peak: figureOf(given.peak, { ...floor, value: least }), frequency, notes };
+  const computed = running === null ? null : computedStress(running, a, b);
+  const rms = figureOf(given.rms, computed?.rms, { ...floor, value: floor.rms });
+  const peakFloor =
+    rms.basis === 'floor' ? floor.peak : voltsPeak(Math.max(floor.peak, rms.value * Math.SQRT2));
+  const peak = figureOf(given.peak, computed?.peak, { ...floor, value: peakFloor });
+  const byRunning = computed && { value: computed.frequency, because: computed.rms.because };
+  const frequency = figureOf(given.frequency, byRunning, { ...floor, value: floor.frequency });
+  const notes = converterNotes(design, running, computed, a, b);
+  const missing: StressNote = { kind: 'frequency-not-given', counted: frequency.value };
+  const unsaid = frequency.basis === 'floor' && rms.basis !== 'floor';
+  return { a, b, rms, peak, frequency, computed, notes: unsaid ? [...notes, missing] : notes };
 }
 
 function figureOf<Q extends number>(
   given: Given<Q> | null,
+  computed: { readonly value: Q; readonly because: Because } | null | undefined,
   floor: { readonly value: Q; readonly because: Because },
 ): Figure<Q> {
-  if (given === null) return { value: floor.value, basis: 'floor', because: floor.because };
-  const { value, basis, entry } = given;
-  return { value, basis, because: because('given-voltage', { entry, basis, value }) };
+  if (given !== null) {
+    const { value, basis, entry } = given;
+    return { value, basis, because: because('given-voltage', { entry, basis, value }) };
+  }
+  const { value, because: why } = computed ?? floor;
+  return { value, basis: computed ? 'computed' : 'floor', because: why };
 }
 
 /** No stated figure is believed under the mains, and no peak under its own rms. */
@@ -116,7 +133,7 @@ function asDoubleBarrier(pair: Pair, whole: Pair): Pair {
 
 const STRENGTH: readonly Basis[] = ['floor', 'computed', 'stated', 'measured'];
 
-function finished({ a, b, rms, peak, frequency, notes }: Pair): PairStressResult {
+function finished({ a, b, rms, peak, frequency, computed, notes }: Pair): PairStressResult {
   const basis = STRENGTH.find((one) => one === rms.basis || one === peak.basis) ?? 'floor';
   const why = because(
     'working-voltage',
@@ -140,8 +157,8 @@ function finished({ a, b, rms, peak, frequency, notes }: Pair): PairStressResult
     frequency: frequency.value,
     basis,
     from: { rms: rms.basis, peak: peak.basis, frequency: frequency.basis },
-    estimate: basis === 'computed',
-    computed: null,
+    estimate: rms.basis === 'computed' || peak.basis === 'computed',
+    computed,
     because: why,
     notes,
   };
