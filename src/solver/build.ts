@@ -32,7 +32,8 @@ export interface Build {
   readonly closedJoint: StuffId;
 }
 
-export type BuildWall = { readonly kind: 'moulded'; readonly thickness: Nm } | ({ readonly kind: 'plies' } & BuildSheet);
+export type BuildWall =
+  { readonly kind: 'moulded'; readonly thickness: Nm } | ({ readonly kind: 'plies' } & BuildSheet);
 
 export interface BuildSheet {
   readonly plies: number;

@@ -44,5 +44,9 @@ export interface Piece {
   readonly punctured: readonly Punctured[];
   /** Worst tracking rank of the solids that it runs along; 0 where it runs along none. */
   readonly rank: number;
-  readonly legs: readonly Leg[];
+  /** First and last point. */
+  readonly from: readonly [Nm, Nm];
+  readonly to: readonly [Nm, Nm];
+  /** The legs in order from the first conductor of `between`; worked out only when asked for. */
+  readonly trace: () => readonly Leg[];
 }

@@ -1,0 +1,108 @@
+// The regions of one section while they are laid in: every chamber's layers, leads, risers, then former and core.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Build, BuildSheet, BuildWire, Lay } from './build.ts';
+import type { ConductorRegion, Rect, Region, SolidRegion } from './section.ts';
+
+/** A buffer that grows, hence a class; bodies (solids without a joint in them) are numbered as they come. */
+export class Draft {
+  readonly regions: Region[] = [];
+  readonly build: Build;
+  #bodies = 0;
+  readonly #named = new Map<string, number>();
+
+  constructor(build: Build) {
+    this.build = build;
+  }
+
+  body(): number {
+    return this.#bodies++;
+  }
+
+  /** One body for all pieces of the same sleeve, cover or moulding. */
+  bodyOf(name: string): number {
+    const body = this.#named.get(name) ?? this.body();
+    this.#named.set(name, body);
+    return body;
+  }
+
+  conductor(rect: Rect, what: Omit<ConductorRegion, keyof Rect | 'kind'>): void {
+    if (isEmpty(rect)) return;
+    this.regions.push({ kind: 'conductor', ...rect, ...what });
+  }
+
+  solid(rect: Rect, what: Omit<SolidRegion, keyof Rect | 'closed'> & { closed?: boolean }): void {
+    if (isEmpty(rect)) return;
+    this.regions.push({ ...rect, ...what, closed: what.closed === true || this.build.potted });
+  }
+
+  /** Plies of a sheet stacked from y0 outward, each a body of its own. */
+  plies(x0: Nm, x1: Nm, y0: Nm, sheet: BuildSheet, count: number, what: Partial<SolidRegion>): void {
+    for (let i = 0; i < count; i++) {
+      const bottom = y0 + i * sheet.plyThickness;
+      this.solid(rect(x0, bottom, x1, bottom + sheet.plyThickness), {
+        kind: 'ply',
+        body: this.body(),
+        stuff: sheet.stuff,
+        layer: null,
+        crossX: 'measured',
+        crossY: 'measured',
+        turnUp: nm(0),
+        drifted: false,
+        ...what,
+        ply: i,
+      });
+    }
+  }
+
+  /** The hull of wire: its conductor, and the cover round it where there is one. */
+  wire(
+    hull: Rect,
+    wire: BuildWire,
+    what: Omit<ConductorRegion, keyof Rect | 'kind' | 'bare'>,
+    body: number = this.body(),
+  ): void {
+    if (isEmpty(hull)) return;
+    const cover = wire.cover;
+    if (!cover) return this.conductor(hull, { ...what, bare: wire.bare });
+    const crossing = cover.plies ?? 'strong';
+    this.solid(hull, {
+      kind: 'wireCover',
+      body,
+      stuff: cover.stuff,
+      layer: what.layer,
+      ply: null,
+      crossX: crossing,
+      crossY: crossing,
+      turnUp: nm(0),
+      drifted: false,
+    });
+    this.conductor(shrink(hull, cover.thickness), { ...what, bare: false });
+  }
+
+  sleeve(hull: Rect, lay: Lay, layer: number | null): void {
+    if (!lay.sleeve || lay.sleeve.wall === 0) return;
+    this.solid(hull, {
+      kind: 'sleeve',
+      body: this.bodyOf(`sleeve ${lay.name}`),
+      stuff: lay.sleeve.stuff,
+      layer,
+      ply: null,
+      crossX: 'measured',
+      crossY: 'measured',
+      turnUp: nm(0),
+      drifted: false,
+    });
+  }
+}
+
+export const rect = (x0: number, y0: number, x1: number, y1: number): Rect => ({
+  x0: nm(x0),
+  y0: nm(y0),
+  x1: nm(x1),
+  y1: nm(y1),
+});
+
+export const isEmpty = (r: Rect): boolean => r.x1 <= r.x0 || r.y1 <= r.y0;
+
+export const shrink = (r: Rect, by: number): Rect => rect(r.x0 + by, r.y0 + by, r.x1 - by, r.y1 - by);

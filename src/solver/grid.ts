@@ -1,0 +1,142 @@
+// A section as a grid of cells between all coordinates of its regions. Nodes stand where grid lines cross.
+// Every move of a path is along x or y (but for sight lines through air), so shortest paths run over these nodes.
+// Cells outside the frame count as core, or as air where the drawing ends at the flanges.
+
+import type { Nm } from '#units/quantity.ts';
+import type { StuffId } from './build.ts';
+import type { Crossing, Section, SolidRegion } from './section.ts';
+
+/** Owner of a cell: `AIR`, a solid (index into `solids`), or a conductor (`CONDUCTOR - index into conductors`). */
+export const AIR = -1;
+export const CONDUCTOR = -2;
+
+export interface GridSolid {
+  readonly body: number;
+  readonly stuff: StuffId;
+  readonly crossX: Crossing;
+  readonly crossY: Crossing;
+  readonly closed: boolean;
+  readonly turnUp: Nm;
+  readonly isMoulding: boolean;
+  /** Null for the compound of a potted section. */
+  readonly region: SolidRegion | null;
+}
+
+export interface Grid {
+  /** Coordinates of the grid lines, ascending, nanometres. */
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  /** Owner of cell (i, j), which lies left of line i and below line j; (nx + 1) columns, (ny + 1) rows. */
+  readonly owner: Int32Array;
+  /** 1 where travel along y counts 0. */
+  readonly sags: Uint8Array;
+  readonly solids: readonly GridSolid[];
+  readonly conductors: readonly string[];
+}
+
+export const columns = (grid: Grid): number => grid.xs.length + 1;
+
+const PAINT_ORDER: Readonly<Record<SolidRegion['kind'], number>> = {
+  moulding: 0,
+  wrap: 1,
+  ply: 2,
+  block: 3,
+  sleeve: 4,
+  wireCover: 5,
+};
+
+export function gridOf(section: Section, compound: StuffId): Grid {
+  const { frame } = section;
+  const inside = (r: { x0: number; y0: number; x1: number; y1: number }) =>
+    r.x0 < frame.x1 && r.x1 > frame.x0 && r.y0 < frame.y1 && r.y1 > frame.y0;
+  const regions = section.regions.filter(inside);
+  const xs = lines(
+    regions.flatMap((r) => [r.x0, r.x1]),
+    frame.x0,
+    frame.x1,
+  );
+  const ys = lines(
+    [...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]),
+    frame.y0,
+    frame.y1,
+  );
+  const width = xs.length + 1;
+  const owner = new Int32Array(width * (ys.length + 1)).fill(AIR);
+  const sags = new Uint8Array(owner.length);
+  const xIndex = new Map(xs.map((x, i) => [x, i]));
+  const yIndex = new Map(ys.map((y, j) => [y, j]));
+  const paint = (
+    r: { x0: number; y0: number; x1: number; y1: number },
+    cells: Int32Array | Uint8Array,
+    value: number,
+  ) => {
+    const i0 = xIndex.get(Math.max(r.x0, frame.x0))! + 1;
+    const i1 = xIndex.get(Math.min(r.x1, frame.x1))!;
+    const j0 = yIndex.get(Math.max(r.y0, frame.y0))! + 1;
+    const j1 = yIndex.get(Math.min(r.y1, frame.y1))!;
+    for (let j = j0; j <= j1; j++) cells.fill(value, j * width + i0, j * width + i1 + 1);
+  };
+
+  // solids first, what lies inside others after them; conductors last, since doubt counts against the build
+  const solidRegions = regions
+    .filter((r): r is SolidRegion => r.kind !== 'conductor')
+    .sort((a, b) => PAINT_ORDER[a.kind] - PAINT_ORDER[b.kind]);
+  const solids: GridSolid[] = solidRegions.map((r) => ({
+    body: r.body,
+    stuff: r.stuff,
+    crossX: r.crossX,
+    crossY: r.crossY,
+    closed: r.closed,
+    turnUp: r.turnUp,
+    isMoulding: r.kind === 'moulding',
+    region: r,
+  }));
+  solidRegions.forEach((r, index) => paint(r, owner, index));
+  const conductors = [
+    ...new Set(['core', ...section.regions.flatMap((r) => (r.kind === 'conductor' ? [r.conductor] : []))]),
+  ];
+  for (const r of regions) {
+    if (r.kind === 'conductor') paint(r, owner, CONDUCTOR - conductors.indexOf(r.conductor));
+  }
+  if (section.potted) {
+    solids.push({
+      body: -1,
+      stuff: compound,
+      crossX: 'measured',
+      crossY: 'measured',
+      closed: true,
+      turnUp: 0 as Nm,
+      isMoulding: false,
+      region: null,
+    });
+    for (let j = 1; j < ys.length; j++) {
+      for (let i = 1; i < xs.length; i++) {
+        if (owner[j * width + i] === AIR) owner[j * width + i] = solids.length - 1;
+      }
+    }
+  }
+  for (const band of section.sagging) paint(band, sags, 1);
+  surround(section, owner, width, ys.length + 1);
+  return { xs, ys, owner, sags, solids, conductors };
+}
+
+/** Outside the frame: core all round, or under the tube only. */
+function surround(section: Section, owner: Int32Array, width: number, height: number): void {
+  const core = CONDUCTOR;
+  for (let i = 0; i < width; i++) owner[i] = core;
+  if (section.coreAbove === null) {
+    owner[0] = AIR;
+    owner[width - 1] = AIR;
+    return;
+  }
+  for (let i = 0; i < width; i++) owner[(height - 1) * width + i] = core;
+  for (let j = 0; j < height; j++) {
+    owner[j * width] = core;
+    owner[j * width + width - 1] = core;
+  }
+}
+
+function lines(values: readonly number[], from: number, to: number): number[] {
+  const within = values.filter((value) => value > from && value < to);
+  return [...new Set([from, ...within, to])].sort((a, b) => a - b);
+}

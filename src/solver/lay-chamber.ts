@@ -1,0 +1,244 @@
+// Lays the bands of one chamber into a draft: windings, blocks, plies, screens, the leads in their bands.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Build, BuildLayer, Lay, Side } from './build.ts';
+import { type Draft, rect, shrink } from './draft.ts';
+import { fitOf, placementOf } from './fit.ts';
+import { riserIsSleeved } from './lead-shape.ts';
+import { clipOf, faceX, type Riser } from './risers.ts';
+import type { Band } from './section.ts';
+import { driftRoom, isRetained } from './slump.ts';
+import type { LaidLead, StackBand } from './stack.ts';
+
+export type Slump = null | 'as-is' | 'left' | 'right';
+
+interface Span {
+  readonly x0: Nm;
+  readonly x1: Nm;
+}
+
+/** What lays in a band must know of the section. */
+export interface Laying {
+  readonly draft: Draft;
+  readonly build: Build;
+  readonly risers: readonly Riser[];
+  readonly slump: Slump;
+  readonly bands: Band[];
+}
+
+export function layBand(laying: Laying, chamber: number, band: StackBand): void {
+  const { build, draft, risers, bands } = laying;
+  const layer = build.layers[band.position]!;
+  const clip = (side: Side) => clipOf(risers, chamber, side, band.position, band.y1);
+  const room: Span = {
+    x0: nm(faceX(build, chamber, 'left') + clip('left')),
+    x1: nm(faceX(build, chamber, 'right') - clip('right')),
+  };
+  switch (band.kind) {
+    case 'cross-tape':
+      draft.plies(room.x0, room.x1, band.y0, band.tape, band.plies, { layer: band.tape.index });
+      bands.push({ layer: band.tape.index, chamber, kind: 'tape', y0: band.y0, y1: band.y1, ...room });
+      return;
+    case 'crossing-lead': {
+      layLead(laying, chamber, band.lead, room, true);
+      bands.push({ layer: layer.index, chamber, kind: 'crossing-lead', y0: band.y0, y1: band.y1, ...room });
+      return;
+    }
+    case 'layer': {
+      const span = layLayer(laying, layer, band, room);
+      bands.push({ layer: layer.index, chamber, kind: layer.kind, y0: band.y0, y1: band.y1, ...span });
+      if (band.lead) layLead(laying, chamber, band.lead, room, false);
+    }
+  }
+}
+
+function layLayer(
+  laying: Laying,
+  layer: BuildLayer,
+  band: Extract<StackBand, { kind: 'layer' }>,
+  room: Span,
+): Span {
+  const { build, draft } = laying;
+  layBlocks(laying, layer, band, room);
+  switch (layer.kind) {
+    case 'winding': {
+      const { x0, x1, stretched } = windingSpan(laying, layer, room);
+      const what = { conductor: layer.circuit, of: 'winding', layer: layer.index } as const;
+      const flags = { crossing: false, strippedLead: false, stretched };
+      // rows of uncovered wire touch and are one conductor; covered rows have joints between them
+      const rows = layer.wire.cover ? fitOf(build, layer).rows : 1;
+      const rowHeight = band.height / rows;
+      for (let row = 0; row < rows; row++) {
+        const y = band.y0 + row * rowHeight;
+        draft.wire(rect(x0, y, x1, y + rowHeight), layer.wire, { ...what, ...flags });
+      }
+      return { x0, x1 };
+    }
+    case 'tape': {
+      const { x0, x1, drifted } = tapeSpan(laying, layer, room);
+      draft.plies(x0, x1, band.y0, layer, layer.plies, {
+        layer: layer.index,
+        turnUp: layer.turnUp,
+        closed: layer.cemented,
+        drifted,
+      });
+      return { x0, x1 };
+    }
+    case 'screen': {
+      const span = within(placementOf(build, layer), room);
+      draft.conductor(rect(span.x0, band.y0, span.x1, band.y0 + band.height), {
+        conductor: layer.circuit ?? layer.id,
+        of: 'screen',
+        layer: layer.index,
+        bare: true,
+        crossing: false,
+        strippedLead: false,
+        stretched: false,
+      });
+      return span;
+    }
+  }
+}
+
+/** Filled margins; a lead on the band's outer face takes its height from the block under it. */
+function layBlocks(
+  laying: Laying,
+  layer: BuildLayer,
+  band: Extract<StackBand, { kind: 'layer' }>,
+  room: Span,
+): void {
+  const { build, draft } = laying;
+  const { blocks } = placementOf(build, layer);
+  for (const side of ['left', 'right'] as const) {
+    if (blocks[side] === 0) continue;
+    const beside = band.lead?.lay.exit === side ? band.lead : null;
+    if (beside?.lifts) continue;
+    const margin = layer.margins[side];
+    const top = Math.min(band.y0 + (margin.height ?? band.height), beside?.y0 ?? Infinity);
+    const face = faceX(build, layer.chamber, side);
+    const x0 = side === 'left' ? room.x0 : face - blocks.right;
+    const x1 = side === 'left' ? face + blocks.left : room.x1;
+    draft.solid(rect(x0, band.y0, x1, top), {
+      kind: 'block',
+      body: draft.body(),
+      stuff: margin.stuff,
+      layer: layer.index,
+      ply: null,
+      // tape wound in many turns is strong along the axis only
+      crossX: margin.moulded ? 'measured' : 'strong',
+      crossY: margin.moulded ? 'measured' : 1,
+      turnUp: nm(0),
+      drifted: false,
+    });
+  }
+}
+
+function windingSpan(
+  laying: Laying,
+  layer: Extract<BuildLayer, { kind: 'winding' }>,
+  room: Span,
+): Span & { readonly stretched: boolean } {
+  const { build, slump } = laying;
+  const place = placementOf(build, layer);
+  const span = within(place, room);
+  if (slump === null) return { ...span, stretched: false };
+  // an end that is not held goes until it meets a block, a flange or a conductor
+  const loose = (side: Side) => !isRetained(build, layer, side);
+  const left = Math.max(room.x0, faceX(build, layer.chamber, 'left') + place.blocks.left);
+  const right = Math.min(room.x1, faceX(build, layer.chamber, 'right') - place.blocks.right);
+  const x0 = loose('left') ? Math.min(span.x0, left) : span.x0;
+  const x1 = loose('right') ? Math.max(span.x1, right) : span.x1;
+  return { x0: nm(x0), x1: nm(x1), stretched: x0 !== span.x0 || x1 !== span.x1 };
+}
+
+function tapeSpan(
+  laying: Laying,
+  layer: Extract<BuildLayer, { kind: 'tape' }>,
+  room: Span,
+): Span & { readonly drifted: boolean } {
+  const { build, slump } = laying;
+  const span = within(placementOf(build, layer), room);
+  const none = { ...span, drifted: false };
+  if (slump !== 'left' && slump !== 'right') return none;
+  const free = driftRoom(build, layer, slump);
+  if (free === 0) return none;
+  const { blocks } = placementOf(build, layer);
+  const by =
+    slump === 'left'
+      ? Math.max(room.x0, faceX(build, layer.chamber, 'left') + blocks.left) - span.x0
+      : Math.min(room.x1, faceX(build, layer.chamber, 'right') - blocks.right) - span.x1;
+  return { x0: nm(span.x0 + by), x1: nm(span.x1 + by), drifted: by !== 0 };
+}
+
+/** Cut to the room that risers leave; never to nothing, so that what meets a riser still touches it. */
+function within(span: Span, room: Span): Span {
+  const x0 = Math.min(Math.max(span.x0, room.x0), room.x1 - 1);
+  const x1 = Math.max(Math.min(span.x1, room.x1), x0 + 1);
+  return { x0: nm(x0), x1: nm(x1) };
+}
+
+/** A lead in its band, from the winding's end to the flange; a sleeve on it from `into` outward, closed at the flange. */
+function layLead(laying: Laying, chamber: number, lead: LaidLead, room: Span, crossing: boolean): void {
+  const { build, draft } = laying;
+  const { lay } = lead;
+  const layer = build.layers[lay.layer]!;
+  const end = placementOf(build, layer);
+  const inner = lay.at === 'left' ? end.x0 : end.x1;
+  const outer = lay.exit === 'left' ? room.x0 : room.x1;
+  const x0 = Math.min(inner, outer);
+  const x1 = Math.max(inner, outer);
+  if (lay.exit === 'left' ? outer >= inner : outer <= inner) return;
+  const into = isSleeved(lay) ? lay.sleeve!.into : 0;
+  const sleeved = Math.min(into, x1 - x0);
+  // the part under the sleeve lies at the exit side
+  const split = lay.exit === 'left' ? x0 + sleeved : x1 - sleeved;
+  const bare: Span = lay.exit === 'left' ? { x0: nm(split), x1: nm(x1) } : { x0: nm(x0), x1: nm(split) };
+  const under: Span = lay.exit === 'left' ? { x0: nm(x0), x1: nm(split) } : { x0: nm(split), x1: nm(x1) };
+  const what = {
+    conductor: lay.circuit,
+    of: lay.kind,
+    layer: layer.index,
+    crossing,
+    stretched: false,
+  } as const;
+  const stripped = lay.sleeve !== null && lay.wire.cover === null;
+  const cover = draft.bodyOf(`cover ${lay.name}`);
+  draft.wire(rect(bare.x0, lead.y0, bare.x1, lead.y1), lay.wire, { ...what, strippedLead: stripped }, cover);
+  if (sleeved === 0) return;
+  const wall = lay.sleeve!.wall;
+  draft.sleeve(rect(under.x0, lead.y0, under.x1, lead.y1), lay, layer.index);
+  const core = {
+    x0: lay.exit === 'left' ? under.x0 + wall : under.x0,
+    x1: lay.exit === 'left' ? under.x1 : under.x1 - wall,
+  };
+  const inside = rect(core.x0, lead.y0 + wall, core.x1, lead.y1 - wall);
+  draft.wire(inside, lay.wire, { ...what, strippedLead: false }, cover);
+}
+
+/** A sleeve that is too short to cover the riser leaves the whole lead bare. */
+const isSleeved = (lay: Lay): boolean =>
+  lay.sleeve !== null && lay.sleeve.wall > 0 && (lay.way === 'slot' || riserIsSleeved(lay));
+
+/** The column of a riser, with its thin cover or sleeve where it has one. */
+export function layRiser(laying: Laying, riser: Riser): void {
+  const { build, draft } = laying;
+  const { lay } = riser;
+  const face = faceX(build, riser.chamber, riser.side);
+  const x0 = riser.side === 'left' ? face + riser.offset : face - riser.offset - riser.width;
+  const hull = rect(x0, riser.y0, x0 + riser.width, riser.y1);
+  const what = conductorOf(build, lay);
+  const cover = draft.bodyOf(`cover ${lay.name}`);
+  if (!riserIsSleeved(lay)) return draft.wire(hull, lay.wire, what, cover);
+  draft.sleeve(hull, lay, what.layer);
+  draft.wire(shrink(hull, lay.sleeve!.wall), lay.wire, what, cover);
+}
+
+const conductorOf = (build: Build, lay: Lay) =>
+  ({
+    conductor: lay.circuit,
+    of: lay.kind,
+    layer: build.layers[lay.layer]!.index,
+    crossing: false,
+    strippedLead: lay.sleeve !== null && !riserIsSleeved(lay),
+    stretched: false,
+  }) as const;

@@ -1,0 +1,127 @@
+// From a complete build to its cross-sections: the plain one, one for every lead-out, one for every two leads of
+// different circuits at the same side of a chamber, and each of them again after handling has had its way.
+// Coordinates as in section.ts; nothing here knows a standard: the least thickness comes in as an option.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Build, Lay } from './build.ts';
+import { Draft, rect } from './draft.ts';
+import { chamberFaces, fitOf } from './fit.ts';
+import { layBand, layRiser, type Laying, type Slump } from './lay-chamber.ts';
+import { layCore, layFormer } from './lay-former.ts';
+import { risersOf } from './risers.ts';
+import type { Band, ChamberFit, Region, Section } from './section.ts';
+import { canDrift } from './slump.ts';
+import { stackOf, topOf } from './stack.ts';
+
+export interface LayOutOptions {
+  /** A sleeve from this thickness up is strong, and its riser displaces nothing. */
+  readonly leastThickness: Nm;
+}
+
+/** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
+export function sectionsOf(build: Build, options: LayOutOptions): readonly Section[] {
+  const drifts = build.layers.some((layer) => layer.kind === 'tape' && canDrift(build, layer));
+  const slumps: readonly Slump[] = drifts ? ['left', 'right'] : ['as-is'];
+  return laySets(build).flatMap((lays) => {
+    const own = layOut(build, lays, null, options);
+    const slumped = slumps.map((slump) => layOut(build, lays, slump, options));
+    return [own, ...slumped.filter((section) => differs(own, section))];
+  });
+}
+
+/** No lead; each lead alone; every two leads of different circuits that leave at one side of a chamber. */
+function laySets(build: Build): readonly (readonly Lay[])[] {
+  const { lays } = build;
+  const chamber = (lay: Lay) => build.layers[lay.layer]!.chamber;
+  const share = (a: Lay, b: Lay) =>
+    a.circuit !== b.circuit &&
+    a.group !== b.group &&
+    a.exit === b.exit &&
+    chamber(a) === chamber(b) &&
+    !(a.apart || b.apart);
+  const twos = lays.flatMap((a, i) => lays.slice(i + 1).flatMap((b) => (share(a, b) ? [[a, b]] : [])));
+  return [[], ...lays.map((lay) => [lay]), ...twos];
+}
+
+/** One section. */
+export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options: LayOutOptions): Section {
+  const draft = new Draft(build);
+  const faces = chamberFaces(build);
+  const stacks = faces.map((_, chamber) => stackOf(build, chamber, lays));
+  const risers = risersOf(build, lays, stacks, options.leastThickness);
+  const bands: Band[] = [];
+  const laying: Laying = { draft, build, risers, slump, bands };
+  stacks.forEach((stack, chamber) => stack.forEach((band) => layBand(laying, chamber, band)));
+  risers.forEach((riser) => layRiser(laying, riser));
+  const top = nm(Math.max(0, ...stacks.map(topOf)));
+  layFormer(draft);
+  const { frame, coreAbove } = layCore(draft, top, lays.length > 0);
+  const voids = bands.filter((band) => band.kind === 'winding' || band.kind === 'crossing-lead');
+  const sagging = voids.map((band) => {
+    const face = faces[band.chamber]!;
+    return rect(face.x0, band.y0, face.x1, band.y1);
+  });
+  return {
+    name: nameOf(lays, slump),
+    kind: lays.length > 0 ? 'lead' : 'plain',
+    slumped: slump,
+    lays: lays.map((lay) => lay.name),
+    regions: draft.regions,
+    bands,
+    frame,
+    sagging: slump === null ? [] : sagging,
+    potted: build.potted,
+    chambers: faces,
+    stackTops: stacks.map(topOf),
+    coreAbove,
+  };
+}
+
+function nameOf(lays: readonly Lay[], slump: Slump): string {
+  const slumped = slump === 'as-is' ? 'slumped' : `slumped ${slump}`;
+  if (lays.length === 0) return slump === null ? 'plain' : slumped;
+  const leads = `${lays.length > 1 ? 'leads' : 'lead'} ${lays.map((lay) => lay.name).join(' + ')}`;
+  return slump === null ? leads : `${leads}, ${slumped}`;
+}
+
+/** Slumping moved something, or there is a void beside a winding that the tape above can sag into. */
+function differs(own: Section, slumped: Section): boolean {
+  return hasVoid(slumped) || key(own) !== key(slumped);
+}
+
+function hasVoid(section: Section): boolean {
+  return section.sagging.some((band) => {
+    const inside = section.regions.filter(
+      (r) => r.x0 < band.x1 && r.x1 > band.x0 && r.y0 < band.y1 && r.y1 > band.y0,
+    );
+    return coveredArea(inside, band) < (band.x1 - band.x0) * (band.y1 - band.y0);
+  });
+}
+
+function coveredArea(regions: readonly Region[], band: Section['frame']): number {
+  const within = (at: number, from: Nm, to: Nm) => Math.min(Math.max(at, from), to);
+  const cuts = (values: number[]) => [...new Set(values)].sort((a, b) => a - b);
+  const xs = cuts(regions.flatMap((r) => [within(r.x0, band.x0, band.x1), within(r.x1, band.x0, band.x1)]));
+  const ys = cuts(regions.flatMap((r) => [within(r.y0, band.y0, band.y1), within(r.y1, band.y0, band.y1)]));
+  let area = 0;
+  for (let i = 1; i < xs.length; i++) {
+    for (let j = 1; j < ys.length; j++) {
+      const [x0, x1, y0, y1] = [xs[i - 1]!, xs[i]!, ys[j - 1]!, ys[j]!];
+      const filled = regions.some((r) => r.x0 <= x0 && r.x1 >= x1 && r.y0 <= y0 && r.y1 >= y1);
+      if (filled) area += (x1 - x0) * (y1 - y0);
+    }
+  }
+  return area;
+}
+
+const key = (section: Section): string =>
+  section.regions.map((r) => `${r.kind}${r.x0},${r.y0},${r.x1},${r.y1}`).join(';');
+
+/** How the layers fill every chamber, with no lead laid in. */
+export function chamberFits(build: Build): readonly ChamberFit[] {
+  return build.chambers.map((_, chamber) => ({
+    used: topOf(stackOf(build, chamber, [])),
+    available: build.height,
+    layers: build.layers.filter((layer) => layer.chamber === chamber).map((layer) => fitOf(build, layer)),
+  }));
+}

@@ -1,0 +1,288 @@
+// The moves of a path as edges between grid nodes: along surfaces and joints, straight through thin solids,
+// across air. Node (i, j) has index j * nx + i; hidden nodes of turned-up edges follow after the grid's.
+// Creepage crosses air only where a gap is narrower than X; clearance crosses any, and has sight lines besides.
+
+import { plyOf } from './code.ts';
+import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
+import type { PathOptions } from './pieces.ts';
+
+export const SURFACE = 0;
+export const THROUGH = 1;
+export const ACROSS_AIR = 2;
+export const CLOSED = 3;
+
+export interface Network {
+  readonly grid: Grid;
+  readonly nodes: number;
+  /** Edges of node n are `start[n]` to `start[n + 1]`. */
+  readonly start: Int32Array;
+  readonly to: Int32Array;
+  readonly cost: Float64Array;
+  /** Plies punctured, packed as in code.ts. */
+  readonly plies: Int32Array;
+  readonly rank: Uint8Array;
+  readonly kind: Uint8Array;
+  /** Conductor that a node touches: its index, -1 none, -2 several (then `touching` lists them). */
+  readonly conductor: Int32Array;
+  readonly touching: ReadonlyMap<number, readonly number[]>;
+  /** Class of each stuff in packed counts. */
+  readonly classes: ReadonlyMap<number, number>;
+  /** Grid node that a hidden node stands for in a drawing. */
+  readonly shownAt: readonly number[];
+}
+
+/** Edges while they are collected; each is walked both ways. */
+export class EdgeList {
+  readonly from: number[] = [];
+  readonly to: number[] = [];
+  readonly cost: number[] = [];
+  readonly plies: number[] = [];
+  readonly rank: number[] = [];
+  readonly kind: number[] = [];
+
+  add(from: number, to: number, cost: number, plies: number, rank: number, kind: number): void {
+    this.from.push(from);
+    this.to.push(to);
+    this.cost.push(cost);
+    this.plies.push(plies);
+    this.rank.push(rank);
+    this.kind.push(kind);
+  }
+}
+
+export function classesOf(grid: Grid, last: number): ReadonlyMap<number, number> {
+  const crossable = grid.solids.filter((s) => s.crossX !== 'strong' || s.crossY !== 'strong');
+  const stuffs = [...new Set(crossable.map((s) => s.stuff))].sort((a, b) => a - b);
+  return new Map(stuffs.map((stuff, i) => [stuff, Math.min(i, last)]));
+}
+
+/** Conductors touched by every node. */
+export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> {
+  const width = columns(grid);
+  const [nx, ny] = [grid.xs.length, grid.ys.length];
+  const conductor = new Int32Array(nx * ny).fill(-1);
+  const touching = new Map<number, readonly number[]>();
+  for (let j = 0; j < ny; j++) {
+    for (let i = 0; i < nx; i++) {
+      const cell = j * width + i;
+      const node = j * nx + i;
+      for (const at of [cell, cell + 1, cell + width, cell + width + 1]) {
+        const owner = grid.owner[at]!;
+        if (owner > CONDUCTOR) continue;
+        const found = CONDUCTOR - owner;
+        const known = conductor[node]!;
+        if (known === found) continue;
+        if (known === -1) conductor[node] = found;
+        else {
+          const all = touching.get(node) ?? [known];
+          if (!all.includes(found)) touching.set(node, [...all, found]);
+          conductor[node] = -2;
+        }
+      }
+    }
+  }
+  return { conductor, touching };
+}
+
+/** Surfaces, joints and runs straight through solids or across air, along every grid line. */
+export function collectEdges(
+  grid: Grid,
+  options: PathOptions,
+  classes: ReadonlyMap<number, number>,
+  edges: EdgeList,
+): readonly number[] {
+  const walk = new Walk(grid, options, classes, edges);
+  const [nx, ny] = [grid.xs.length, grid.ys.length];
+  const width = columns(grid);
+  for (let j = 0; j < ny; j++) walk.line(j * nx, 1, nx, j * width + 1, 1, width, grid.xs, false);
+  for (let i = 0; i < nx; i++) walk.line(i, nx, ny, width + i, width, 1, grid.ys, true);
+  return walk.shownAt;
+}
+
+/** Walks one grid line after the other; a class, since it remembers the hidden nodes that it made. */
+class Walk {
+  readonly shownAt: number[] = [];
+  readonly #hidden = new Map<number, number>();
+  readonly #gridNodes: number;
+
+  constructor(
+    readonly grid: Grid,
+    readonly options: PathOptions,
+    readonly classes: ReadonlyMap<number, number>,
+    readonly edges: EdgeList,
+  ) {
+    this.#gridNodes = grid.xs.length * grid.ys.length;
+  }
+
+  /**
+   * One line: its nodes are `node + k * step`, its edge k has the cells `cell + k * cellStep` and that plus `beside`
+   * on its two sides (below and above, or left and right).
+   */
+  line(
+    node: number,
+    step: number,
+    count: number,
+    cell: number,
+    cellStep: number,
+    beside: number,
+    at: readonly number[],
+    vertical: boolean,
+  ): void {
+    const { owner, sags, solids } = this.grid;
+    let runFrom = -1;
+    let runOwner = AIR;
+    let runLength = 0;
+    for (let k = 0; k < count - 1; k++) {
+      const a = cell + k * cellStep;
+      const one = owner[a]!;
+      const other = owner[a + beside]!;
+      const length = at[k + 1]! - at[k]!;
+      const from = node + k * step;
+      const inside = one >= 0 && other >= 0 && solids[one]!.body === solids[other]!.body;
+      const air = one === AIR && other === AIR;
+      const sagging =
+        vertical && ((one === AIR && sags[a] === 1) || (other === AIR && sags[a + beside] === 1));
+      if (inside || air) {
+        const same =
+          runFrom >= 0 &&
+          (air ? runOwner === AIR : runOwner !== AIR && solids[runOwner]!.body === solids[one]!.body);
+        if (!same) {
+          if (runFrom >= 0) this.#endRun(runFrom, from, runOwner, runLength, vertical);
+          runFrom = from;
+          runOwner = air ? AIR : one;
+          runLength = 0;
+        } else if (air && this.#isSurface(from)) {
+          this.#endRun(runFrom, from, runOwner, runLength, vertical);
+          runFrom = from;
+          runLength = 0;
+        }
+        runLength += sagging ? 0 : length;
+        continue;
+      }
+      if (runFrom >= 0) this.#endRun(runFrom, from, runOwner, runLength, vertical);
+      runFrom = -1;
+      if (one > CONDUCTOR && other > CONDUCTOR)
+        this.#surface(from, from + step, one, other, length, sagging, vertical);
+    }
+    if (runFrom >= 0) this.#endRun(runFrom, node + (count - 1) * step, runOwner, runLength, vertical);
+  }
+
+  #endRun(from: number, to: number, owner: number, length: number, vertical: boolean): void {
+    if (owner === AIR) {
+      const bridged = this.options.metric === 'clearance' || length < this.options.x;
+      if (bridged && this.#isSurface(from) && this.#isSurface(to)) {
+        this.edges.add(from, to, length, 0, 0, ACROSS_AIR);
+      }
+      return;
+    }
+    const solid = this.grid.solids[owner]!;
+    const crossing = vertical ? solid.crossY : solid.crossX;
+    if (crossing === 'strong') return;
+    if (crossing === 'measured' && length >= this.options.leastThickness) return;
+    const plies = crossing === 'measured' ? 1 : crossing;
+    this.edges.add(from, to, 0, plyOf(this.classes.get(solid.stuff)!, plies), 0, THROUGH);
+  }
+
+  #surface(
+    from: number,
+    to: number,
+    one: number,
+    other: number,
+    length: number,
+    sagging: boolean,
+    vertical: boolean,
+  ): void {
+    const { solids } = this.grid;
+    const a = one >= 0 ? solids[one]! : null;
+    const b = other >= 0 ? solids[other]! : null;
+    const rank = Math.max(this.#rank(a), this.#rank(b));
+    const joint = a !== null && b !== null;
+    const closed = joint && (a.closed || b.closed);
+    const kind = closed ? CLOSED : SURFACE;
+    const turnedUp = vertical && joint ? turnUpOf(a, b) : 0;
+    const cost = sagging ? 0 : length;
+    if (turnedUp === 0) {
+      this.edges.add(from, to, cost, 0, rank, kind);
+      return;
+    }
+    // past edges turned up the flange: once up and once down, however many plies are passed
+    this.edges.add(this.#behind(from, turnedUp, rank), this.#behind(to, turnedUp, rank), cost, 0, rank, kind);
+  }
+
+  /** The hidden node at the upper edge of a turned-up ply, reached from `node` along the turned part. */
+  #behind(node: number, turnedUp: number, rank: number): number {
+    const known = this.#hidden.get(node);
+    if (known !== undefined) return known;
+    const hidden = this.#gridNodes + this.shownAt.length;
+    this.shownAt.push(node);
+    this.#hidden.set(node, hidden);
+    this.edges.add(node, hidden, turnedUp, 0, rank, SURFACE);
+    return hidden;
+  }
+
+  #rank(solid: GridSolid | null): number {
+    if (!solid || this.options.metric === 'clearance') return 0;
+    return this.options.trackingRank[solid.stuff] ?? 0;
+  }
+
+  #isSurface(node: number): boolean {
+    const width = columns(this.grid);
+    const nx = this.grid.xs.length;
+    const cell = Math.floor(node / nx) * width + (node % nx);
+    const { owner } = this.grid;
+    return !(
+      owner[cell] === AIR &&
+      owner[cell + 1] === AIR &&
+      owner[cell + width] === AIR &&
+      owner[cell + width + 1] === AIR
+    );
+  }
+}
+
+function turnUpOf(a: GridSolid, b: GridSolid): number {
+  if (a.isMoulding === b.isMoulding) return 0;
+  return a.isMoulding ? b.turnUp : a.turnUp;
+}
+
+/** Packs collected edges by node, both ways. */
+export function packEdges(
+  grid: Grid,
+  edges: EdgeList,
+  shownAt: readonly number[],
+  classes: ReadonlyMap<number, number>,
+): Network {
+  const gridNodes = grid.xs.length * grid.ys.length;
+  const nodes = gridNodes + shownAt.length;
+  const contacts = contactsOf(grid);
+  const conductor = new Int32Array(nodes).fill(-1);
+  conductor.set(contacts.conductor);
+  const n = edges.from.length;
+  const start = new Int32Array(nodes + 1);
+  for (let e = 0; e < n; e++) {
+    start[edges.from[e]! + 1]!++;
+    start[edges.to[e]! + 1]!++;
+  }
+  for (let v = 0; v < nodes; v++) start[v + 1]! += start[v]!;
+  const next = start.slice(0, nodes);
+  const packed = {
+    to: new Int32Array(2 * n),
+    cost: new Float64Array(2 * n),
+    plies: new Int32Array(2 * n),
+    rank: new Uint8Array(2 * n),
+    kind: new Uint8Array(2 * n),
+  };
+  for (let e = 0; e < n; e++) {
+    for (const [from, to] of [
+      [edges.from[e]!, edges.to[e]!],
+      [edges.to[e]!, edges.from[e]!],
+    ] as const) {
+      const at = next[from]!++;
+      packed.to[at] = to;
+      packed.cost[at] = edges.cost[e]!;
+      packed.plies[at] = edges.plies[e]!;
+      packed.rank[at] = edges.rank[e]!;
+      packed.kind[at] = edges.kind[e]!;
+    }
+  }
+  return { grid, nodes, start, ...packed, conductor, touching: contacts.touching, classes, shownAt };
+}

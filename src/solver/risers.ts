@@ -1,0 +1,105 @@
+// Risers: the columns that leads climb at the inside of a flange, and where the layers further out end at them.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Build, Lay, Side } from './build.ts';
+import { chamberFaces } from './fit.ts';
+import { leadSize, riserIsStrong } from './lead-shape.ts';
+import type { StackBand } from './stack.ts';
+import { topOf } from './stack.ts';
+
+/** One column that displaces what lies further out. */
+export interface Riser {
+  readonly lay: Lay;
+  readonly chamber: number;
+  readonly side: Side;
+  /** Distance of the column from the flange: behind the columns of layers further in. */
+  readonly offset: Nm;
+  readonly width: Nm;
+  readonly y0: Nm;
+  readonly y1: Nm;
+  /** Positions in `build.layers` that end at it. */
+  readonly displaces: (position: number, bandTop: Nm) => boolean;
+}
+
+/** All columns of these lays, innermost layer first. `stacks` holds the bands of every chamber. */
+export function risersOf(
+  build: Build,
+  lays: readonly Lay[],
+  stacks: readonly (readonly StackBand[])[],
+  leastThickness: Nm,
+): readonly Riser[] {
+  const risers: Riser[] = [];
+  for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
+    if (riserIsStrong(lay, leastThickness)) continue;
+    const chamber = build.layers[lay.layer]!.chamber;
+    const stack = stacks[chamber]!;
+    const lead = leadOf(stack, lay);
+    if (!lead) continue;
+    if (lay.way === 'riser') {
+      const last = lay.upTo ?? Infinity;
+      const top = lay.upTo === null ? rimOr(build, stack) : bandTop(stack, lay.upTo);
+      risers.push({
+        lay,
+        chamber,
+        side: lay.exit,
+        offset: clipOf(risers, chamber, lay.exit, lay.layer, lead.y1),
+        width: leadSize(lay),
+        y0: lead.y0,
+        y1: top,
+        displaces: (position) => position > lay.layer && position <= last,
+      });
+    }
+    const beyond = lay.kind === 'link' ? null : chamberBeyond(build, chamber, lay.exit);
+    if (beyond !== null) {
+      // through a divider: in the neighbour chamber it climbs the divider's other face
+      risers.push({
+        lay,
+        chamber: beyond,
+        side: lay.exit === 'left' ? 'right' : 'left',
+        offset: nm(0),
+        width: leadSize(lay),
+        y0: lead.y0,
+        y1: rimOr(build, stacks[beyond]!),
+        displaces: (_, top) => top > lead.y0,
+      });
+    }
+  }
+  return risers;
+}
+
+/** How far from the flange a layer ends, for the columns beside it. */
+export function clipOf(
+  risers: readonly Riser[],
+  chamber: number,
+  side: Side,
+  position: number,
+  bandTop: Nm,
+): Nm {
+  const beside = risers.filter(
+    (riser) => riser.chamber === chamber && riser.side === side && riser.displaces(position, bandTop),
+  );
+  return nm(Math.max(0, ...beside.map((riser) => riser.offset + riser.width)));
+}
+
+/** x of the inner face of a flange or divider. */
+export function faceX(build: Build, chamber: number, side: Side): Nm {
+  const face = chamberFaces(build)[chamber]!;
+  return side === 'left' ? face.x0 : face.x1;
+}
+
+function leadOf(stack: readonly StackBand[], lay: Lay): { readonly y0: Nm; readonly y1: Nm } | null {
+  for (const band of stack) {
+    if (band.kind !== 'cross-tape' && band.lead?.lay === lay) return band.lead;
+  }
+  return null;
+}
+
+const rimOr = (build: Build, stack: readonly StackBand[]): Nm => nm(Math.max(build.height, topOf(stack)));
+
+const bandTop = (stack: readonly StackBand[], position: number): Nm =>
+  stack.find((band) => band.kind === 'layer' && band.position === position)!.y1;
+
+function chamberBeyond(build: Build, chamber: number, exit: Side): number | null {
+  const next = chamber + (exit === 'left' ? -1 : 1);
+  return next >= 0 && next < build.chambers.length ? next : null;
+}

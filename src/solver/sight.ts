@@ -1,0 +1,259 @@
+// Straight lines through air of any length (clearance only). A line may pass voids whose height counts 0 and thin
+// solids, which it crosses straight; both are folded away, and what is left of the line is straight.
+// Only corners, mouths of joints and places where a thin solid can be entered are worth a line: elsewhere a shortest
+// path does not turn. Grazing a solid's corner is allowed, touching a conductor on the way is not.
+
+import { plyOf, withPlies } from './code.ts';
+import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
+import { ACROSS_AIR, contactsOf, type EdgeList, THROUGH } from './network.ts';
+import type { PathOptions } from './pieces.ts';
+
+/** Nearer than this (nanometres) a line counts as passing through the node itself. */
+const GRAZE = 1e-3;
+/** Folding settles in two or three rounds; a line that has not settled by then bends elsewhere. */
+const ROUNDS = 6;
+
+/** The grid seen with the folded axis as `v`: y as it is, or x after swapping. */
+interface View {
+  readonly us: readonly number[];
+  readonly vs: readonly number[];
+  readonly cell: (u: number, v: number) => number;
+  readonly node: (u: number, v: number) => number;
+  readonly swapped: boolean;
+}
+
+export function collectSightLines(
+  grid: Grid,
+  options: PathOptions,
+  classes: ReadonlyMap<number, number>,
+  edges: EdgeList,
+): void {
+  const turns = turningNodes(grid, edges);
+  if (turns.length < 2) return;
+  const nx = grid.xs.length;
+  const width = columns(grid);
+  const { conductor } = contactsOf(grid);
+  const upright: View = {
+    us: grid.xs,
+    vs: grid.ys,
+    cell: (u, v) => v * width + u,
+    node: (u, v) => v * nx + u,
+    swapped: false,
+  };
+  const sideways: View = {
+    us: grid.ys,
+    vs: grid.xs,
+    cell: (u, v) => u * width + v,
+    node: (u, v) => u * nx + v,
+    swapped: true,
+  };
+  const thinUpright = grid.solids.some((s) => canBeThin(s, options, true));
+  for (let p = 0; p < turns.length; p++) {
+    for (let q = p + 1; q < turns.length; q++) {
+      const [a, b] = [turns[p]!, turns[q]!];
+      const [ai, aj, bi, bj] = [a % nx, Math.floor(a / nx), b % nx, Math.floor(b / nx)];
+      if (ai === bi || aj === bj) continue;
+      // turning nodes ascend, so `a` is the lower one
+      const line = sightLine(grid, upright, options, classes, conductor, ai, aj, bi, bj);
+      if (line) edges.add(a, b, line.length, line.plies, 0, ACROSS_AIR);
+      if (!thinUpright) continue;
+      const [l, r] = ai < bi ? [a, b] : [b, a];
+      const across = sightLine(
+        grid,
+        sideways,
+        options,
+        classes,
+        conductor,
+        ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
+      );
+      if (across && across.plies > 0) edges.add(a, b, across.length, across.plies, 0, ACROSS_AIR);
+    }
+  }
+}
+
+function canBeThin(solid: Grid['solids'][number], options: PathOptions, alongX: boolean): boolean {
+  const crossing = alongX ? solid.crossX : solid.crossY;
+  if (crossing === 'strong') return false;
+  if (crossing !== 'measured' || !solid.region) return true;
+  const { x0, x1, y0, y1 } = solid.region;
+  return (alongX ? x1 - x0 : y1 - y0) < options.leastThickness;
+}
+
+/** Grid nodes at air where a shortest path may turn or end, ascending. */
+function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
+  const nx = grid.xs.length;
+  const width = columns(grid);
+  const entered = new Set<number>();
+  edges.kind.forEach((kind, e) => {
+    if (kind !== THROUGH) return;
+    entered.add(edges.from[e]!);
+    entered.add(edges.to[e]!);
+  });
+  const nodes: number[] = [];
+  for (let node = 0; node < nx * grid.ys.length; node++) {
+    const cell = Math.floor(node / nx) * width + (node % nx);
+    const around = [cell, cell + 1, cell + width, cell + width + 1].map((at) => grid.owner[at]!);
+    const solid = around.filter((owner) => owner !== AIR);
+    if (solid.length === 0 || solid.length === 4) continue;
+    const bodies = new Set(solid.map((owner) => (owner >= 0 ? grid.solids[owner]!.body : owner)));
+    const diagonal = solid.length === 2 && (around[0] === AIR) === (around[3] === AIR);
+    if (solid.length === 1 || diagonal || bodies.size > 1 || entered.has(node)) nodes.push(node);
+  }
+  return nodes;
+}
+
+interface Line {
+  readonly length: number;
+  readonly plies: number;
+}
+
+/** The line from (ua, va) to (ub, vb), va < vb in grid indices, or null where something is in the way. */
+function sightLine(
+  grid: Grid,
+  view: View,
+  options: PathOptions,
+  classes: ReadonlyMap<number, number>,
+  conductor: Int32Array,
+  ua: number,
+  va: number,
+  ub: number,
+  vb: number,
+): Line | null {
+  const { us, vs } = view;
+  const rows = vb - va;
+  const heights = new Array<number>(rows);
+  for (let r = 0; r < rows; r++) heights[r] = vs[va + r + 1]! - vs[va + r]!;
+  const folded = heights.slice();
+  const du = us[ub]! - us[ua]!;
+  for (let round = 0; round < ROUNDS; round++) {
+    const height = folded.reduce((sum, h) => sum + h, 0);
+    if (height === 0) return overVoids(grid, view, ua, va, ub, vb);
+    let changed = false;
+    let at = us[ua]!;
+    let climbed = 0;
+    for (let r = 0; r < rows; r++) {
+      climbed += folded[r]!;
+      const next = us[ua]! + (du * climbed) / height;
+      const found = rowKind(grid, view, va + r + 1, at, next);
+      if (found === null) return null;
+      const wanted = found === 'air' ? heights[r]! : 0;
+      if (folded[r] !== wanted) {
+        folded[r] = wanted;
+        changed = true;
+      }
+      at = next;
+    }
+    if (changed) continue;
+    return settled(grid, view, options, classes, conductor, ua, va, ub, vb, heights, folded);
+  }
+  return null;
+}
+
+/** What a line meets in one row between two places: air, a void that counts 0, a solid; null where it cannot go. */
+function rowKind(
+  grid: Grid,
+  view: View,
+  row: number,
+  from: number,
+  to: number,
+): 'air' | 'void' | number | null {
+  const lo = Math.min(from, to);
+  const hi = Math.max(from, to);
+  const { us } = view;
+  const first = columnAt(us, lo + GRAZE);
+  const last = Math.max(first, columnAt(us, hi - GRAZE));
+  let kind: 'air' | 'void' | number | null = null;
+  for (let column = first; column <= last; column++) {
+    const cell = view.cell(column, row);
+    const owner = grid.owner[cell]!;
+    if (owner <= CONDUCTOR) return null;
+    const here = owner >= 0 ? owner : !view.swapped && grid.sags[cell] === 1 ? 'void' : 'air';
+    if (kind === null) kind = here;
+    else if (kind !== here) {
+      if (typeof kind !== 'number' || typeof here !== 'number') return null;
+      if (grid.solids[kind]!.body !== grid.solids[here]!.body) return null;
+    }
+  }
+  return kind;
+}
+
+/** Column of cells (as counted by the grid) that holds a coordinate. */
+function columnAt(lines: readonly number[], value: number): number {
+  let lo = 0;
+  let hi = lines.length;
+  while (lo < hi) {
+    const mid = (lo + hi) >> 1;
+    if (lines[mid]! <= value) lo = mid + 1;
+    else hi = mid;
+  }
+  return lo;
+}
+
+function settled(
+  grid: Grid,
+  view: View,
+  options: PathOptions,
+  classes: ReadonlyMap<number, number>,
+  conductor: Int32Array,
+  ua: number,
+  va: number,
+  ub: number,
+  vb: number,
+  heights: readonly number[],
+  folded: readonly number[],
+): Line | null {
+  const { us } = view;
+  const height = folded.reduce((sum, h) => sum + h, 0);
+  const du = us[ub]! - us[ua]!;
+  let plies = 0;
+  let at = us[ua]!;
+  let climbed = 0;
+  // the solid that the line is in, and how far through it
+  let inside = -1;
+  let through = 0;
+  const leave = (): boolean => {
+    if (inside < 0) return true;
+    const solid = grid.solids[inside]!;
+    const crossing = view.swapped ? solid.crossX : solid.crossY;
+    if (crossing === 'strong') return false;
+    if (crossing === 'measured' && through >= options.leastThickness) return false;
+    plies = withPlies(plies, plyOf(classes.get(solid.stuff)!, crossing === 'measured' ? 1 : crossing));
+    inside = -1;
+    through = 0;
+    return true;
+  };
+  for (let r = 0; r < heights.length; r++) {
+    climbed += folded[r]!;
+    const next = us[ua]! + (du * climbed) / height;
+    const kind = rowKind(grid, view, va + r + 1, at, next);
+    if (typeof kind === 'number') {
+      const same = inside >= 0 && grid.solids[inside]!.body === grid.solids[kind]!.body;
+      if (!same && !leave()) return null;
+      inside = kind;
+      through += heights[r]!;
+    } else if (!leave()) return null;
+    if (r + 1 < heights.length && touchesConductor(view, conductor, next, va + r + 1)) return null;
+    at = next;
+  }
+  if (!leave()) return null;
+  return { length: Math.hypot(du, height), plies };
+}
+
+function touchesConductor(view: View, conductor: Int32Array, u: number, v: number): boolean {
+  const column = columnAt(view.us, u + GRAZE) - 1;
+  if (column < 0 || Math.abs(view.us[column]! - u) > GRAZE) return false;
+  return conductor[view.node(column, v)] !== -1;
+}
+
+/** Sideways through voids whose height counts 0. */
+function overVoids(grid: Grid, view: View, ua: number, va: number, ub: number, vb: number): Line | null {
+  if (view.swapped) return null;
+  const [first, last] = [Math.min(ua, ub) + 1, Math.max(ua, ub)];
+  for (let row = va + 1; row <= vb; row++) {
+    for (let column = first; column <= last; column++) {
+      const cell = view.cell(column, row);
+      if (grid.owner[cell] !== AIR || grid.sags[cell] !== 1) return null;
+    }
+  }
+  return { length: Math.abs(view.us[ub]! - view.us[ua]!), plies: 0 };
+}
