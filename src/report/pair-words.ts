@@ -1,0 +1,91 @@
+// A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
+
+import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#rules/verdict.ts';
+import { unreachable } from '#units/unreachable.ts';
+import type { CircuitLook } from './circuit-look.ts';
+import { lengthDown, lengthUp, plies } from './number-words.ts';
+import { answerWords } from './answer-words.ts';
+
+/** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
+export function pairNames(between: readonly [string, string], looks: readonly CircuitLook[]): string {
+  return between.map((id) => nameOf(id, looks)).join(' to ');
+}
+
+export const nameOf = (id: string, looks: readonly CircuitLook[]): string =>
+  looks.find(({ circuit }) => circuit === id)?.name ?? id;
+
+/** `creepage 4.83 of 5.6 mm`; empty where nothing is asked. */
+export function limitingFigure(limiting: Limiting | null): string {
+  if (limiting === null) return '';
+  const { metric, length, required } = limiting;
+  const what = metric === 'outside' ? 'outside distance' : metric === 'bridge' ? 'bridging part' : metric;
+  if (length === null) return metric === 'solid' ? 'solid insulation' : what;
+  return `${what} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+}
+
+/** Why the pair stands where it stands, in one sentence. */
+export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): string {
+  const [a = '', b = ''] = pair.between.map((id) => nameOf(id, looks));
+  if (pair.required === null) return `Between ${a} and ${b} nothing is asked.`;
+  const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
+  const why = limitingWords(pair.limiting);
+  switch (pair.verdict) {
+    case 'meets':
+      return `${asked} and ${pair.achieved} is reached${why}.`;
+    case 'falls-short':
+      return `${asked}, ${pair.achieved} is reached${why}.`;
+    case 'not-shown':
+      return `${asked}; known is only ${pair.achieved}${why}. With every unknown at its best it would be ${pair.achievedAtBest}.`;
+    default:
+      return unreachable(pair.verdict);
+  }
+}
+
+function limitingWords(limiting: Limiting | null): string {
+  if (limiting === null) return '';
+  const { metric, length, required, plies: count, over } = limiting;
+  const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
+  const through = count === 0 ? '' : `, through ${plies(count)}`;
+  const way = over.length === 0 ? '' : `, over ${over.join(' and ')}`;
+  if (metric === 'bridge') return ', limited by a part that bridges the two';
+  if (length === null) return ', limited by solid insulation alone';
+  return `: the ${WAYS[metric]} is ${lengthDown(length)} mm${needed}${through}${way}`;
+}
+
+const WAYS = {
+  creepage: 'shortest way along surfaces',
+  clearance: 'shortest way through air',
+  outside: 'distance outside the window',
+  solid: 'way through solid insulation',
+} as const;
+
+/** Worst first: falls short, not shown, meets, nothing asked; among equals the order of the file. */
+export function worstFirst(verdict: Verdict): readonly PairVerdict[] {
+  const rank = (pair: PairVerdict): number => (pair.required === null ? 3 : ORDER.indexOf(pair.verdict));
+  return [...verdict.pairs].sort((a, b) => rank(a) - rank(b));
+}
+
+const ORDER = ['falls-short', 'not-shown', 'meets'] as const;
+
+/** The one sentence under the verdict: the worst pair's. */
+export function headline(verdict: Verdict, looks: readonly CircuitLook[]): string {
+  const [worst] = worstFirst(verdict);
+  if (worst === undefined || worst.required === null) return 'No pair of circuits asks for a barrier.';
+  const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
+  if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
+  const asked = verdict.pairs.filter(({ required }) => required !== null).length;
+  if (verdict.verdict === 'meets' && asked > 1) return `All ${asked} pairs that ask for insulation have it.`;
+  return pairSentence(worst, looks);
+}
+
+/** `4.83 of 5.6 mm` of a spot; empty where it has no length. */
+export function spotFigure({ length, required }: WeakSpot): string {
+  if (length === null) return '';
+  return required === null ? `${lengthDown(length)} mm` : `${lengthDown(length)} of ${lengthUp(required)} mm`;
+}
+
+/** `Primary to Output: basic of reinforced, falls short` */
+export const pairLine = (pair: PairVerdict, looks: readonly CircuitLook[]): string =>
+  pair.required === null
+    ? `${pairNames(pair.between, looks)}: nothing is asked`
+    : `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved} of ${pair.needed}`;

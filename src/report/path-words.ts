@@ -1,0 +1,56 @@
+// A path told piece by piece, each piece tied to the legs that it speaks of, so that they can light up as it is read.
+
+import type { PathLeg } from '#rules/verdict.ts';
+import { unreachable } from '#units/unreachable.ts';
+import { lengthDown, plies } from './number-words.ts';
+
+export interface PathPart {
+  readonly text: string;
+  /** Places in the path's legs. */
+  readonly legs: readonly number[];
+}
+
+/** Neighbouring legs that say the same are told together. */
+export function pathParts(legs: readonly PathLeg[]): readonly PathPart[] {
+  const groups: { readonly legs: number[]; readonly leg: PathLeg }[] = [];
+  legs.forEach((leg, place) => {
+    const last = groups.at(-1);
+    if (last !== undefined && tellsTheSame(last.leg, leg)) {
+      last.legs.push(place);
+      groups[groups.length - 1] = { legs: last.legs, leg: together(last.leg, leg) };
+    } else groups.push({ legs: [place], leg });
+  });
+  return groups.map((group) => ({ text: legWords(group.leg), legs: group.legs }));
+}
+
+export const pathSentence = (legs: readonly PathLeg[]): string =>
+  pathParts(legs)
+    .map(({ text }) => text)
+    .join(', ');
+
+const tellsTheSame = (a: PathLeg, b: PathLeg): boolean => a.kind === b.kind && a.says === b.says;
+
+const together = (a: PathLeg, b: PathLeg): PathLeg => ({
+  ...a,
+  to: b.to,
+  length: a.length + b.length,
+  plies: a.plies + b.plies,
+});
+
+function legWords(leg: PathLeg): string {
+  const length = lengthDown(leg.length);
+  switch (leg.kind) {
+    case 'surface':
+      return `${length} ${leg.says || 'along a surface'}`;
+    case 'air':
+      return `${length} ${leg.says || 'through air'}`;
+    case 'through':
+      return leg.says || `through ${plies(leg.plies)}`;
+    case 'closed-joint':
+      return leg.says || `through a closed joint of ${length}`;
+    case 'over':
+      return leg.says || 'over a conductor';
+    default:
+      return unreachable(leg.kind);
+  }
+}

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { pathParts, pathSentence } from '#report/path-words.ts';
+import type { PathLeg } from '#rules/verdict.ts';
+
+const leg = (kind: PathLeg['kind'], length: number, says = '', plies = 0): PathLeg => ({
+  kind,
+  from: [0, 0],
+  to: [length, 0],
+  length,
+  plies,
+  says,
+});
+
+describe('pathParts', () => {
+  it('should tell neighbouring legs that say the same together', () => {
+    const parts = pathParts([leg('surface', 1, 'up'), leg('surface', 0.5, 'up'), leg('surface', 2, 'back')]);
+    expect(parts).toEqual([
+      { text: '1.50 up', legs: [0, 1] },
+      { text: '2.00 back', legs: [2] },
+    ]);
+  });
+
+  it('should count plies instead of length where it goes through', () => {
+    expect(pathSentence([leg('through', 0, '', 1), leg('air', 0.3)])).toBe(
+      'through one ply, 0.30 through air',
+    );
+  });
+
+  it('should add the plies of neighbouring punctures', () => {
+    expect(pathSentence([leg('through', 0, '', 1), leg('through', 0, '', 2)])).toBe('through 3 plies');
+  });
+
+  it('should name what it runs over', () => {
+    expect(pathSentence([leg('over', 0, 'over the core')])).toBe('over the core');
+  });
+});
