@@ -1,0 +1,76 @@
+// What: figures that documents print stand unchanged in the tables, written here a second time by hand.
+// Why: the tables were carried over by program; a hand-written second reading catches a shifted column.
+
+import { describe, expect, it } from 'vitest';
+
+import { tableAt } from './all-tables.ts';
+
+const CELLS: readonly (readonly [string, readonly (number | string)[], string, number | string | null])[] = [
+  ['mains-transient', [150], 'category 2', 1500],
+  ['mains-transient', [300], 'category 2', 2500],
+  ['mains-transient', [300], 'category 3', 4000],
+  ['mains-transient', [600], 'category 4', 8000],
+  ['clearance-by-peak', [1500, 2], 'basic', 0.76],
+  ['clearance-by-peak', [2500, 2], 'basic', 1.8],
+  ['clearance-by-peak', [2500, 2], 'reinforced', 3.6],
+  ['clearance-by-peak', [4000, 1], 'basic', 3.8],
+  ['clearance-by-peak', [6000, 3], 'basic', 7.9],
+  ['clearance-by-withstand', [2500, 2], 'basic', 1.5],
+  ['clearance-by-withstand', [2500, 2], 'reinforced', 3],
+  ['clearance-high-frequency', [600], 'reinforced', 0.14],
+  ['clearance-high-frequency', [1200], 'basic', 1.68],
+  ['clearance-high-frequency', [2000], 'reinforced', 26.4],
+  ['altitude', [5000], 'factor', 1.48],
+  ['creepage', [250, 2], 'IIIa', 2.5],
+  ['creepage', [250, 3], 'IIIb', 4],
+  ['creepage', [320, 2], 'IIIb', 3.2],
+  ['creepage', [400, 2], 'I', 2],
+  ['creepage', [400, 2], 'II', 2.8],
+  ['creepage', [400, 2], 'IIIa', 4],
+  ['creepage', [800, 3], 'IIIb', null],
+  ['creepage-high-frequency', [1], '400 kHz', 3],
+  ['test-by-transient', [2.5], 'basic', 2.5],
+  ['test-by-transient', [2.5], 'reinforced', 4],
+  ['bridging-width', [1], 'X', 0.25],
+  ['bridging-width', [2], 'X', 1],
+  ['bridging-width', [3], 'X', 1.5],
+];
+
+const MATERIALS: typeof CELLS = [
+  ['wire-round', [0.2], 'overall1', 0.226],
+  ['wire-round', [0.5], 'overall2', 0.566],
+  ['wire-round', [1], 'overall3', 1.124],
+  ['wire-round-breakdown', [0.25], 'grade2', 3900],
+  ['wire-fully-insulated', [0.15], 'breakdown6', 6688],
+  ['tapes', ['polyester-tape-25'], 'leastBreakdown', 3.6],
+  ['tapes', ['polyimide-tape-25'], 'leastBreakdown', 6],
+  ['thermal-classes', ['F'], 'temperature', 155],
+];
+
+function printed(path: string, at: readonly (number | string)[], column: string): unknown {
+  return tableAt(path).rows.find((row) => row.at.join('|') === at.join('|'))?.[column];
+}
+
+describe('printed cells', () => {
+  it.each(CELLS)('should stand unchanged: %s %j %s', (table, at, column, value) => {
+    expect(printed(`standards/iec-62368-1/${table}.json`, at, column)).toBe(value);
+  });
+
+  it.each(MATERIALS)('should stand unchanged: %s %j %s', (table, at, column, value) => {
+    expect(printed(`materials/${table}.json`, at, column)).toBe(value);
+  });
+
+  it('should keep the safe reading and name the other', () => {
+    const table = tableAt('standards/iec-62368-1/clearance-by-withstand.json') as ReturnType<
+      typeof tableAt
+    > & {
+      readonly disagree: readonly {
+        readonly cell: string;
+        readonly others: readonly { readonly value: number }[];
+      }[];
+    };
+    const i = table.rows.findIndex(({ at }) => at[0] === 1500 && at[1] === 2);
+    expect(table.rows[i]?.['reinforced']).toBe(1.5);
+    expect(table.disagree.find(({ cell }) => cell === `rows[${i}].reinforced`)?.others[0]?.value).toBe(1);
+  });
+});
