@@ -87,6 +87,19 @@ describe('ruleBook', () => {
     );
   });
 
+  it('should take a frequency column alone exactly at its bound', () => {
+    const at = (peak: number, frequency: number): number | null => {
+      const { value } = inRange(book.creepageHighFrequency(voltsPeak(peak), hertz(frequency), 2, 'basic'));
+      return value === null ? null : inMm(value);
+    };
+    // 3.15 x 1.2 = 3.78 and 8.2 x 1.2 = 9.84; one hertz more has no value
+    expect(at(1600, 100_000)).toBe(3.8);
+    expect(at(1200, 400_000)).toBe(9.9);
+    expect(book.creepageHighFrequency(voltsPeak(1600), hertz(100_001), 2, 'basic')).toMatchObject({
+      kind: 'out-of-range',
+    });
+  });
+
   it('should tell a blank that asks nothing from one that has no value', () => {
     expect(inRange(book.creepageHighFrequency(voltsPeak(150), hertz(150_000), 2, 'basic')).value).toBeNull();
     expect(inRange(book.creepageHighFrequency(voltsPeak(150), hertz(30_000), 2, 'basic')).value).toBeNull();
