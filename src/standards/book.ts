@@ -9,6 +9,9 @@
 //   high-frequency-test  peak, factor, reduction, value               field-reduction  material, thickness, frequency, value
 //   bridging-width, wire-layers, capacitor, needed-grade, touch-current, temperature-limit   what was asked, value
 //   rule                 rule (its id in rules.json) and its figures as printed there
+//   film-breakdown       tape, film, row, value   round-wire, fully-insulated-wire  conductor, grade, row, exact, overall
+//   fully-insulated-strength  conductor, increase, perMicrometre, value
+//   layer-insulated-wire conductor, growth, value litz-bundle  strands, serving, packing, growth, value
 //   not-high-frequency, not-needed, out-of-range                      what was asked
 
 import type { Because } from './because.ts';
