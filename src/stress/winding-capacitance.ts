@@ -1,0 +1,122 @@
+// The capacitance between neighbouring layers of different circuits, as of two parallel layers: an estimate until a
+// field solver has it. Round wires count as plates set back: D - 1.15 d + 0.26 p, with D between the axes, d the bare
+// wire and p the pitch. Length of a turn and permittivity are of our own: see the constants.
+//
+// Step: layers-capacitance {farads, width, meanTurn, distance, permittivity}, lengths in mm.
+
+import type { Design, Layer, Margin, Wire } from '#model/design.ts';
+import { isKnown } from '#model/reading.ts';
+import { because, type Because } from '#standards/because.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
+import { tapeById } from '#standards/materials.ts';
+import { roundWire } from '#standards/wires.ts';
+import { farads, inMm, nm, type Farads, type Nm } from '#units/quantity.ts';
+
+export interface LayersCapacitance {
+  readonly between: readonly [string, string];
+  readonly layers: readonly [number, number];
+  readonly farads: Farads;
+  readonly from: 'estimate' | 'field';
+  readonly because: Because;
+}
+
+const VACUUM_F_PER_MM = 8.8541878188e-15;
+/** Enamel, tape and the air of the grooves together; within 10 % of two cells solved by finite elements. */
+const PERMITTIVITY = 2.5;
+/** A mean turn over the width of the winding window: small coil formers have 2.5 to 4.7. */
+const MEAN_TURN_PER_WIDTH = 4;
+
+export function windingCapacitances(design: Design): readonly LayersCapacitance[] {
+  const found: LayersCapacitance[] = [];
+  const last = new Map<number, { readonly index: number; readonly tape: number }>();
+  design.layers.forEach((layer, index) => {
+    const before = last.get(layer.chamber);
+    if (layer.kind === 'tape') {
+      if (before) last.set(layer.chamber, { ...before, tape: before.tape + tapeThickness(layer) });
+      return;
+    }
+    if (before) found.push(...betweenLayers(design, before.index, index, before.tape));
+    last.set(layer.chamber, { index, tape: 0 });
+  });
+  return found;
+}
+
+function betweenLayers(design: Design, a: number, b: number, tape: number): readonly LayersCapacitance[] {
+  const [inner, outer] = [faceOf(design, a), faceOf(design, b)];
+  if (inner === null || outer === null || inner.circuit === outer.circuit) return [];
+  const width = Math.min(inner.width, outer.width);
+  const turn =
+    MEAN_TURN_PER_WIDTH * design.former.chambers.reduce((sum, chamber) => sum + chamber.width.value, 0);
+  const distance = tape + inner.setBack + outer.setBack;
+  if (width <= 0 || distance <= 0) return [];
+  const value = farads((VACUUM_F_PER_MM * PERMITTIVITY * (width / 1e6) * (turn / 1e6)) / (distance / 1e6));
+  const values = {
+    farads: value,
+    width: inMm(nm(width)),
+    meanTurn: inMm(nm(turn)),
+    distance: distance / 1e6,
+    permittivity: PERMITTIVITY,
+  };
+  return [
+    {
+      between: [inner.circuit, outer.circuit],
+      layers: [a, b],
+      farads: value,
+      from: 'estimate',
+      because: because('layers-capacitance', values),
+    },
+  ];
+}
+
+interface Face {
+  readonly circuit: string;
+  /** Along the axis, nm. */
+  readonly width: number;
+  /** How far its plate lies behind its surface, nm. */
+  readonly setBack: number;
+}
+
+/** Null for a floating screen, which belongs to no circuit. */
+function faceOf(design: Design, index: number): Face | null {
+  const layer = design.layers[index];
+  if (layer === undefined || layer.kind === 'tape') return null;
+  const chamber = design.former.chambers[layer.chamber]?.width.value ?? 0;
+  if (layer.kind === 'screen') {
+    const width = chamber - layer.inset.left.value - layer.inset.right.value;
+    return layer.circuit === null ? null : { circuit: layer.circuit, width, setBack: 0 };
+  }
+  const winding = design.windings.find(({ id }) => id === layer.winding);
+  if (winding === undefined) return null;
+  const free = chamber - widthOf(layer.margins.left) - widthOf(layer.margins.right);
+  const wire = sizesOf(winding.wire);
+  const wound =
+    wire === null || layer.spread ? free : Math.min(free, layer.turns * layer.strands * wire.overall);
+  return { circuit: winding.circuit, width: wound, setBack: wire === null ? 0 : setBackOf(wire) };
+}
+
+/** An unknown margin is counted as none: the layers then face each other the widest. */
+const widthOf = ({ width }: Margin): number => (isKnown(width) ? width.value : 0);
+
+const setBackOf = ({ bare, overall }: { readonly bare: Nm; readonly overall: Nm }): number =>
+  overall / 2 - (1.15 * bare) / 2 + (0.26 * overall) / 2;
+
+/** Null where a size is not known: the layer then counts as a plate at its surface. */
+function sizesOf({
+  conductor,
+  overallDiameter,
+  grade,
+}: Wire): { readonly bare: Nm; readonly overall: Nm } | null {
+  if (conductor === null) return null;
+  const bare = conductor.value;
+  if (overallDiameter !== null) return { bare, overall: overallDiameter.value };
+  const found = roundWire(bare, typeof grade === 'number' && grade <= 3 ? (grade as 1 | 2 | 3) : 1);
+  return isOutOfRange(found) ? null : { bare, overall: found.value.overall };
+}
+
+/** Plies that nobody counted are one: the layers then lie the closest. */
+function tapeThickness(layer: Layer): number {
+  if (layer.kind !== 'tape') return 0;
+  const listed = layer.material === null ? null : tapeById(layer.material);
+  const ply = layer.plyThickness?.value ?? listed?.total.value ?? 0;
+  return ply * (typeof layer.plies === 'number' ? layer.plies : 1);
+}
