@@ -1,0 +1,73 @@
+// All that the sheet shows, in one place: the build, what is picked, and what follows from both.
+// Made once by the page and handed down by context; it knows no component.
+
+import { createContext } from 'svelte';
+import { circuitLooks, type CircuitLook } from '#report/circuit-look.ts';
+import { worstFirst } from '#report/pair-words.ts';
+import type { Drawable } from '#report/scene.ts';
+import type { Design } from '#model/design.ts';
+import type { Editor } from './editor.svelte.ts';
+import type { PairVerdict, Verdict, WeakSpot } from './judged.ts';
+import { isPair, Selection, spotKey } from './selection.svelte.ts';
+import type { ThemeState } from './theme.svelte.ts';
+
+export class Bench {
+  readonly editor: Editor;
+  readonly theme: ThemeState;
+  readonly selection = new Selection();
+
+  constructor(editor: Editor, theme: ThemeState) {
+    this.editor = editor;
+    this.theme = theme;
+  }
+
+  get design(): Design | null {
+    return this.editor.judged?.design ?? null;
+  }
+
+  get judgement(): Drawable | null {
+    return this.editor.judged?.judgement ?? null;
+  }
+
+  get verdict(): Verdict | null {
+    return this.judgement?.verdict ?? null;
+  }
+
+  readonly looks: readonly CircuitLook[] = $derived.by(() => circuitLooks(this.design?.circuits ?? []));
+
+  readonly pairs: readonly PairVerdict[] = $derived.by(() =>
+    this.verdict === null ? [] : worstFirst(this.verdict),
+  );
+
+  /** The picked pair, else the worst one that asks something. */
+  readonly pair: PairVerdict | null = $derived.by(
+    () => this.pairs.find(({ between }) => isPair(between, this.selection.pair)) ?? this.pairs[0] ?? null,
+  );
+
+  /** Place of the picked spot in the verdict's list; null where none is picked or it is mended. */
+  readonly spot: number | null = $derived.by(() => {
+    const place = this.verdict?.weakSpots.findIndex((spot) => spotKey(spot) === this.selection.spot) ?? -1;
+    return place < 0 ? null : place;
+  });
+
+  readonly sections: readonly string[] = $derived.by(
+    () => this.judgement?.sections.map(({ name }) => name) ?? [],
+  );
+
+  /** The section shown: the picked one, or the first where that is no more. */
+  readonly section: string = $derived.by(() =>
+    this.sections.includes(this.selection.section) ? this.selection.section : (this.sections[0] ?? 'plain'),
+  );
+
+  /** Flags of the weak spots that touch a layer, with their numbers. */
+  spotsAt(layer: number): readonly { readonly number: number; readonly spot: WeakSpot }[] {
+    const spots = this.verdict?.weakSpots ?? [];
+    return spots.flatMap((spot, i) => (spot.layers.includes(layer) ? [{ number: i + 1, spot }] : []));
+  }
+
+  look(circuit: string | null | undefined): CircuitLook | null {
+    return this.looks.find((look) => look.circuit === circuit) ?? null;
+  }
+}
+
+export const [useBench, provideBench] = createContext<Bench>();

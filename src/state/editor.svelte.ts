@@ -1,0 +1,163 @@
+// The build under the hand: its file, every step back and forward, and the judgement that follows each change.
+// The file may hold a wrong entry; then the faults name their fields and the last good judgement stays in view.
+// A drag or a half-typed figure is a preview: shown and judged, but no step of the history until it is committed.
+
+import type { BadInput } from '#model/bad-input.ts';
+import type { Design } from '#model/design.ts';
+import type { ReadDesign } from '#model/read-design.ts';
+import type { DesignFile } from '#model/schema.ts';
+import type { Drawable } from '#report/scene.ts';
+import { applyEdits, type Edit } from './edit.ts';
+
+export interface Judging {
+  readonly read: (doc: DesignFile) => ReadDesign;
+  readonly judge: (design: Design) => Drawable;
+}
+
+export interface JudgedBuild {
+  readonly doc: DesignFile;
+  readonly design: Design;
+  readonly judgement: Drawable;
+}
+
+/** A linked list, so that a step costs the same however many went before. `says` names the step that left it. */
+interface Step {
+  readonly doc: DesignFile;
+  readonly says: string;
+  readonly before: Step | null;
+}
+
+export class Editor {
+  #doc: DesignFile = $state.raw() as DesignFile;
+  #preview: DesignFile | null = $state.raw(null);
+  #past: Step | null = $state.raw(null);
+  #future: Step | null = $state.raw(null);
+  /** Counts changes of the kept document, so that saving knows what is new. */
+  #revision = $state(0);
+  #lastGood: JudgedBuild | null = null;
+  readonly #judging: Judging;
+
+  constructor(doc: DesignFile, judging: Judging) {
+    this.#doc = doc;
+    this.#judging = judging;
+  }
+
+  readonly #reading: ReadDesign = $derived.by(() => this.#judging.read(this.shown));
+
+  readonly #outcome: JudgedBuild | { readonly kind: 'broke'; readonly says: string } | null = $derived.by(
+    () => {
+      const reading = this.#reading;
+      if (reading.kind === 'bad') return this.#lastGood;
+      try {
+        const judgement = this.#judging.judge(reading.design);
+        this.#lastGood = { doc: this.shown, design: reading.design, judgement };
+        return this.#lastGood;
+      } catch (error) {
+        return { kind: 'broke', says: error instanceof Error ? error.message : String(error) };
+      }
+    },
+  );
+
+  /** The file as kept, without what is only tried. */
+  get doc(): DesignFile {
+    return this.#doc;
+  }
+
+  /** The file as it is drawn and judged now. */
+  get shown(): DesignFile {
+    return this.#preview ?? this.#doc;
+  }
+
+  get isPreviewing(): boolean {
+    return this.#preview !== null;
+  }
+
+  get revision(): number {
+    return this.#revision;
+  }
+
+  get faults(): readonly BadInput[] {
+    return this.#reading.kind === 'bad' ? this.#reading.faults : [];
+  }
+
+  /** The newest judgement that could be made: of `shown`, or of the last state without a wrong entry. */
+  get judged(): JudgedBuild | null {
+    const outcome = this.#outcome;
+    return outcome !== null && 'kind' in outcome ? this.#lastGood : outcome;
+  }
+
+  /** Says what went wrong where judging itself broke: a fault of the program, not of the build. */
+  get broke(): string | null {
+    const outcome = this.#outcome;
+    return outcome !== null && 'kind' in outcome ? outcome.says : null;
+  }
+
+  /** What an undo would take back, in words; null where there is nothing. */
+  get undoes(): string | null {
+    return this.#past?.says ?? null;
+  }
+
+  get redoes(): string | null {
+    return this.#future?.says ?? null;
+  }
+
+  faultAt(path: string): BadInput | null {
+    const below = (field: string): boolean => /^[.[]/.test(field.slice(path.length));
+    return (
+      this.faults.find(({ field }) => field === path || (field.startsWith(path) && below(field))) ?? null
+    );
+  }
+
+  /** Takes a whole document over as one step. */
+  change(doc: DesignFile, says: string): void {
+    this.#preview = null;
+    if (doc === this.#doc) return;
+    this.#past = { doc: this.#doc, says, before: this.#past };
+    this.#future = null;
+    this.#doc = doc;
+    this.#revision++;
+  }
+
+  edit(edits: readonly Edit[], says: string): void {
+    this.change(applyEdits(this.#doc, edits), says);
+  }
+
+  /** Each preview starts from the kept document, so that a drag may come back to where it began. */
+  preview(edits: readonly Edit[]): void {
+    this.#preview = applyEdits(this.#doc, edits);
+  }
+
+  cancel(): void {
+    this.#preview = null;
+  }
+
+  undo(): void {
+    this.#preview = null;
+    const step = this.#past;
+    if (step === null) return;
+    this.#future = { doc: this.#doc, says: step.says, before: this.#future };
+    this.#past = step.before;
+    this.#doc = step.doc;
+    this.#revision++;
+  }
+
+  redo(): void {
+    this.#preview = null;
+    const step = this.#future;
+    if (step === null) return;
+    this.#past = { doc: this.#doc, says: step.says, before: this.#past };
+    this.#future = step.before;
+    this.#doc = step.doc;
+    this.#revision++;
+  }
+
+  /** Another build comes onto the sheet: its history starts anew. */
+  open(doc: DesignFile): void {
+    this.#preview = null;
+    this.#past = null;
+    this.#future = null;
+    this.#lastGood = null;
+    this.#doc = doc;
+    this.#revision++;
+  }
+}

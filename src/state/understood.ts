@@ -1,0 +1,47 @@
+// What a quantity was understood as, in the unit that the page prints: shown beside a field while one types.
+
+import type { DimensionName } from '#model/dimension.ts';
+import { quantityField } from '#model/quantity-field.ts';
+import { dimension as length, frequency, plain, volts } from '#report/number-words.ts';
+import { inMm, mm, type Nm } from '#units/quantity.ts';
+import { unreachable } from '#units/unreachable.ts';
+
+/** Empty where the text says nothing or cannot be read; the fault of the field tells why. */
+export function understood(value: unknown, name: DimensionName): string {
+  if (value === undefined || value === null || value === 'unknown') return '';
+  const input = typeof value === 'object' ? withoutShape(value) : value;
+  const found = quantityField(input, { dimension: name, aboveZero: false, mayBeUnknown: true });
+  if (found.kind !== 'known') return '';
+  const middle = words(found.value, name);
+  return found.plusMinus === 0 ? middle : `${middle} ± ${words(found.plusMinus, name)}`;
+}
+
+function withoutShape(value: object): object {
+  return Object.fromEntries(Object.entries(value).filter(([key]) => key !== 'shape'));
+}
+
+function words(value: number, name: DimensionName): string {
+  switch (name) {
+    case 'length':
+      return `${length(inMm(value as Nm))} mm`;
+    case 'voltsRms':
+    case 'voltsPeak':
+    case 'voltsDc':
+      return volts(value);
+    case 'frequency':
+      return frequency(value);
+    case 'altitude':
+      return `${plain(value)} m`;
+    case 'temperature':
+      return `${plain(value)} °C`;
+    case 'capacitance':
+      return value >= 1e-9 ? `${plain(value * 1e9)} nF` : `${plain(value * 1e12)} pF`;
+    case 'resistance':
+      return value >= 1e6 ? `${plain(value / 1e6)} MΩ` : `${plain(value)} Ω`;
+    default:
+      return unreachable(name);
+  }
+}
+
+/** A length in millimetres as the file writes it. */
+export const lengthOfMm = (millimetres: number): string => `${inMm(mm(millimetres))} mm`;
