@@ -71,9 +71,9 @@ function checkExtent(
     : [];
 }
 
-/** A block and an inset at the same side share the place: the wider one counts. */
+/** An inset lies beside the margin at the same side. */
 const takenAt = (layer: Layer, side: Side): number =>
-  Math.max(widest(layer.margins[side]), layer.kind === 'winding' ? 0 : highest(layer.inset[side]));
+  widest(layer.margins[side]) + (layer.kind === 'winding' ? 0 : highest(layer.inset[side]));
 const widestField = (layer: Layer): 'margins' | 'inset' =>
   layer.kind === 'winding' || widest(layer.margins.left) >= highest(layer.inset.left) ? 'margins' : 'inset';
 const widest = (margin: Margin): number => (isKnown(margin.width) ? highest(margin.width) : 0);

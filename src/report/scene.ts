@@ -87,7 +87,7 @@ export interface DrawnTurn {
 export interface Drawable {
   readonly verdict: Verdict;
   readonly sections: readonly Section[];
-  readonly turns: ReadonlyMap<string, readonly DrawnTurn[]>;
+  readonly turns: { readonly get: (section: string) => readonly DrawnTurn[] | undefined };
 }
 
 export interface SceneChoices {

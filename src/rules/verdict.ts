@@ -32,6 +32,7 @@ export interface CoreAsPrimary {
     readonly achieved: Grade;
     readonly verdict: Answer;
     readonly length: number | null;
+    readonly required: number | null;
     readonly metric: Metric | null;
   }[];
 }
@@ -54,7 +55,7 @@ export interface PairVerdict {
 
 /** What holds the pair at its achieved grade. */
 export interface Limiting {
-  readonly metric: Metric | 'bridge' | 'outside' | 'solid';
+  readonly metric: Metric | 'bridge';
   /** Length that counts, mm; null for solids and bridges. */
   readonly length: number | null;
   readonly required: number | null;
@@ -64,6 +65,9 @@ export interface Limiting {
   readonly legs: readonly PathLeg[];
   readonly plies: number;
   readonly over: readonly string[];
+  /** Id of the part where a bridge holds the pair. */
+  readonly bridge: string | null;
+  readonly because: Because;
 }
 
 export interface PairStress {
@@ -76,9 +80,10 @@ export interface PairStress {
   readonly because: Because;
 }
 
+/** Null figures are out of the book's range: nothing reaches them. */
 export interface RequiredDistance {
-  readonly basic: number;
-  readonly reinforced: number;
+  readonly basic: number | null;
+  readonly reinforced: number | null;
   readonly because: Because;
 }
 
@@ -91,12 +96,14 @@ export interface Required {
     readonly because: Because;
   };
   readonly test: {
-    readonly peak: number;
-    readonly rms: number;
-    readonly dc: number;
+    /** Of the grade that is needed. */
+    readonly peak: number | null;
+    readonly rms: number | null;
+    readonly dc: number | null;
     readonly seconds: number;
     /** Of the basic grade, for single plies. */
-    readonly basicPeak: number;
+    readonly basicPeak: number | null;
+    readonly reinforcedPeak: number | null;
     /** Level where the frequency is above 30 kHz; null below. */
     readonly highFrequencyPeak: number | null;
     readonly because: Because;
@@ -125,7 +132,7 @@ export interface PrintedPath {
   readonly points: readonly (readonly [number, number])[];
   readonly legs: readonly PathLeg[];
   readonly pieces: readonly { readonly between: readonly [string, string]; readonly length: number; readonly plies: number }[];
-  readonly required: { readonly basic: number; readonly reinforced: number } | null;
+  readonly required: { readonly basic: number | null; readonly reinforced: number | null } | null;
 }
 
 export type SpotKind =

@@ -128,54 +128,88 @@ class Walk {
     at: readonly number[],
     vertical: boolean,
   ): void {
+    this.#throughSolids(node, step, count, cell, cellStep, beside, at, vertical);
     const { owner, sags, solids } = this.grid;
     let runFrom = -1;
-    let runOwner = AIR;
     let runLength = 0;
-    for (let k = 0; k < count - 1; k++) {
+    for (let k = 0; k < count; k++) {
       const a = cell + k * cellStep;
-      const one = owner[a]!;
-      const other = owner[a + beside]!;
-      const length = at[k + 1]! - at[k]!;
       const from = node + k * step;
-      const inside = one >= 0 && other >= 0 && solids[one]!.body === solids[other]!.body;
+      const last = k === count - 1;
+      const one = last ? CONDUCTOR : owner[a]!;
+      const other = last ? CONDUCTOR : owner[a + beside]!;
       const air = one === AIR && other === AIR;
+      if (runFrom >= 0 && (!air || this.#isSurface(from))) {
+        this.#acrossAir(runFrom, from, runLength);
+        runFrom = -1;
+      }
+      if (last) return;
+      const length = at[k + 1]! - at[k]!;
       const sagging =
         vertical && ((one === AIR && sags[a] === 1) || (other === AIR && sags[a + beside] === 1));
-      if (inside || air) {
-        const same =
-          runFrom >= 0 &&
-          (air ? runOwner === AIR : runOwner !== AIR && solids[runOwner]!.body === solids[one]!.body);
-        if (!same) {
-          if (runFrom >= 0) this.#endRun(runFrom, from, runOwner, runLength, vertical);
-          runFrom = from;
-          runOwner = air ? AIR : one;
-          runLength = 0;
-        } else if (air && this.#isSurface(from)) {
-          this.#endRun(runFrom, from, runOwner, runLength, vertical);
+      if (air) {
+        if (runFrom < 0) {
           runFrom = from;
           runLength = 0;
         }
         runLength += sagging ? 0 : length;
         continue;
       }
-      if (runFrom >= 0) this.#endRun(runFrom, from, runOwner, runLength, vertical);
-      runFrom = -1;
-      if (one > CONDUCTOR && other > CONDUCTOR)
-        this.#surface(from, from + step, one, other, length, sagging, vertical);
+      const inside = one >= 0 && other >= 0 && solids[one]!.body === solids[other]!.body;
+      if (inside || one <= CONDUCTOR || other <= CONDUCTOR) continue;
+      this.#surface(from, from + step, one, other, length, sagging, vertical);
     }
-    if (runFrom >= 0) this.#endRun(runFrom, node + (count - 1) * step, runOwner, runLength, vertical);
   }
 
-  #endRun(from: number, to: number, owner: number, length: number, vertical: boolean): void {
-    if (owner === AIR) {
-      const bridged = this.options.metric === 'clearance' || length < this.options.x;
-      if (bridged && this.#isSurface(from) && this.#isSurface(to)) {
-        this.edges.add(from, to, length, 0, 0, ACROSS_AIR);
+  /** Runs through one solid, on either side of the line: a solid is closed, so its own edge is inside it too. */
+  #throughSolids(
+    node: number,
+    step: number,
+    count: number,
+    cell: number,
+    cellStep: number,
+    beside: number,
+    at: readonly number[],
+    vertical: boolean,
+  ): void {
+    const { owner, solids } = this.grid;
+    const body = (a: number) => (owner[a]! >= 0 ? solids[owner[a]!]!.body : null);
+    for (const [near, far] of [
+      [0, beside],
+      [beside, 0],
+    ] as const) {
+      let start = -1;
+      let alone = near === 0;
+      for (let k = 0; k < count; k++) {
+        const a = cell + k * cellStep;
+        const now = k === count - 1 ? null : body(a + near);
+        const before = start < 0 ? null : body(cell + start * cellStep + near);
+        if (start >= 0 && now !== before) {
+          // a run inside the solid on both sides is the same run twice
+          if (alone) {
+            const solid = solids[owner[cell + start * cellStep + near]!]!;
+            this.#through(node + start * step, node + k * step, solid, at[k]! - at[start]!, vertical);
+          }
+          start = -1;
+        }
+        if (now === null) continue;
+        if (start < 0) {
+          start = k;
+          alone = near === 0;
+        }
+        if (body(a + far) !== now) alone = true;
       }
-      return;
     }
-    const solid = this.grid.solids[owner]!;
+  }
+
+  #acrossAir(from: number, to: number, length: number): void {
+    const bridged = this.options.metric === 'clearance' || length < this.options.x;
+    if (bridged && this.#isSurface(from) && this.#isSurface(to)) {
+      this.edges.add(from, to, length, 0, 0, ACROSS_AIR);
+    }
+  }
+
+  #through(from: number, to: number, solid: GridSolid, length: number, vertical: boolean): void {
     const crossing = vertical ? solid.crossY : solid.crossX;
     if (crossing === 'strong') return;
     if (crossing === 'measured' && length >= this.options.leastThickness) return;

@@ -1,0 +1,59 @@
+// How one judging counts what is not known for sure: every unknown at its worst or its best, every interval at its
+// nominal value or at one end. Fields are told by their path in the file.
+
+import { editAt } from './edit-at.ts';
+import type { Design } from '#model/design.ts';
+
+export interface Choice {
+  readonly at: 'worst' | 'best';
+  /** Unknowns that are set at their best although the rest is at its worst. */
+  readonly best: ReadonlySet<string>;
+  /** Intervals taken at an end; the others are nominal. */
+  readonly ends: ReadonlyMap<string, -1 | 1>;
+}
+
+export const WORST: Choice = { at: 'worst', best: new Set(), ends: new Map() };
+export const BEST: Choice = { at: 'best', best: new Set(), ends: new Map() };
+
+export const isBest = (choice: Choice, field: string): boolean =>
+  choice.at === 'best' || choice.best.has(field);
+
+export const withBest = (...fields: readonly string[]): Choice => ({ ...WORST, best: new Set(fields) });
+
+export const withEnds = (ends: Choice['ends']): Choice => ({ ...WORST, ends });
+
+interface Stated {
+  readonly value: number;
+  readonly plusMinus: number;
+}
+
+/** Paths of all quantities of a design that are given as an interval. */
+export function intervalsOf(design: Design): readonly string[] {
+  const found: string[] = [];
+  const walk = (value: unknown, path: string) => {
+    if (value === null || typeof value !== 'object') return;
+    if (Array.isArray(value)) {
+      value.forEach((item, i) => walk(item, `${path}[${i}]`));
+      return;
+    }
+    if ('plusMinus' in value) {
+      if ((value as Stated).plusMinus > 0) found.push(path);
+      return;
+    }
+    for (const [key, item] of Object.entries(value)) walk(item, path === '' ? key : `${path}.${key}`);
+  };
+  walk(design, '');
+  return found;
+}
+
+/** The design with the chosen intervals at their ends; none of them is left an interval. */
+export function settled(design: Design, ends: Choice['ends']): Design {
+  let out = design;
+  for (const [path, end] of ends) {
+    out = editAt(out, path, (stated) => {
+      const { value, plusMinus } = stated as Stated;
+      return { ...(stated as Stated), value: value + end * plusMinus, plusMinus: 0 };
+    });
+  }
+  return out;
+}

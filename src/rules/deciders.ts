@@ -1,0 +1,53 @@
+// Which unknowns decide: set alone at their best they change a pair's verdict; if none alone does, the smallest set
+// that was found. A set is looked for by adding unknowns until the verdict changes and then dropping what it can spare.
+
+import type { Design } from '#model/design.ts';
+import { reaches } from './grade.ts';
+import type { Judging } from './judge-once.ts';
+import type { PairOutcome } from './outcome.ts';
+import { judgeWorst } from './worst-case.ts';
+
+export interface Deciders {
+  readonly deciding: ReadonlySet<string>;
+  /** For each unknown alone at its best: the pairs that then reach what is needed. */
+  readonly reached: ReadonlyMap<string, ReadonlySet<number>>;
+}
+
+/** `open`: places of the pairs that are not shown. */
+export function decidersOf(
+  judging: Judging,
+  design: Design,
+  fields: readonly string[],
+  open: ReadonlySet<number>,
+): Deciders {
+  const deciding = new Set<string>();
+  const reached = new Map<string, ReadonlySet<number>>();
+  if (open.size === 0) return { deciding, reached };
+  const reachedWith = (best: readonly string[]): ReadonlySet<number> => {
+    const { pairs } = judgeWorst(judging, design, new Set(best));
+    return new Set([...open].filter((i) => isReached(pairs[i]!)));
+  };
+  for (const field of fields) {
+    const pairs = reachedWith([field]);
+    reached.set(field, pairs);
+    if (pairs.size > 0) deciding.add(field);
+  }
+  for (const pair of open) {
+    const alone = fields.some((field) => reached.get(field)?.has(pair));
+    if (alone) continue;
+    for (const field of smallestSet(fields, (set) => reachedWith(set).has(pair))) deciding.add(field);
+  }
+  return { deciding, reached };
+}
+
+const isReached = (pair: PairOutcome): boolean => reaches(pair.achieved, pair.needed);
+
+function smallestSet(fields: readonly string[], holds: (set: readonly string[]) => boolean): readonly string[] {
+  if (!holds(fields)) return [];
+  let set = [...fields];
+  for (const field of fields) {
+    const without = set.filter((other) => other !== field);
+    if (without.length > 0 && holds(without)) set = without;
+  }
+  return set;
+}

@@ -1,0 +1,176 @@
+// The judgement of a design: what is needed and achieved between every two circuits, and the verdict over all.
+// Judged twice, with all unknowns at worst and all at best; what differs is not shown.
+
+import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
+import { type Book, ruleBook } from '#standards/book.ts';
+import type { Design } from '#model/design.ts';
+import { chamberFits } from '#solver/lay-out.ts';
+import type { Section } from '#solver/section.ts';
+import { type Turn, turnsOf } from '#solver/turns.ts';
+import { heatOf } from '#stress/heat.ts';
+import { inMm, type Nm } from '#units/quantity.ts';
+import { assumptionsOf, unknownBridgeFields } from './assumptions.ts';
+import { BEST } from './choice.ts';
+import { decidersOf } from './deciders.ts';
+import { reaches } from './grade.ts';
+import { judgeOnce } from './judge-once.ts';
+import type { PairOutcome } from './outcome.ts';
+import { PathCache } from './path-cache.ts';
+import { printPair } from './print-pair.ts';
+import { notJudgedOf, remarksOf } from './remarks.ts';
+import { requiredLength, weakSpots } from './spots.ts';
+import type { Answer, CoreAsPrimary, Fit, Verdict, WeakSpot } from './verdict.ts';
+import { judgeWorst } from './worst-case.ts';
+
+export interface Judgement {
+  readonly verdict: Verdict;
+  /** As judged at worst, intervals nominal; the plain one first. */
+  readonly sections: readonly Section[];
+  /** Turns of every section by its name, worked out only when asked for. */
+  readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
+}
+
+/** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
+export function judge(design: Design, cache: PathCache = new PathCache()): Judgement {
+  const book = ruleBook(design.rules);
+  if (!book) throw new Error(`no rule book ${design.rules}`);
+  cache.nextGeneration();
+  const judging = { book, cache };
+  const worst = judgeWorst(judging, design);
+  const best = judgeOnce(judging, design, BEST);
+  const answers = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
+  const { filled, build, sections, overfull } = worst.nominal;
+  const open = new Set(answers.flatMap((answer, i) => (answer === 'not-shown' ? [i] : [])));
+  const fields = [...filled.counted.map(({ field }) => field), ...design.bridges.flatMap(unknownBridgeFields)];
+  const deciders = decidersOf(judging, design, fields, open);
+  const heat = heatVerdict(design, book);
+  const overall = (pairs: readonly Answer[]): Answer => {
+    const all = [...pairs, ...(heat.spot ? ['falls-short' as const] : []), ...(overfull ? ['not-shown' as const] : [])];
+    return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
+  };
+  const pairs = worst.pairs.map((pair, i) =>
+    printPair(book, design, pair, best.pairs[i]!.achieved, answers[i]!),
+  );
+  const spots = weakSpots(
+    design,
+    worst.pairs.map((outcome, i) => ({ outcome, verdict: answers[i]! })),
+  );
+  const verdict: Verdict = {
+    format: 'layerwright-verdict/1',
+    title: design.title,
+    rules: { id: book.id, edition: book.edition },
+    verdict: overall(answers),
+    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged),
+    coreAsPrimary: coreAsPrimary(judging, design, answers),
+    pairs,
+    weakSpots: [...spots, ...(overfull ? [overfullSpot(worst.nominal.build.height, build)] : []), ...(heat.spot ? [heat.spot] : [])],
+    fit: fitOf(build),
+    remarks: remarksOf(design, build, worst.pairs),
+    assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
+      overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+    ),
+    restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
+  };
+  const named = (name: string) => sections.find((section) => section.name === name);
+  return {
+    verdict,
+    sections,
+    turns: {
+      get: (name) => {
+        const section = named(name);
+        return section && turnsOf(build, section);
+      },
+    },
+  };
+}
+
+/** Both short: falls short. Both good: meets. A pair without any known voltage is never shown to meet. */
+function answerOf(worst: PairOutcome, best: PairOutcome): Answer {
+  if (worst.needed === null) return 'meets';
+  if (!reaches(best.achieved, best.needed)) return 'falls-short';
+  return reaches(worst.achieved, worst.needed) && worst.stress.basis !== 'floor' ? 'meets' : 'not-shown';
+}
+
+/** Laboratories often count the core with the primary: shown beside a core that floats. */
+function coreAsPrimary(
+  judging: Parameters<typeof judgeWorst>[0],
+  design: Design,
+  answers: readonly Answer[],
+): CoreAsPrimary | null {
+  const { bond } = design.core;
+  const primary = design.circuits.find(({ role }) => role === 'mains');
+  if (bond !== 'floating' || !primary) return null;
+  const worst = judgeWorst(judging, design, new Set(), primary.id);
+  const best = judgeOnce(judging, design, BEST, primary.id);
+  const tied = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
+  const pairs = worst.pairs.map((pair, i) => ({
+    between: pair.between,
+    achieved: pair.achieved,
+    verdict: tied[i]!,
+    length: pair.holding?.kind === 'path' ? inMm(pair.holding.length as Nm) : null,
+    required: pair.holding?.kind === 'path' ? requiredLength(pair.holding, pair) : null,
+    metric: pair.holding?.kind === 'path' ? pair.holding.metric : null,
+  }));
+  const all = [...tied, ...answers];
+  return {
+    verdict: all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets',
+    pairs,
+  };
+}
+
+function heatVerdict(design: Design, book: Book): { readonly spot: WeakSpot | null } {
+  const { system, hottest, reserve } = heatOf(design, book);
+  if (!system || hottest === null || !reserve || reserve.asRead >= 0) return { spot: null };
+  const parts = system.setBy.map(({ material }) => material).join(', ');
+  const says = `The hottest insulation is at ${hottest} degC; ${parts} is of class ${system.thermalClass}.`;
+  return { spot: { ...placeless('hot'), says, mend: 'Take material of a higher class, or keep it cooler.' } };
+}
+
+function overfullSpot(available: Nm, build: Parameters<typeof chamberFits>[0]): WeakSpot {
+  const used = Math.max(...chamberFits(build).map((fit) => fit.used)) as Nm;
+  const says = `The layers are ${inMm(used).toFixed(2)} mm high, the former ${inMm(available).toFixed(2)} mm: they do not fit the window.`;
+  return {
+    ...placeless('overfull'),
+    section: 'plain',
+    length: inMm(used),
+    required: inMm(available),
+    says,
+    mend: 'Take a higher former or fewer layers.',
+  };
+}
+
+const placeless = (kind: 'hot' | 'overfull'): WeakSpot => ({
+  kind,
+  between: null,
+  section: 'plain',
+  at: [0, 0],
+  also: [],
+  layers: [],
+  metric: null,
+  length: null,
+  required: null,
+  achieved: 'functional',
+  needed: null,
+  verdict: kind === 'hot' ? 'falls-short' : 'not-shown',
+  points: [],
+  says: '',
+  mend: '',
+});
+
+function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
+  const fits = chamberFits(build);
+  const used = Math.max(0, ...fits.map((fit) => fit.used)) as Nm;
+  return {
+    height: { used: inMm(used), available: inMm(build.height) },
+    chambers: fits.map((fit) => ({
+      used: inMm(fit.used),
+      layers: fit.layers.map((layer) => ({ ...layer, height: inMm(layer.height) })),
+    })),
+  };
+}
+
+/** The least confirmed figure that any pair rests on. */
+function restsOn(whys: readonly Because[]): Confirmed {
+  const all = because('verdict', {}, [], whys);
+  return citesOf(all).length === 0 ? 'stated' : weakestConfirmed(all);
+}

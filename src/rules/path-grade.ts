@@ -1,0 +1,47 @@
+// Grades one whole path: each piece by its distance and its solids, and the sum of distances over floating conductors.
+
+import type { Stuff } from './stuff.ts';
+import type { Chain, ChainPiece } from './chain.ts';
+import { chainLength, chainRank, countedLength } from './chain.ts';
+import { distanceInsulation, highest, inSeries, type Insulation } from './grade.ts';
+import type { Grade } from '#standards/grade.ts';
+import { solidInsulations, type SolidRules, type TestLevels } from './solid-grade.ts';
+import type { Nm } from '#units/quantity.ts';
+
+/** What one pair asks along one metric, ready for grading many paths. */
+export interface Asked {
+  /** Required distances by tracking rank of the path; null where the book has no figure. */
+  readonly distance: (rank: number) => { readonly basic: Nm | null; readonly reinforced: Nm | null };
+  readonly levels: TestLevels;
+  readonly x: Nm;
+}
+
+export interface GradingTools {
+  readonly stuffs: readonly Stuff[];
+  readonly rules: SolidRules;
+}
+
+/** Lowest figure of the ladder that a path can be: contact of bare metal is told apart by the caller. */
+export function gradeOfChain(chain: Chain, asked: Asked, tools: GradingTools): Grade {
+  const single = chain.pieces.length === 1;
+  const inTurn = inSeries(chain.pieces.flatMap((piece) => pieceInsulations(chain, piece, asked, tools, single)));
+  if (single) return inTurn;
+  // the rule for floating parts: the lengths, never the plies, are summed and graded like one piece
+  const limits = asked.distance(chainRank(chain));
+  const together = inSeries([distanceInsulation(chainLength(chain, asked.x), limits.basic, limits.reinforced)]);
+  return highest(inTurn, together);
+}
+
+function pieceInsulations(
+  chain: Chain,
+  piece: ChainPiece,
+  asked: Asked,
+  tools: GradingTools,
+  single: boolean,
+): readonly Insulation[] {
+  const limits = asked.distance(piece.rank);
+  const length = single ? piece.length : countedLength(chain, piece, asked.x);
+  const distance = distanceInsulation(length, limits.basic, limits.reinforced);
+  if (piece.kind === 'outside') return [distance];
+  return [distance, ...solidInsulations(piece.piece.punctured, tools.stuffs, asked.levels, tools.rules)];
+}

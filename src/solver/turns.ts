@@ -1,0 +1,47 @@
+// The turns of a section as circles, for drawing only: no length is measured from them.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Build } from './build.ts';
+import { fitOf } from './fit.ts';
+import type { Section } from './section.ts';
+
+export interface Turn {
+  /** Centre. */
+  readonly x: Nm;
+  readonly y: Nm;
+  /** Diameters over all and of what is no cover. */
+  readonly overall: Nm;
+  readonly conductor: Nm;
+  readonly circuit: string;
+  /** Index in the file's `layers`. */
+  readonly layer: number;
+}
+
+/** Row by row from the tube outward, each spread over the width that the winding occupies. */
+export function turnsOf(build: Build, section: Section): readonly Turn[] {
+  return section.bands.flatMap((band): readonly Turn[] => {
+    const layer = build.layers.find(({ index }) => index === band.layer);
+    if (band.kind !== 'winding' || layer?.kind !== 'winding') return [];
+    const { turnsPerRow, rows } = fitOf(build, layer);
+    const { overall, cover } = layer.wire;
+    const conductor = nm(overall - 2 * (cover?.thickness ?? 0));
+    const turns: Turn[] = [];
+    for (let row = 0; row < rows; row++) {
+      const wires = Math.min(turnsPerRow, layer.turns - row * turnsPerRow) * layer.strands;
+      const free = band.x1 - band.x0 - overall;
+      for (let i = 0; i < wires; i++) {
+        // one wire alone stands at the start of the row
+        const share = wires === 1 ? 0 : i / (wires - 1);
+        turns.push({
+          x: nm(Math.round(band.x0 + overall / 2 + Math.max(0, free) * share)),
+          y: nm(Math.round(band.y0 + (row + 0.5) * overall)),
+          overall,
+          conductor,
+          circuit: layer.circuit,
+          layer: layer.index,
+        });
+      }
+    }
+    return turns;
+  });
+}
