@@ -1,0 +1,80 @@
+// What the rule book asks of each pair, beside what the build has, with the clause and how well the figure is known.
+
+import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
+import type { PairVerdict } from '#rules/verdict.ts';
+import { frequency, kilovoltsUp, lengthDown, lengthUp, volts } from '#report/number-words.ts';
+import { worstFirst } from '#report/pair-words.ts';
+import { block, table, type Content, type Markup } from './markup.ts';
+import type { ReportParts } from './report-parts.ts';
+import { knownSign, pairSign } from './signs.ts';
+
+export function asked(parts: ReportParts): readonly (Markup | null)[] {
+  return worstFirst(parts.judgement.verdict).map((pair) =>
+    pair.required === null
+      ? null
+      : block(
+          ['What is asked, ', pairSign(pair.between, parts.looks, parts.theme)],
+          table(COLUMNS, rows(pair, pair.required)),
+        ),
+  );
+}
+
+const COLUMNS = ['Figure', 'Basic', 'Reinforced', 'Built', 'Clause', 'How well known'].map((title) => ({
+  title,
+}));
+
+function rows(
+  pair: PairVerdict,
+  required: NonNullable<PairVerdict['required']>,
+): readonly (readonly Content[])[] {
+  const { stress } = pair;
+  const { creepage, clearance, throughInsulation, test } = required;
+  const voltages = `${volts(stress.rms)} rms, ${volts(stress.peak)} peak, ${frequency(stress.frequency)}`;
+  const high = test.highFrequencyPeak === null ? '' : `, ${kilovoltsUp(test.highFrequencyPeak)} above 30 kHz`;
+  return [
+    [`working voltage: ${voltages}`, '', '', stress.basis, ...seen(stress.because)],
+    [
+      `creepage, group ${creepage.materialGroup}`,
+      mm(creepage.basic),
+      mm(creepage.reinforced),
+      built(pair, 'creepage'),
+      ...seen(creepage.because),
+    ],
+    [
+      `clearance, ${kilovoltsUp(stress.withstand)} transient`,
+      mm(clearance.basic),
+      mm(clearance.reinforced),
+      built(pair, 'clearance'),
+      ...seen(clearance.because),
+    ],
+    [
+      `solid insulation: ${throughInsulation.plies}`,
+      '',
+      `${mm(throughInsulation.leastThickness)} in one layer`,
+      '',
+      ...seen(throughInsulation.because),
+    ],
+    [
+      `withstand test, ${test.seconds} s`,
+      `${kilovoltsUp(test.basicPeak)} peak`,
+      `${kilovoltsUp(test.peak)} peak${high}`,
+      'not tested',
+      ...seen(test.because),
+    ],
+  ];
+}
+
+const mm = (length: number): string => `${lengthUp(length)} mm`;
+
+/** The shortest path of the metric that punctures nothing. */
+function built(pair: PairVerdict, metric: 'creepage' | 'clearance'): string {
+  const path = pair.paths.find((each) => each.metric === metric && each.plies === 0);
+  return path?.length == null ? 'no path' : `${lengthDown(path.length)} mm`;
+}
+
+function seen(why: Because): readonly Content[] {
+  const places = citesOf(why).map(({ clause, table: number }) =>
+    [clause, number === null ? '' : `table ${number}`].filter((part) => part !== '').join(', '),
+  );
+  return [[...new Set(places.filter((place) => place !== ''))].join('; '), knownSign(weakestConfirmed(why))];
+}

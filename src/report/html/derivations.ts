@@ -1,0 +1,40 @@
+// Worked sheets: how the worst pair's limiting figure was found, and at the end every figure of every pair.
+
+import type { PairVerdict } from '#rules/verdict.ts';
+import type { Because } from '#standards/because.ts';
+import { sheetsOf } from '#report/explain-text.ts';
+import { lengthUp } from '#report/number-words.ts';
+import { worstFirst } from '#report/pair-words.ts';
+import { workedSheet } from '#report/worked-sheet.ts';
+import { block, raw, table, tag, type Content, type Markup } from './markup.ts';
+import type { ReportParts } from './report-parts.ts';
+import { knownSign, pairSign } from './signs.ts';
+
+export function foundBlock({ judgement }: ReportParts): Markup | null {
+  const [worst] = worstFirst(judgement.verdict);
+  const metric = worst?.limiting?.metric;
+  if (worst?.required == null || (metric !== 'creepage' && metric !== 'clearance')) return null;
+  const figure = worst.limiting?.required ?? worst.required[metric].reinforced;
+  return block(`How ${lengthUp(figure)} mm was found`, sheetTable(worst.required[metric].because));
+}
+
+/** Everything else, for who wants to check it by hand. */
+export function derivations(parts: ReportParts): readonly (Markup | null)[] {
+  return worstFirst(parts.judgement.verdict).map((pair) =>
+    block(['Figures, ', pairSign(pair.between, parts.looks, parts.theme)], pairSheets(pair)),
+  );
+}
+
+const pairSheets = (pair: PairVerdict): readonly Content[] =>
+  sheetsOf(pair).flatMap(({ title, why }) => [tag('p', { class: 'note' }, title), sheetTable(why)]);
+
+function sheetTable(why: Because): Markup {
+  const rows = workedSheet(why).map(({ label, text, value, confirmed, result }) => [
+    label,
+    text,
+    result === true ? tag('b', {}, value) : value,
+    knownSign(confirmed),
+  ]);
+  const columns = [{ title: '' }, { title: '' }, { title: '', figures: true }, { title: '' }];
+  return table(columns, rows) ?? raw('');
+}

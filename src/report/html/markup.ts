@@ -1,0 +1,74 @@
+// Pieces of HTML. Text is escaped on its way in; what is already markup is marked as such and only so let through.
+
+import { escapeText } from '#report/escape-text.ts';
+
+/** Markup made here, never text from a file. */
+export interface Markup {
+  readonly markup: string;
+}
+
+export type Content = string | Markup | null | readonly Content[];
+
+const VOID = new Set(['br', 'hr', 'meta', 'img', 'input']);
+
+export function tag(
+  name: string,
+  attributes: Readonly<Record<string, string | null>>,
+  ...content: readonly Content[]
+): Markup {
+  const text = Object.entries(attributes)
+    .flatMap(([key, value]) => (value === null ? [] : [` ${key}="${escapeText(value)}"`]))
+    .join('');
+  if (VOID.has(name)) return { markup: `<${name}${text}>` };
+  return { markup: `<${name}${text}>${content.map(flat).join('')}</${name}>` };
+}
+
+export const raw = (markup: string): Markup => ({ markup });
+
+function flat(content: Content): string {
+  if (content === null) return '';
+  if (typeof content === 'string') return escapeText(content);
+  if ('markup' in content) return content.markup;
+  return content.map(flat).join('');
+}
+
+/** A heading with what follows it, kept together on paper; nothing at all where nothing follows. */
+export function block(title: Content, ...content: readonly Content[]): Markup | null {
+  if (content.every((each) => each === null || (Array.isArray(each) && each.length === 0))) return null;
+  return tag('section', {}, tag('h2', {}, title), ...content);
+}
+
+export interface Column {
+  readonly title: Content;
+  /** Figures stand under each other. */
+  readonly figures?: boolean;
+}
+
+/** Null where there are no rows. */
+export function table(columns: readonly Column[], rows: readonly (readonly Content[])[]): Markup | null {
+  if (rows.length === 0) return null;
+  const cell = (name: 'th' | 'td') => (content: Content, k: number) =>
+    tag(name, { class: columns[k]?.figures ? 'figure' : null, scope: name === 'th' ? 'col' : null }, content);
+  const untitled = columns.every(({ title }) => title === '');
+  const head = untitled
+    ? null
+    : tag(
+        'thead',
+        {},
+        tag(
+          'tr',
+          {},
+          columns.map(({ title }, k) => cell('th')(title, k)),
+        ),
+      );
+  return tag(
+    'table',
+    {},
+    head,
+    tag(
+      'tbody',
+      {},
+      rows.map((row) => tag('tr', {}, row.map(cell('td')))),
+    ),
+  );
+}

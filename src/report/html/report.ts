@@ -1,0 +1,123 @@
+// The whole report as one self-contained HTML file: drawing, figures with their clauses, what is unknown, what to test,
+// and the design file itself. Complete without the tool; the same input gives the same bytes.
+
+import type { Design } from '#model/design.ts';
+import { bookWords, capitalised, answerWords, scopeWords } from '#report/answer-words.ts';
+import { circuitLooks } from '#report/circuit-look.ts';
+import { headline, worstFirst } from '#report/pair-words.ts';
+import { palette } from '#report/palette.ts';
+import { sceneOf, type Drawable } from '#report/scene.ts';
+import { svgOf } from '#report/svg.ts';
+import { TOOL_VERSION } from '#report/tool-version.ts';
+import { attached } from './attached.ts';
+import { build } from './build.ts';
+import { derivations, foundBlock } from './derivations.ts';
+import { evidence } from './evidence.ts';
+import { block, raw, tag, type Content, type Markup } from './markup.ts';
+import { pairsBlock, pathsBlock } from './pairs.ts';
+import { asked } from './asked.ts';
+import { verdictBar } from './signs.ts';
+import { spots } from './spots.ts';
+import type { ReportParts } from './report-parts.ts';
+import { style } from './style.ts';
+import { tests } from './tests.ts';
+import { openQuestions, unknowns } from './unknowns.ts';
+
+export interface ReportInput {
+  readonly design: Design;
+  readonly judgement: Drawable;
+  /** The design file as it was read, to be attached. */
+  readonly designText: string;
+  /** Black ink on white paper instead of colour. */
+  readonly black?: boolean;
+}
+
+export function reportHtml(input: ReportInput): string {
+  const theme = palette[input.black === true ? 'print' : 'light'];
+  const parts: ReportParts = { ...input, looks: circuitLooks(input.design.circuits), theme };
+  const foot = {
+    left: `Layerwright ${TOOL_VERSION}, ${bookWords(parts.judgement.verdict.rules)}`,
+    right:
+      'meets, falls short or cannot be shown, for the named edition; a test laboratory and local codes decide',
+  };
+  const body = tag('body', {}, header(parts), ...content(parts, input.designText), footer(foot));
+  const head = tag(
+    'head',
+    {},
+    tag('meta', { charset: 'utf-8' }),
+    tag('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    tag('title', {}, `${input.design.title}: report`),
+    tag('style', {}, raw(style(theme, foot))),
+  );
+  return `<!doctype html>\n${tag('html', { lang: 'en' }, head, body).markup}\n`;
+}
+
+const content = (parts: ReportParts, designText: string): readonly Content[] => [
+  top(parts),
+  drawing(parts),
+  pairsBlock(parts),
+  foundBlock(parts),
+  pathsBlock(parts),
+  spots(parts),
+  asked(parts),
+  unknowns(parts),
+  remarks(parts),
+  tests(parts),
+  openQuestions(parts),
+  build(parts),
+  evidence(parts),
+  derivations(parts),
+  attached(designText),
+];
+
+function header({ design, judgement }: ReportParts): Markup {
+  const about = `${ORIGIN[design.origin]}; judged to ${bookWords(judgement.verdict.rules)}`;
+  return tag('header', {}, tag('b', {}, design.title), tag('span', { class: 'to' }, about));
+}
+
+const ORIGIN = { proposed: 'proposed', dissected: 'taken apart', lesson: 'a lesson' } as const;
+
+function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
+  const answer = capitalised(answerWords(verdict.verdict));
+  const pencil = verdict.verdict === 'falls-short' ? 'pencil' : null;
+  const scope = scopeWords(verdict);
+  const left = scope === '' ? '' : `${scope}; not judged: ${verdict.notJudged.join(', ')}`;
+  return [
+    tag(
+      'h1',
+      {},
+      tag('span', { class: pencil }, verdictBar(verdict.verdict, 14), ` ${answer} `),
+      tag('small', {}, left),
+    ),
+    tag('p', { class: 'headline' }, headline(verdict, looks)),
+    verdict.restsOn === 'memory'
+      ? tag('p', { class: 'note' }, 'This verdict rests on a figure from memory.')
+      : null,
+    design.notes === '' ? null : tag('p', { class: 'note' }, design.notes),
+  ];
+}
+
+/** The section on which the worst pair is decided. */
+function drawing({ design, judgement, theme }: ReportParts): Content {
+  const [worst] = worstFirst(judgement.verdict);
+  const section = worst?.limiting?.section ?? judgement.sections[0]?.name ?? 'plain';
+  const scene = sceneOf(design, judgement, section);
+  if (scene === null) return null;
+  const svg = svgOf(scene, {
+    theme: theme.name,
+    prefix: 'main-',
+    caption: false,
+    heading: design.title,
+    width: 900,
+  });
+  const caption = `${scene.title}, ${scene.says}. Same scale both ways; filled and hollow pieces of the staff are 1 mm each. Hollow flags stand on other sections.`;
+  return tag('figure', {}, raw(svg), tag('figcaption', {}, caption));
+}
+
+function remarks({ judgement }: ReportParts): Markup | null {
+  const items = judgement.verdict.remarks.map(({ says }) => tag('li', {}, says));
+  return items.length === 0 ? null : block('Remarks', tag('ul', {}, items));
+}
+
+const footer = (foot: { readonly left: string; readonly right: string }): Markup =>
+  tag('footer', { class: 'screen' }, tag('span', {}, foot.left), tag('span', {}, foot.right));

@@ -1,0 +1,66 @@
+// The report's style sheet: the same sheet on screen and on paper, A4 or Letter, with running feet where the printer's
+// engine knows them.
+
+import { LETTERING, READING, type HueKey, type Theme } from '#report/palette.ts';
+
+export function style(theme: Theme, foot: { readonly left: string; readonly right: string }): string {
+  const hues = Object.entries(theme.circuits).map(
+    ([key, { ring }]) => `.circuit.${key as HueKey} { color: ${ring}; }`,
+  );
+  return `${BASE(theme)}\n${hues.join('\n')}\n${PAGE(theme, foot)}`;
+}
+
+const BASE = (theme: Theme): string => `
+* { box-sizing: border-box; }
+html { background: ${theme.desk}; color: ${theme.ink}; font: 12px/1.45 ${READING}; font-variant-numeric: tabular-nums; }
+body { max-width: 760px; margin: 24px auto; padding: 48px; background: #fff; border: 1px solid ${theme.hair}; overflow-wrap: break-word; }
+header b, p, li, figcaption { overflow-wrap: anywhere; min-width: 0; }
+header { display: flex; gap: 10px; border-bottom: 1.5px solid ${theme.ink}; padding-bottom: 7px; margin-bottom: 14px; }
+header b, h1, h2, .verdict { font-family: ${LETTERING}; }
+h1 { font-size: 21px; line-height: 1.2; margin: 14px 0 7px; }
+h1 small { font: 12px ${READING}; color: ${theme.second}; }
+h2 { font-size: 13px; margin: 24px 0 7px; break-after: avoid; }
+p { margin: 0 0 7px; }
+p.headline { font-size: 15px; }
+p.note, figcaption, .small { color: ${theme.second}; font-size: 11.5px; }
+figure { margin: 0; break-inside: avoid; }
+figure > svg { width: 100%; height: auto; display: block; }
+figcaption { margin-top: 4px; }
+table { width: 100%; border-collapse: collapse; }
+th { text-align: left; font-weight: 400; color: ${theme.second}; border-bottom: 1.5px solid ${theme.ink}; padding: 4px 10px 4px 0; vertical-align: bottom; }
+td { border-bottom: 1px solid ${theme.hair}; padding: 5px 10px 5px 0; vertical-align: top; }
+td.figure, th.figure { text-align: right; white-space: nowrap; }
+tr { break-inside: avoid; }
+thead { display: table-header-group; }
+.pencil { color: ${theme.pencil}; }
+.verdict { font-weight: 700; white-space: nowrap; }
+.grade, .known, .circuit { white-space: nowrap; }
+.known { color: ${theme.second}; font-size: 11px; }
+.known.memory span { border-bottom: 1px dotted; }
+.sign { vertical-align: -1.5px; }
+.to { color: ${theme.second}; }
+.result td { font-weight: 700; }
+.spots { display: grid; grid-template-columns: repeat(3, 1fr); gap: 14px; }
+.spots figure > svg { border: 1px solid ${theme.ink}; }
+.two { display: grid; grid-template-columns: 1fr 1fr; gap: 24px; }
+.box { border: 1px solid ${theme.ink}; padding: 7px 14px; break-inside: avoid; }
+.box h2 { margin-top: 4px; }
+ol, ul { margin: 0; padding-left: 18px; }
+footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px; color: ${theme.second}; font-size: 11px; display: flex; justify-content: space-between; gap: 24px; }
+@media (max-width: 620px) { body { padding: 14px; margin: 0; } .spots, .two { grid-template-columns: 1fr; } }`;
+
+const PAGE = (theme: Theme, foot: { readonly left: string; readonly right: string }): string => `
+@page {
+  margin: 16mm 15mm 18mm;
+  @bottom-left { content: ${cssText(foot.left)}; font: 9px ${READING}; color: ${theme.second}; }
+  @bottom-right { content: ${cssText(foot.right)} "   " counter(page) " of " counter(pages); font: 9px ${READING}; color: ${theme.second}; }
+}
+@media print {
+  html { background: none; font-size: 10.5px; }
+  body { max-width: none; margin: 0; padding: 0; border: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  .screen { display: none; }
+}`;
+
+/** A text in a style sheet: nothing in it may end the string or the element round it. */
+const cssText = (text: string): string =>
+  `"${[...text].map((sign) => (/[\w .,:;()-]/.test(sign) ? sign : `\\${sign.codePointAt(0)?.toString(16)} `)).join('')}"`;

@@ -1,0 +1,44 @@
+// What the file does not know and what each would change; and what is easily forgotten and was not answered.
+
+import { answerWords } from '#report/answer-words.ts';
+import { openQuestionsOf } from '#report/open-questions.ts';
+import { block, table, tag, type Content, type Markup } from './markup.ts';
+import type { ReportParts } from './report-parts.ts';
+import { unknownSign } from './signs.ts';
+
+export function unknowns({ judgement }: ReportParts): Markup | null {
+  const rows = judgement.verdict.assumptions.map(
+    ({ field, counted, decides, atBest, kind }): readonly Content[] => {
+      const best = atBest === null ? '' : `: ${answerWords(atBest)} at its best`;
+      const effect = decides ? [tag('b', {}, 'decides'), best] : 'changes nothing alone';
+      return [
+        [kind === 'unknown' ? unknownSign() : null, ` ${field}`],
+        `counted as ${counted}`,
+        KINDS[kind],
+        effect,
+      ];
+    },
+  );
+  return block('Unknown and assumed, and what each would change', table(COLUMNS, rows));
+}
+
+const COLUMNS = ['Field', 'Counted', 'Because', 'Effect'].map((title) => ({ title }));
+
+const KINDS = {
+  unknown: 'unknown',
+  default: 'left out',
+  'house-rule': 'house rule',
+  interval: 'interval',
+} as const;
+
+export function openQuestions({ design, judgement }: ReportParts): Markup | null {
+  const left = judgement.verdict.notJudged.map((what) => tag('li', {}, what));
+  const open = openQuestionsOf(design).map((question) => tag('li', {}, question));
+  const part = (title: string, items: readonly Markup[]): Content =>
+    items.length === 0 ? null : tag('div', {}, tag('p', {}, title), tag('ul', {}, items));
+  if (left.length + open.length === 0) return null;
+  return block(
+    'Asked and not answered',
+    tag('div', { class: 'two' }, part('Left out of the verdict:', left), part('To be looked at:', open)),
+  );
+}
