@@ -15,15 +15,13 @@ export function assumptionsOf(
   verdictWith: (reached: ReadonlySet<number>) => Answer,
 ): readonly Assumption[] {
   const none: ReadonlySet<number> = new Set();
-  const unknowns = counted.map(
-    ({ field, counted: words, kind }): Assumption => ({
-      field,
-      counted: words,
-      decides: deciders.deciding.has(field),
-      atBest: verdictWith(deciders.reached.get(field) ?? none),
-      kind,
-    }),
-  );
+  const unknowns = counted.map(({ field, counted: words, kind }): Assumption => ({
+    field,
+    counted: words,
+    decides: deciders.deciding.has(field),
+    atBest: verdictWith(deciders.reached.get(field) ?? none),
+    kind,
+  }));
   return [
     ...floors(pairs),
     ...unknowns,
@@ -73,8 +71,10 @@ function unknownBridges(design: Design, deciders: Deciders): readonly Assumption
 
 export function unknownBridgeFields(bridge: Design['bridges'][number], index: number): readonly string[] {
   const open: string[] = [];
-  if (bridge.kind === 'capacitor' && typeof bridge.safetyClass !== 'string') open.push(`bridges[${index}].safetyClass`);
-  if (bridge.kind !== 'capacitor' && typeof bridge.approval !== 'string') open.push(`bridges[${index}].approval`);
+  if (bridge.kind === 'capacitor' && typeof bridge.safetyClass !== 'string')
+    open.push(`bridges[${index}].safetyClass`);
+  if (bridge.kind !== 'capacitor' && typeof bridge.approval !== 'string')
+    open.push(`bridges[${index}].approval`);
   return open;
 }
 

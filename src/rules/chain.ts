@@ -7,7 +7,13 @@ import type { Nm } from '#units/quantity.ts';
 
 /** A piece of a section, or a distance outside the window that the file states. */
 export type ChainPiece =
-  | { readonly kind: 'inside'; readonly piece: Piece; readonly length: Nm; readonly plies: number; readonly rank: number }
+  | {
+      readonly kind: 'inside';
+      readonly piece: Piece;
+      readonly length: Nm;
+      readonly plies: number;
+      readonly rank: number;
+    }
   | {
       readonly kind: 'outside';
       readonly entry: number;

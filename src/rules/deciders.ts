@@ -42,7 +42,10 @@ export function decidersOf(
 
 const isReached = (pair: PairOutcome): boolean => reaches(pair.achieved, pair.needed);
 
-function smallestSet(fields: readonly string[], holds: (set: readonly string[]) => boolean): readonly string[] {
+function smallestSet(
+  fields: readonly string[],
+  holds: (set: readonly string[]) => boolean,
+): readonly string[] {
   if (!holds(fields)) return [];
   let set = [...fields];
   for (const field of fields) {

@@ -8,7 +8,8 @@ export function editAt<T>(root: T, path: string, change: (value: unknown) => unk
 function edited(value: unknown, keys: readonly string[], change: (value: unknown) => unknown): unknown {
   const [key, ...rest] = keys;
   if (key === undefined) return change(value);
-  if (Array.isArray(value)) return value.map((item, i) => (i === Number(key) ? edited(item, rest, change) : item));
+  if (Array.isArray(value))
+    return value.map((item, i) => (i === Number(key) ? edited(item, rest, change) : item));
   const record = value as Record<string, unknown>;
   return { ...record, [key]: edited(record[key], rest, change) };
 }

@@ -36,7 +36,10 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const filling = new Filling(choice);
   const least = book.leastThickness().value;
   const wires = new Map<string, BuildWire>(
-    design.windings.map((winding, w) => [winding.id, fillWire(filling, book, design, winding, `windings[${w}].wire`)]),
+    design.windings.map((winding, w) => [
+      winding.id,
+      fillWire(filling, book, design, winding, `windings[${w}].wire`),
+    ]),
   );
   const leads = fillLeads(filling, design, wires, least);
   const starts = startSides(filling, design);

@@ -66,7 +66,8 @@ export function fillLeads(
         const field = `windings[${w}].leads.${end}`;
         choices.push(leadChoices(filling, leads[end], { ...at(end), field }, leastThickness));
         const known = leads[end];
-        if (!isUnknown(known) && known.bareFrom.kind === 'unknown') notJudged.push(`stripped end of ${winding.id} ${end}`);
+        if (!isUnknown(known) && known.bareFrom.kind === 'unknown')
+          notJudged.push(`stripped end of ${winding.id} ${end}`);
       }
     }
     choices.push(...linkChoices(filling, design, winding, w, wire, leastThickness));
@@ -94,13 +95,29 @@ function lay(
   name: string,
 ): Lay {
   const { circuit, layer, wire, kind, upTo } = where;
-  return { name, group: where.name, circuit, layer, at, exit, way, wire, sleeve, crossTape, upTo, kind, apart };
+  return {
+    name,
+    group: where.name,
+    circuit,
+    layer,
+    at,
+    exit,
+    way,
+    wire,
+    sleeve,
+    crossTape,
+    upTo,
+    kind,
+    apart,
+  };
 }
 
 function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, leastThickness: Nm): LeadChoices {
   const { field } = where;
   if (isUnknown(lead)) {
-    return filling.unknown(field, 'an unsleeved riser, at either side') === 'best' ? NONE : unknownLead(where);
+    return filling.unknown(field, 'an unsleeved riser, at either side') === 'best'
+      ? NONE
+      : unknownLead(where);
   }
   const sleeve = sleeveOf(filling, lead.sleeve, `${field}.sleeve`, leastThickness);
   const sideOf = (side: Side | Unknown, name: string): { sides: readonly Side[]; best: boolean } =>
@@ -162,7 +179,9 @@ function linkChoices(
       kind: 'link',
       upTo: outer,
     };
-    return 'kind' in links || !links[i] ? unknownLead(where) : oneLink(filling, links[i], where, leastThickness);
+    return 'kind' in links || !links[i]
+      ? unknownLead(where)
+      : oneLink(filling, links[i], where, leastThickness);
   });
 }
 
@@ -187,7 +206,15 @@ function screenLeads(filling: Filling, design: Design, leastThickness: Nm): Fill
     const wire = { overall: layer.thickness.value, cover: null, bare: true, slumps: false };
     const name = `screen ${i + 1}`;
     const field = `layers[${i}].lead`;
-    const where: Where = { name, field, circuit: layer.circuit, layer: i, wire, kind: 'screen-lead', upTo: null };
+    const where: Where = {
+      name,
+      field,
+      circuit: layer.circuit,
+      layer: i,
+      wire,
+      kind: 'screen-lead',
+      upTo: null,
+    };
     if (layer.lead === 'not-judged') notJudged.push(`lead of ${name}`);
     else choices.push(leadChoices(filling, layer.lead, where, leastThickness));
   });

@@ -67,7 +67,12 @@ function sheetStrength(
     const peak = peakOf(stated);
     return {
       strength: peak,
-      why: because('stated-withstand', { field: `${field}.plyWithstand`, value: stated.value, shape: stated.kind, peak }),
+      why: because('stated-withstand', {
+        field: `${field}.plyWithstand`,
+        value: stated.value,
+        shape: stated.kind,
+        peak,
+      }),
     };
   }
   const tape = material === null ? null : tapeById(material);
@@ -97,7 +102,7 @@ export function fillBlock(filling: Filling, margin: Margin, field: string): Stuf
   const tape = margin.material === null ? null : tapeById(margin.material);
   return filling.stuffs.id({
     kind: 'block',
-    alike: field,
+    alike: 'block',
     group: groupOf(tape?.group ?? null),
     strength: thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled && margin.moulded),
     stated: isWithstand(margin.withstand),
@@ -109,7 +114,12 @@ export function fillBlock(filling: Filling, margin: Margin, field: string): Stuf
 }
 
 /** Blocks and thin sleeves: nothing is shown unless a withstand is stated. */
-function thinStrength(filling: Filling, withstand: Withstand | Unknown, field: string, asked: boolean): Strength {
+function thinStrength(
+  filling: Filling,
+  withstand: Withstand | Unknown,
+  field: string,
+  asked: boolean,
+): Strength {
   if (isWithstand(withstand)) return peakOf(withstand);
   if (!asked) return null;
   return filling.unknown(field, 'no strength shown') === 'best' ? 'whatever' : null;
@@ -133,7 +143,7 @@ export function fillSleeve(
   const material = sleeve.material === null ? null : sleeveById(sleeve.material);
   const stuff = filling.stuffs.id({
     kind: 'sleeve',
-    alike: field,
+    alike: 'sleeve',
     group: groupOf(material?.group ?? null),
     strength: thinStrength(filling, sleeve.withstand, `${field}.withstand`, wall < leastThickness),
     stated: isWithstand(sleeve.withstand),

@@ -71,7 +71,13 @@ function certified(
 ): BuildCover {
   const rule = book.wireLayers(layers);
   const stuff = filling.stuffs.id(
-    coverStuff('cover', winding, null, layers, because('wire-cover', { winding: winding.id, layers }, [], [rule.because])),
+    coverStuff(
+      'cover',
+      winding,
+      null,
+      layers,
+      because('wire-cover', { winding: winding.id, layers }, [], [rule.because]),
+    ),
     winding.id,
   );
   return { thickness: coverThickness(overall, wire), plies: layers === 3 ? null : layers, stuff };
@@ -97,9 +103,19 @@ function fullCover(
       : least.value.leastBreakdown;
   const share = book.filmShare;
   const peak = breakdown === null ? null : voltsPeak(voltsRms(breakdown * share.value) * Math.SQRT2);
-  const why = because('full-cover', { winding: winding.id, grade, breakdown, peak }, [], [least.because, share.because]);
+  const why = because(
+    'full-cover',
+    { winding: winding.id, grade, breakdown, peak },
+    [],
+    [least.because, share.because],
+  );
   const stuff = filling.stuffs.id(coverStuff('full-cover', winding, peak, null, why), winding.id);
-  return { overall, cover: { thickness: coverThickness(overall, wire), plies: 1, stuff }, bare: false, slumps: false };
+  return {
+    overall,
+    cover: { thickness: coverThickness(overall, wire), plies: 1, stuff },
+    bare: false,
+    slumps: false,
+  };
 }
 
 const coverStuff = (
@@ -127,7 +143,11 @@ function coverThickness(overall: Nm, wire: Wire): Nm {
   return nm(Math.max(1, Math.floor(growth / 2)));
 }
 
-function overallOf(filling: Filling, wire: Wire, field: string): { readonly value: Nm; readonly because: Because } {
+function overallOf(
+  filling: Filling,
+  wire: Wire,
+  field: string,
+): { readonly value: Nm; readonly because: Because } {
   if (wire.overallDiameter) {
     return { value: wire.overallDiameter.value, because: because('stated-diameter', { field }) };
   }

@@ -9,7 +9,7 @@ import type { Build } from '#solver/build.ts';
 import { sectionsOf } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
-import type { Nm, VoltsPeak } from '#units/quantity.ts';
+import { nm, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import {
   type Chain,
   type ChainPiece,
@@ -49,6 +49,8 @@ export interface PathSearch {
   readonly stuffs: readonly Stuff[];
   readonly tools: GradingTools;
   readonly cache: PathCache;
+  /** Looks for weak places at either side of every section that falls short, not only for its weakest. */
+  readonly bothSides: boolean;
 }
 
 /** Sections of a build, each distinct geometry once. */
@@ -84,9 +86,28 @@ export function pathsOfPair(
       }
     }
     if (worstHere && isWorse(worstHere, found.worst)) found.worst = worstHere;
-    if (worstHere && !reaches(worstHere.grade, question.needed)) found.failing.push(worstHere);
+    if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
+    found.failing.push(worstHere);
+    if (!search.bothSides || !section) continue;
+    for (const window of halvesOf(section)) {
+      const there = METRICS.flatMap((metric) => [
+        ...gradedPaths(search, build, section, coreTo, question, metric, window),
+      ]).reduce<FoundPath | null>((worst, path) => (isWorse(path, worst) ? path : worst), null);
+      if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
+    }
   }
   return found;
+}
+
+/** The two halves of every chamber's width. */
+function halvesOf(section: Section): readonly (readonly [Nm, Nm])[] {
+  return section.chambers.flatMap(({ x0, x1 }) => {
+    const middle = nm(Math.floor((x0 + x1) / 2));
+    return [
+      [section.frame.x0 < x0 && x0 === 0 ? section.frame.x0 : x0, middle] as const,
+      [middle, x1 === section.chambers.at(-1)!.x1 ? section.frame.x1 : x1] as const,
+    ];
+  });
 }
 
 /** Lower on the ladder first, then fewer plies, then shorter. */
@@ -114,6 +135,7 @@ function* gradedPaths(
   coreTo: string | null,
   question: PairQuestion,
   metric: Metric,
+  window?: readonly [Nm, Nm],
 ): Generator<FoundPath> {
   const { book, stuffs, cache, tools } = search;
   const asked = question.asked[metric];
@@ -129,6 +151,7 @@ function* gradedPaths(
               x: asked.x,
               leastThickness: book.leastThickness().value,
               trackingRank: stuffs.map((stuff) => rankOfGroup(stuff.group)),
+              ...(window && { window }),
             },
             build.closedJoint,
           )
@@ -177,7 +200,8 @@ function tiesOf(design: Design, coreTo: string | null): (conductor: string) => s
     else if (part.touches.includes('core')) ties.set(part.id, coreTo ?? 'core');
   }
   for (const layer of design.layers) {
-    if (layer.kind === 'screen' && layer.circuit !== null && layer.id !== null) ties.set(layer.id, layer.circuit);
+    if (layer.kind === 'screen' && layer.circuit !== null && layer.id !== null)
+      ties.set(layer.id, layer.circuit);
   }
   return (conductor) => ties.get(conductor) ?? conductor;
 }
@@ -189,7 +213,18 @@ function outsidePieces(design: Design, metric: Metric): readonly ChainPiece[] {
     if (length === undefined) return [];
     const group: MaterialGroup = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
     const rank = metric === 'creepage' ? rankOfGroup(group) : 0;
-    return [{ kind: 'outside', entry: index, between: entry.between, length, plies: 0, rank, what: entry.what, group }];
+    return [
+      {
+        kind: 'outside',
+        entry: index,
+        between: entry.between,
+        length,
+        plies: 0,
+        rank,
+        what: entry.what,
+        group,
+      },
+    ];
   });
 }
 
@@ -215,7 +250,8 @@ export function isBareContact(section: Section, chain: Chain): boolean {
 
 /** What a pair asks along each metric, ready for grading. `withEstimate` raises the test to the high-frequency level. */
 export function askedOf(required: PairRequired, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
-  const value = <T extends number>(found: Judged<T> | OutOfRange): T | null => (isOutOfRange(found) ? null : found.value);
+  const value = <T extends number>(found: Judged<T> | OutOfRange): T | null =>
+    isOutOfRange(found) ? null : found.value;
   const level = (column: 'basic' | 'reinforced'): VoltsPeak | null => {
     const ordinary = value(required.test[column]);
     const raised = highFrequency ? required.highFrequencyTest[column] : null;
@@ -224,7 +260,10 @@ export function askedOf(required: PairRequired, highFrequency: boolean): Readonl
   };
   const levels = { basic: level('basic'), reinforced: level('reinforced') };
   const x = required.x.value;
-  const clearance = { basic: value(required.clearance.basic), reinforced: value(required.clearance.reinforced) };
+  const clearance = {
+    basic: value(required.clearance.basic),
+    reinforced: value(required.clearance.reinforced),
+  };
   const byRank: ({ basic: Nm | null; reinforced: Nm | null } | undefined)[] = [];
   const creepage = (rank: number) => {
     const found = required.creepage(GROUPS[rank]!);

@@ -12,7 +12,14 @@ import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/pair-stress.ts';
 import { voltsPeak, voltsRms } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
 import { settled } from './choice.ts';
-import { askedOf, distinctSections, isWorse, pathsOfPair, type PairPaths, type PairQuestion } from './find-paths.ts';
+import {
+  askedOf,
+  distinctSections,
+  isWorse,
+  pathsOfPair,
+  type PairPaths,
+  type PairQuestion,
+} from './find-paths.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
 import { heightOf, lowest, printed, reaches } from './grade.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from './outcome.ts';
@@ -23,6 +30,8 @@ import { solidRules } from './solid-grade.ts';
 export interface Judging {
   readonly book: Book;
   readonly cache: PathCache;
+  /** Every weak place is wanted, not only the weakest. */
+  readonly bothSides: boolean;
 }
 
 /** `coreTo` overrides the core's bond: undefined leaves it to the file. */
@@ -47,7 +56,9 @@ function demotedCircuits(design: Design, pairs: readonly PairOutcome[]): Readonl
     pairs.flatMap(({ between, achieved }) => {
       const roles = between.map(role);
       const isolated = roles.indexOf('isolated');
-      return isolated >= 0 && roles.includes('mains') && !reaches(achieved, 'basic') ? [between[isolated]!] : [];
+      return isolated >= 0 && roles.includes('mains') && !reaches(achieved, 'basic')
+        ? [between[isolated]!]
+        : [];
     }),
   );
 }
@@ -63,7 +74,9 @@ function judgeRoles(
   const { book } = judging;
   const asMains: Design = {
     ...design,
-    circuits: design.circuits.map((circuit) => (demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit)),
+    circuits: design.circuits.map((circuit) =>
+      demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit,
+    ),
   };
   const plain = workingVoltages(design);
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
@@ -71,7 +84,14 @@ function judgeRoles(
     worse.map((build) => ({ build, sections: distinctSections(build, book) })),
   );
   const tools = { stuffs: filled.stuffs, rules: solidRules(book) };
-  const search = { book, design, stuffs: filled.stuffs, tools, cache: judging.cache };
+  const search = {
+    book,
+    design,
+    stuffs: filled.stuffs,
+    tools,
+    cache: judging.cache,
+    bothSides: judging.bothSides,
+  };
   const pairs = plain.map((own, i): PairOutcome => {
     const [a, b] = own.between;
     // towards the mains itself a demoted circuit is still asked for basic

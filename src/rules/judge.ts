@@ -35,17 +35,24 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
   cache.nextGeneration();
-  const judging = { book, cache };
-  const worst = judgeWorst(judging, design);
+  const judging = { book, cache, bothSides: false };
+  const worst = judgeWorst({ ...judging, bothSides: true }, design);
   const best = judgeOnce(judging, design, BEST);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
   const { filled, build, sections, overfull } = worst.nominal;
   const open = new Set(answers.flatMap((answer, i) => (answer === 'not-shown' ? [i] : [])));
-  const fields = [...filled.counted.map(({ field }) => field), ...design.bridges.flatMap(unknownBridgeFields)];
+  const fields = [
+    ...filled.counted.map(({ field }) => field),
+    ...design.bridges.flatMap(unknownBridgeFields),
+  ];
   const deciders = decidersOf(judging, design, fields, open);
   const heat = heatVerdict(design, book);
   const overall = (pairs: readonly Answer[]): Answer => {
-    const all = [...pairs, ...(heat.spot ? ['falls-short' as const] : []), ...(overfull ? ['not-shown' as const] : [])];
+    const all = [
+      ...pairs,
+      ...(heat.spot ? ['falls-short' as const] : []),
+      ...(overfull ? ['not-shown' as const] : []),
+    ];
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
   };
   const pairs = worst.pairs.map((pair, i) =>
@@ -63,7 +70,11 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     notJudged: notJudgedOf(design, worst.pairs, filled.notJudged),
     coreAsPrimary: coreAsPrimary(judging, design, answers),
     pairs,
-    weakSpots: [...spots, ...(overfull ? [overfullSpot(worst.nominal.build.height, build)] : []), ...(heat.spot ? [heat.spot] : [])],
+    weakSpots: [
+      ...spots,
+      ...(overfull ? [overfullSpot(worst.nominal.build.height, build)] : []),
+      ...(heat.spot ? [heat.spot] : []),
+    ],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
     assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>

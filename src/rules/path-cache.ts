@@ -29,10 +29,10 @@ export class PathCache {
 /** Sections kept from earlier judgings. */
 const MOST_KEPT = 2000;
 
-const optionsKey = ({ metric, x, leastThickness, trackingRank }: PathOptions): string =>
-  metric === 'clearance'
-    ? `clearance,${leastThickness}`
-    : `creepage,${x},${leastThickness},${trackingRank.join('')}`;
+const optionsKey = ({ metric, x, leastThickness, trackingRank, window }: PathOptions): string => {
+  const where = `${leastThickness},${window?.join(' to ') ?? ''}`;
+  return metric === 'clearance' ? `clearance,${where}` : `creepage,${x},${trackingRank.join('')},${where}`;
+};
 
 /** All that shapes a path of a section, as one string. */
 export function sectionKeyOf(section: Section): string {

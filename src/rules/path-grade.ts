@@ -24,11 +24,15 @@ export interface GradingTools {
 /** Lowest figure of the ladder that a path can be: contact of bare metal is told apart by the caller. */
 export function gradeOfChain(chain: Chain, asked: Asked, tools: GradingTools): Grade {
   const single = chain.pieces.length === 1;
-  const inTurn = inSeries(chain.pieces.flatMap((piece) => pieceInsulations(chain, piece, asked, tools, single)));
+  const inTurn = inSeries(
+    chain.pieces.flatMap((piece) => pieceInsulations(chain, piece, asked, tools, single)),
+  );
   if (single) return inTurn;
   // the rule for floating parts: the lengths, never the plies, are summed and graded like one piece
   const limits = asked.distance(chainRank(chain));
-  const together = inSeries([distanceInsulation(chainLength(chain, asked.x), limits.basic, limits.reinforced)]);
+  const together = inSeries([
+    distanceInsulation(chainLength(chain, asked.x), limits.basic, limits.reinforced),
+  ]);
   return highest(inTurn, together);
 }
 

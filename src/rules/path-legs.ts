@@ -19,7 +19,8 @@ export interface OrientedLeg extends Leg {
 
 /** Legs of all pieces inside the section, oriented along the chain; outside entries have none. */
 export function orientedLegs(design: Design, path: FoundPath, from: string): readonly OrientedLeg[] {
-  const tied = (conductor: string) => (conductor === 'core' && path.coreTo !== null ? path.coreTo : conductor);
+  const tied = (conductor: string) =>
+    conductor === 'core' && path.coreTo !== null ? path.coreTo : conductor;
   let at = from;
   return path.chain.pieces.flatMap((piece, i): readonly OrientedLeg[] => {
     const next = path.chain.over[i] ?? '';

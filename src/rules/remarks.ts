@@ -9,7 +9,11 @@ import type { PairOutcome } from './outcome.ts';
 import { reaches } from './grade.ts';
 import type { Remark } from './verdict.ts';
 
-export function notJudgedOf(design: Design, pairs: readonly PairOutcome[], leads: readonly string[]): readonly string[] {
+export function notJudgedOf(
+  design: Design,
+  pairs: readonly PairOutcome[],
+  leads: readonly string[],
+): readonly string[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
   const stated = ({ between }: PairOutcome) =>
     design.outside.some((entry) => entry.between.every((id) => between.includes(id)));
@@ -23,7 +27,10 @@ export function notJudgedOf(design: Design, pairs: readonly PairOutcome[], leads
 
 export function remarksOf(design: Design, build: Build, pairs: readonly PairOutcome[]): readonly Remark[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
-  const noBarrier: Remark = { kind: 'no-barrier', says: 'There is no barrier in this file: nothing above functional insulation is asked.' };
+  const noBarrier: Remark = {
+    kind: 'no-barrier',
+    says: 'There is no barrier in this file: nothing above functional insulation is asked.',
+  };
   return [
     ...(barriers.length === 0 ? [noBarrier] : []),
     ...looseEnds(build),
@@ -43,7 +50,12 @@ function looseEnds(build: Build): readonly Remark[] {
     const sides = (['left', 'right'] as const).filter((side) => !isRetained(build, layer, side));
     if (sides.length === 0) return [];
     const where = sides.length === 2 ? 'both ends' : `the ${sides[0]} end`;
-    return [{ kind: 'end-turns', says: `Layer ${layer.index + 1}: ${where} of ${layer.winding} not held; end turns are to be held by positive means.` }];
+    return [
+      {
+        kind: 'end-turns',
+        says: `Layer ${layer.index + 1}: ${where} of ${layer.winding} not held; end turns are to be held by positive means.`,
+      },
+    ];
   });
 }
 
@@ -99,8 +111,11 @@ function interpolations(barriers: readonly PairOutcome[]): readonly Remark[] {
 function byClimbOnly(barriers: readonly PairOutcome[]): readonly Remark[] {
   return barriers.flatMap((pair) => {
     const { holding, needed, between } = pair;
-    if (holding?.kind !== 'path' || !holding.section || !reaches(pair.achieved, needed) || holding.plies > 0) return [];
-    const climbed = holding.chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? piece.piece.trace() : []));
+    if (holding?.kind !== 'path' || !holding.section || !reaches(pair.achieved, needed) || holding.plies > 0)
+      return [];
+    const climbed = holding.chain.pieces.flatMap((piece) =>
+      piece.kind === 'inside' ? piece.piece.trace() : [],
+    );
     const faces = holding.section.chambers.flatMap(({ x0, x1 }) => [x0, x1]);
     const climb = climbed
       .filter((leg) => leg.from[0] === leg.to[0] && faces.includes(leg.from[0]))

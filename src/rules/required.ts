@@ -33,7 +33,10 @@ export function requiredFor(
   transients: Transients,
   needed: Grade | null,
 ): PairRequired {
-  const both = <T>(make: (column: Column) => T): Both<T> => ({ basic: make('basic'), reinforced: make('reinforced') });
+  const both = <T>(make: (column: Column) => T): Both<T> => ({
+    basic: make('basic'),
+    reinforced: make('reinforced'),
+  });
   const clearance = both((column) => requiredClearance(book, design, stress, transients, column));
   const creepages = new Map<MaterialGroup, Both<Judged<Nm> | OutOfRange>>();
   const creepage = (group: MaterialGroup) => {
@@ -47,9 +50,7 @@ export function requiredFor(
     clearance,
     creepage,
     test: both((column) => testLevel(book, design, stress, transients, column)),
-    highFrequencyTest: both((column) =>
-      book.highFrequencyTest(stress.peak, stress.frequency, column, null),
-    ),
+    highFrequencyTest: both((column) => book.highFrequencyTest(stress.peak, stress.frequency, column, null)),
     x: bridgedUnder(book, design, needed, clearance),
   };
 }
@@ -70,7 +71,9 @@ function requiredClearance(
   const found = [
     book.clearanceByPeak(lasting, pd, column),
     ...(withstand.value > 0 ? [book.clearanceByWithstand(withstand.value, pd, column)] : []),
-    ...(stress.frequency > book.highFrequencyAbove ? [book.clearanceHighFrequency(stress.peak, pd, column)] : []),
+    ...(stress.frequency > book.highFrequencyAbove
+      ? [book.clearanceHighFrequency(stress.peak, pd, column)]
+      : []),
   ];
   const refused = found.find(isOutOfRange);
   if (refused) return refused;
@@ -111,8 +114,19 @@ function requiredCreepage(
   const value = nm(Math.max(byRms.value, byPeak?.value ?? 0, clearance.value));
   const governs =
     value === byRms.value ? 'rms' : byPeak && value === byPeak.value ? 'high-frequency' : 'clearance';
-  const from = [byRms.because, ...(byPeak ? [byPeak.because] : []), ...(governs === 'clearance' ? [clearance.because] : [])];
-  const values = { column, group, pollutionDegree: pd, value: inMm(value), governs, nextRow: nextRowOf(byRms.because) };
+  const from = [
+    byRms.because,
+    ...(byPeak ? [byPeak.because] : []),
+    ...(governs === 'clearance' ? [clearance.because] : []),
+  ];
+  const values = {
+    column,
+    group,
+    pollutionDegree: pd,
+    value: inMm(value),
+    governs,
+    nextRow: nextRowOf(byRms.because),
+  };
   return judged(value, because('required-creepage', values, [], from));
 }
 
@@ -162,5 +176,8 @@ function bridgedUnder(
   const share = Math.floor(wanted.value / divisor);
   if (share >= width.value) return width;
   const values = { value: inMm(nm(share)), clearance: inMm(wanted.value), divisor };
-  return judged(nm(share), because('bridging-share', values, [], [width.because, book.bridgingShare.because]));
+  return judged(
+    nm(share),
+    because('bridging-share', values, [], [width.because, book.bridgingShare.because]),
+  );
 }

@@ -53,7 +53,8 @@ export function solidInsulations(
         break;
       case 'cover': {
         const crossed = Math.max(1, Math.floor(count / stuff.layers!));
-        const one = stuff.layers === 1 ? BASIC_ONLY : stuff.layers === 2 ? BASIC_AND_SUPPLEMENTARY : REINFORCED;
+        const one =
+          stuff.layers === 1 ? BASIC_ONLY : stuff.layers === 2 ? BASIC_AND_SUPPLEMENTARY : REINFORCED;
         out.push(...Array.from({ length: crossed }, () => one));
         break;
       }

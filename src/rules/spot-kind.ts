@@ -19,13 +19,18 @@ export function placeOf(design: Design, path: FoundPath, legs: readonly Oriented
   const short = path.metric === 'creepage' ? 'short-creepage' : 'short-clearance';
   if (!section || legs.length === 0) return { kind: short, layers: [] };
   const ends = endRegions(section, legs);
-  return { kind: kindOf(design, path, section, legs, ends) ?? short, layers: layersAlong(section, legs, ends) };
+  return {
+    kind: kindOf(design, path, section, legs, ends) ?? short,
+    layers: layersAlong(section, legs, ends),
+  };
 }
 
 /** Conductors at both ends of the path; where several meet, a lead before a winding. */
 function endRegions(section: Section, legs: readonly OrientedLeg[]): readonly ConductorRegion[] {
   const at = (conductor: string, point: Leg['from']) =>
-    regionsAt(section, point).filter((r): r is ConductorRegion => r.kind === 'conductor' && r.conductor === conductor);
+    regionsAt(section, point).filter(
+      (r): r is ConductorRegion => r.kind === 'conductor' && r.conductor === conductor,
+    );
   const first = legs[0]!;
   const last = legs.at(-1)!;
   return [...at(first.conductors[0], first.from), ...at(last.conductors[1], last.to)];
@@ -100,7 +105,9 @@ function tapesPassed(section: Section, legs: readonly OrientedLeg[]): readonly P
 }
 
 function solidKind(path: FoundPath): SpotKind {
-  const punctured = path.chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? piece.piece.punctured : []));
+  const punctured = path.chain.pieces.flatMap((piece) =>
+    piece.kind === 'inside' ? piece.piece.punctured : [],
+  );
   const counted = punctured.map(({ stuff, count }) => ({ stuff: path.tools.stuffs[stuff], count }));
   const isSheet = (kind: string | undefined) => kind === 'sheet' || kind === 'cover' || kind === 'full-cover';
   if (counted.some(({ stuff }) => !isSheet(stuff?.kind))) return 'thin-wall';
@@ -121,5 +128,7 @@ function layersAlong(
     return leg.kind === 'through' ? regionsAt(section, at) : [];
   });
   const layers = [...ends, ...through].flatMap((r) => (r.layer === null ? [] : [r.layer]));
-  return [...new Set([...layers, ...tapesPassed(section, legs).map((tape) => tape.layer)])].sort((a, b) => a - b);
+  return [...new Set([...layers, ...tapesPassed(section, legs).map((tape) => tape.layer)])].sort(
+    (a, b) => a - b,
+  );
 }

@@ -86,21 +86,30 @@ function flagPoint(path: FoundPath, points: readonly Point[]): Point {
   return points.find(([x]) => faces.includes(x)) ?? points[Math.floor(points.length / 2)] ?? [0, 0];
 }
 
-/** Equal causes are one spot: the same place on another section, or the mirror place. */
+/** Equal causes are one spot: the same layers at one side, on whichever section it is worst; or at the mirror place. */
 function merged(spots: readonly WeakSpot[]): readonly WeakSpot[] {
-  const kept = new Map<string, WeakSpot>();
+  const worst = new Map<string, WeakSpot>();
   for (const spot of spots) {
-    const key = JSON.stringify([spot.kind, spot.between, spot.layers, spot.length, spot.metric, spot.achieved]);
+    const key = JSON.stringify([spot.kind, spot.between, spot.layers, spot.at[0]]);
+    const known = worst.get(key);
+    if (!known || worstFirst(spot, known) < 0) worst.set(key, spot);
+  }
+  const kept = new Map<string, WeakSpot>();
+  for (const spot of worst.values()) {
+    const key = JSON.stringify([
+      spot.kind,
+      spot.between,
+      spot.layers,
+      spot.length,
+      spot.metric,
+      spot.achieved,
+    ]);
     const known = kept.get(key);
     if (!known) kept.set(key, spot);
-    else if (known.section === spot.section && !samePlace(known, spot)) {
-      kept.set(key, { ...known, also: [...known.also, spot.at] });
-    }
+    else if (known.section === spot.section) kept.set(key, { ...known, also: [...known.also, spot.at] });
   }
   return [...kept.values()];
 }
-
-const samePlace = (a: WeakSpot, b: WeakSpot): boolean => a.at[0] === b.at[0] && a.at[1] === b.at[1];
 
 function worstFirst(a: WeakSpot, b: WeakSpot): number {
   const grade = heightOf(a.achieved) - heightOf(b.achieved);

@@ -131,7 +131,11 @@ export interface PrintedPath {
   readonly over: readonly string[];
   readonly points: readonly (readonly [number, number])[];
   readonly legs: readonly PathLeg[];
-  readonly pieces: readonly { readonly between: readonly [string, string]; readonly length: number; readonly plies: number }[];
+  readonly pieces: readonly {
+    readonly between: readonly [string, string];
+    readonly length: number;
+    readonly plies: number;
+  }[];
   readonly required: { readonly basic: number | null; readonly reinforced: number | null } | null;
 }
 

@@ -5,7 +5,7 @@ import { plyOf } from './code.ts';
 import { CLOSED, type EdgeList } from './network.ts';
 
 /** Replaces the closed edges by hops of no length between all nodes less than the least thickness apart along them. */
-export function hopClosedJoints(edges: EdgeList, leastThickness: number, cls: number): void {
+export function hopClosedJoints(edges: EdgeList, leastThickness: number, cls: () => number): void {
   const next = new Map<number, { readonly to: number; readonly cost: number }[]>();
   const link = (from: number, to: number, cost: number) => {
     const all = next.get(from) ?? [];
@@ -34,7 +34,7 @@ export function hopClosedJoints(edges: EdgeList, leastThickness: number, cls: nu
         if (!queue.includes(to)) queue.push(to);
       }
     }
-    for (const to of reached.keys()) if (to > from) edges.add(from, to, 0, plyOf(cls, 1), 0, CLOSED);
+    for (const to of reached.keys()) if (to > from) edges.add(from, to, 0, plyOf(cls(), 1), 0, CLOSED);
   }
 }
 

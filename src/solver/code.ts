@@ -1,17 +1,17 @@
 // What a path has picked up on its way, packed into one number so that two paths compare in one step.
-// Fields of four bits each, the top bit kept free as a guard: five counts of punctured plies (by class of stuff),
-// the worst tracking rank met, and whether the last step went through a closed joint.
+// Fields of four bits each, the top bit kept free as a guard: six counts of punctured plies (by class of stuff), the
+// worst tracking rank met, and whether the last step went through a closed joint.
 
 import { MANY } from './pieces.ts';
 
 /** Classes of stuff that are told apart; further ones share the last. */
-export const CLASSES = 5;
+export const CLASSES = 6;
 const RANK = 4 * CLASSES;
 const HOP = RANK + 4;
-const GUARDS = 0x8888888;
-const COUNTS = 0xfffff;
+const GUARDS = 0x88888888 | 0;
+const COUNTS = 0xffffff;
 /** Added to counts, sets the guard of every count above `MANY`. */
-const OVER = 0x33333;
+const OVER = 0x333333;
 
 /** `a` has no more of anything than `b`. */
 export const noMoreThan = (a: number, b: number): boolean => (((b | GUARDS) - a) & GUARDS) === GUARDS;

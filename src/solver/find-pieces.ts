@@ -8,7 +8,7 @@ import { CLASSES, countOf, pliesOf, rankOf } from './code.ts';
 import { type Grid, gridOf } from './grid.ts';
 import {
   ACROSS_AIR,
-  classesOf,
+  Classes,
   CLOSED,
   collectEdges,
   EdgeList,
@@ -41,7 +41,7 @@ export function findPieces(
   const pieces: Piece[] = [];
   const { conductors } = grid;
   for (let source = 0; source + 1 < conductors.length; source++) {
-    const { labels, arrivals } = shortestFrom(net, source, limit);
+    const { labels, arrivals } = shortestFrom(net, source, limit, options.window);
     for (const { conductor, label } of arrivals) {
       // the other way round was found when that conductor was the source
       if (conductor < source) continue;
@@ -52,11 +52,10 @@ export function findPieces(
 }
 
 function networkOf(grid: Grid, options: PathOptions, closedJoint: StuffId): Network {
-  const classes = new Map(classesOf(grid, CLASSES - 1));
-  if (!classes.has(closedJoint)) classes.set(closedJoint, Math.min(classes.size, CLASSES - 1));
+  const classes = new Classes();
   const edges = new EdgeList();
   const shownAt = collectEdges(grid, options, classes, edges);
-  hopClosedJoints(edges, options.leastThickness, classes.get(closedJoint)!);
+  hopClosedJoints(edges, options.leastThickness, () => classes.of(closedJoint));
   if (options.metric === 'clearance') collectSightLines(grid, options, classes, edges);
   return packEdges(grid, edges, shownAt, classes);
 }

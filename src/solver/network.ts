@@ -2,7 +2,7 @@
 // across air. Node (i, j) has index j * nx + i; hidden nodes of turned-up edges follow after the grid's.
 // Creepage crosses air only where a gap is narrower than X; clearance crosses any, and has sight lines besides.
 
-import { plyOf } from './code.ts';
+import { CLASSES, plyOf } from './code.ts';
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
 import type { PathOptions } from './pieces.ts';
 
@@ -50,10 +50,17 @@ export class EdgeList {
   }
 }
 
-export function classesOf(grid: Grid, last: number): ReadonlyMap<number, number> {
-  const crossable = grid.solids.filter((s) => s.crossX !== 'strong' || s.crossY !== 'strong');
-  const stuffs = [...new Set(crossable.map((s) => s.stuff))].sort((a, b) => a - b);
-  return new Map(stuffs.map((stuff, i) => [stuff, Math.min(i, last)]));
+/** Numbers the stuffs that are crossed as they are met; what comes after the last class shares it. */
+export class Classes {
+  readonly byStuff = new Map<number, number>();
+
+  of(stuff: number): number {
+    const known = this.byStuff.get(stuff);
+    if (known !== undefined) return known;
+    const cls = Math.min(this.byStuff.size, CLASSES - 1);
+    this.byStuff.set(stuff, cls);
+    return cls;
+  }
 }
 
 /** Conductors touched by every node. */
@@ -88,7 +95,7 @@ export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> 
 export function collectEdges(
   grid: Grid,
   options: PathOptions,
-  classes: ReadonlyMap<number, number>,
+  classes: Classes,
   edges: EdgeList,
 ): readonly number[] {
   const walk = new Walk(grid, options, classes, edges);
@@ -108,7 +115,7 @@ class Walk {
   constructor(
     readonly grid: Grid,
     readonly options: PathOptions,
-    readonly classes: ReadonlyMap<number, number>,
+    readonly classes: Classes,
     readonly edges: EdgeList,
   ) {
     this.#gridNodes = grid.xs.length * grid.ys.length;
@@ -214,7 +221,7 @@ class Walk {
     if (crossing === 'strong') return;
     if (crossing === 'measured' && length >= this.options.leastThickness) return;
     const plies = crossing === 'measured' ? 1 : crossing;
-    this.edges.add(from, to, 0, plyOf(this.classes.get(solid.stuff)!, plies), 0, THROUGH);
+    this.edges.add(from, to, 0, plyOf(this.classes.of(solid.stuff), plies), 0, THROUGH);
   }
 
   #surface(
@@ -283,7 +290,7 @@ export function packEdges(
   grid: Grid,
   edges: EdgeList,
   shownAt: readonly number[],
-  classes: ReadonlyMap<number, number>,
+  classes: Classes,
 ): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
@@ -318,5 +325,14 @@ export function packEdges(
       packed.kind[at] = edges.kind[e]!;
     }
   }
-  return { grid, nodes, start, ...packed, conductor, touching: contacts.touching, classes, shownAt };
+  return {
+    grid,
+    nodes,
+    start,
+    ...packed,
+    conductor,
+    touching: contacts.touching,
+    classes: classes.byStuff,
+    shownAt,
+  };
 }

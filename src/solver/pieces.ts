@@ -14,6 +14,8 @@ export interface PathOptions {
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
   readonly trackingRank: readonly number[];
+  /** Looks only at what lies between these two x; left out: everywhere. */
+  readonly window?: readonly [Nm, Nm];
 }
 
 /** Number of plies of one stuff that a piece punctures; counts of `MANY` and more are told as `MANY`. */

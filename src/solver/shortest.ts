@@ -26,7 +26,13 @@ export interface Reached {
   readonly arrivals: readonly Arrival[];
 }
 
-export function shortestFrom(net: Network, source: number, limit: number): Reached {
+/** Nothing longer than `limit`, and nothing outside `window` (two x) where one is given. */
+export function shortestFrom(
+  net: Network,
+  source: number,
+  limit: number,
+  window?: readonly [number, number],
+): Reached {
   const labels: Labels = { node: [], length: [], code: [], previous: [], edge: [] };
   const arrivals: Arrival[] = [];
   // for every node, its last settled label; for every label, the one settled before it at the same node
@@ -54,7 +60,14 @@ export function shortestFrom(net: Network, source: number, limit: number): Reach
     arrivals.push({ conductor, label });
   };
 
+  const { xs } = net.grid;
+  const outside = (node: number) => {
+    if (!window) return false;
+    const x = xs[node % xs.length]!;
+    return x < window[0] || x > window[1];
+  };
   for (let node = 0; node < net.nodes; node++) {
+    if (outside(node)) continue;
     const touched = net.conductor[node]!;
     const starts = touched === source || (touched === -2 && net.touching.get(node)!.includes(source));
     if (starts) push(node, 0, 0, -1, -1);
@@ -86,6 +99,7 @@ export function shortestFrom(net: Network, source: number, limit: number): Reach
     const hop = hopped(code);
     const end = net.start[node + 1]!;
     for (let e = net.start[node]!; e < end; e++) {
+      if (outside(net.to[e]!)) continue;
       const closed = net.kind[e] === CLOSED;
       // one closed joint is walked in one hop, measured as a whole
       if (closed && hop) continue;

@@ -5,7 +5,7 @@
 
 import { plyOf, withPlies } from './code.ts';
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { ACROSS_AIR, contactsOf, type EdgeList, THROUGH } from './network.ts';
+import { ACROSS_AIR, type Classes, contactsOf, type EdgeList, THROUGH } from './network.ts';
 import type { PathOptions } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
@@ -22,12 +22,7 @@ interface View {
   readonly swapped: boolean;
 }
 
-export function collectSightLines(
-  grid: Grid,
-  options: PathOptions,
-  classes: ReadonlyMap<number, number>,
-  edges: EdgeList,
-): void {
+export function collectSightLines(grid: Grid, options: PathOptions, classes: Classes, edges: EdgeList): void {
   const turns = turningNodes(grid, edges);
   if (turns.length < 2) return;
   const nx = grid.xs.length;
@@ -112,7 +107,7 @@ function sightLine(
   grid: Grid,
   view: View,
   options: PathOptions,
-  classes: ReadonlyMap<number, number>,
+  classes: Classes,
   conductor: Int32Array,
   ua: number,
   va: number,
@@ -193,7 +188,7 @@ function settled(
   grid: Grid,
   view: View,
   options: PathOptions,
-  classes: ReadonlyMap<number, number>,
+  classes: Classes,
   conductor: Int32Array,
   ua: number,
   va: number,
@@ -217,7 +212,7 @@ function settled(
     const crossing = view.swapped ? solid.crossX : solid.crossY;
     if (crossing === 'strong') return false;
     if (crossing === 'measured' && through >= options.leastThickness) return false;
-    plies = withPlies(plies, plyOf(classes.get(solid.stuff)!, crossing === 'measured' ? 1 : crossing));
+    plies = withPlies(plies, plyOf(classes.of(solid.stuff), crossing === 'measured' ? 1 : crossing));
     inside = -1;
     through = 0;
     return true;
