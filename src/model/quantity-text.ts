@@ -2,8 +2,8 @@
 // The only place where the conversion library is used; it gives two numbers a unit (factor, offset), kept for good.
 // A comma before exactly three digits ("1,500 V") could be either mark and is refused.
 
-import { create, unitDependencies, type FactoryFunctionMap } from 'mathjs';
 import { dimension, type DimensionName } from './dimension.ts';
+import { unitLibrary } from './unit-library.ts';
 
 export type QuantityText =
   { readonly kind: 'value'; readonly value: number } | { readonly kind: 'bad'; readonly why: string };
@@ -65,15 +65,14 @@ interface Conversion {
 }
 
 const conversions = new Map<string, Conversion>();
-let library: ReturnType<typeof startLibrary> | undefined;
-const startLibrary = () => create({ unitDependencies } as FactoryFunctionMap);
+let library: ReturnType<typeof unitLibrary> | undefined;
 
 function conversion(unit: string, base: string): Conversion {
   const key = `${unit} ${base}`;
   const seen = conversions.get(key);
   if (seen !== undefined) return seen;
-  library ??= startLibrary();
-  const at = (value: number): number => library!.unit(value, unit).toNumber(base);
+  library ??= unitLibrary();
+  const at = (value: number): number => library!(value, unit).toNumber(base);
   const offset = rounded(at(0));
   const found = { factor: rounded(at(1) - at(0)), offset };
   conversions.set(key, found);
