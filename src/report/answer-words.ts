@@ -11,9 +11,11 @@ const ANSWERS: Readonly<Record<Answer, string>> = {
   'not-shown': 'not shown',
 };
 
-/** `IEC 62368-1, 2018`; an id without a book stands for itself. */
+/** `IEC 62368-1, 2018 (edition 3)`; an id without a book stands for itself. */
 export function bookWords({ id, edition }: Verdict['rules']): string {
-  return `${ruleBook(id)?.title ?? id}, ${edition}`;
+  const [, number, year] = /^(\d+) \((\d{4})\)$/.exec(edition) ?? [];
+  const named = year === undefined ? edition : `${year} (edition ${number})`;
+  return `${ruleBook(id)?.title ?? id}, ${named}`;
 }
 
 /** How far the verdict reaches, wherever it leaves something out. */

@@ -82,5 +82,5 @@ const legsBetween = (points: readonly Point[]): readonly PathLeg[] =>
 
 const askedFor = (
   needed: string,
-  required: { readonly basic: number; readonly reinforced: number },
-): number => (needed === 'reinforced' || needed === 'double' ? required.reinforced : required.basic);
+  required: { readonly basic: number | null; readonly reinforced: number | null },
+): number | null => (needed === 'reinforced' || needed === 'double' ? required.reinforced : required.basic);

@@ -8,8 +8,15 @@ const STEP_NM = 10_000;
 /** A length that the build has: `4.83`, rounded down. */
 export const lengthDown = (mm: number): string => printed(Math.floor(inNm(mm) / STEP_NM));
 
-/** A length that is asked: `5.6`, rounded up, no trailing noughts. */
-export const lengthUp = (mm: number): string => trimmed(printed(Math.ceil(inNm(mm) / STEP_NM)));
+/** A length that is asked: `5.6`, rounded up, one decimal or two. Null: the book's tables end before it. */
+export const lengthUp = (mm: number | null): string =>
+  mm === null ? BEYOND : trimmed(printed(Math.ceil(inNm(mm) / STEP_NM)), 1);
+
+/** The same with its unit. */
+export const askedLength = (mm: number | null): string => (mm === null ? BEYOND : `${lengthUp(mm)} mm`);
+
+/** No figure, because the tables of the book end before it; nothing that is built reaches it. */
+const BEYOND = 'beyond the tables';
 
 /** A dimension of the drawing: `3.00`, to the nearest hundredth, more digits where the figure has them. */
 export function dimension(mm: number): string {
@@ -21,7 +28,8 @@ export function dimension(mm: number): string {
 export const volts = (value: number): string => `${significant(value, 10)} V`;
 
 /** A test voltage, in kilovolts with two decimals at most: `2.83 kV`. Asked, so rounded up. */
-export const kilovoltsUp = (value: number): string => {
+export const kilovoltsUp = (value: number | null): string => {
+  if (value === null) return BEYOND;
   const hundredths = Math.ceil(Math.round(value * 1000) / 10_000);
   return `${trimmed((hundredths / 100).toFixed(2), 1)} kV`;
 };

@@ -17,10 +17,10 @@ export const nameOf = (id: string, looks: readonly CircuitLook[]): string =>
 /** `creepage 4.83 of 5.6 mm`; empty where nothing is asked. */
 export function limitingFigure(limiting: Limiting | null): string {
   if (limiting === null) return '';
-  const { metric, length, required } = limiting;
-  const what = metric === 'outside' ? 'outside distance' : metric === 'bridge' ? 'bridging part' : metric;
-  if (length === null) return metric === 'solid' ? 'solid insulation' : what;
-  return `${what} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  const { metric, bridge, length, required } = limiting;
+  if (metric === 'bridge') return `bridging part ${bridge ?? ''}`.trimEnd();
+  if (length === null) return `${metric}, solid insulation alone`;
+  return `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
 }
 
 /** Why the pair stands where it stands, in one sentence. */
@@ -47,7 +47,7 @@ function limitingWords(limiting: Limiting | null): string {
   const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
   const through = count === 0 ? '' : `, through ${plies(count)}`;
   const way = over.length === 0 ? '' : `, over ${over.join(' and ')}`;
-  if (metric === 'bridge') return ', limited by a part that bridges the two';
+  if (metric === 'bridge') return `, limited by ${limiting.bridge ?? 'a part'}, which bridges the two`;
   if (length === null) return ', limited by solid insulation alone';
   return `: the ${WAYS[metric]} is ${lengthDown(length)} mm${needed}${through}${way}`;
 }
@@ -55,8 +55,6 @@ function limitingWords(limiting: Limiting | null): string {
 const WAYS = {
   creepage: 'shortest way along surfaces',
   clearance: 'shortest way through air',
-  outside: 'distance outside the window',
-  solid: 'way through solid insulation',
 } as const;
 
 /** Worst first: falls short, not shown, meets, nothing asked; among equals the order of the file. */

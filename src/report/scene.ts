@@ -2,9 +2,10 @@
 // x runs along the axis, y outward from the tube (upward on paper). Both renderers (SVG and the page's canvas) draw this.
 
 import type { Section } from '#solver/section.ts';
+import type { Turn } from '#solver/turns.ts';
 import type { Design } from '#model/design.ts';
-import type { Verdict } from '#rules/verdict.ts';
-import { inMm, type Nm } from '#units/quantity.ts';
+import type { Judgement } from '#rules/judge.ts';
+import { inMm } from '#units/quantity.ts';
 import { areasOf, boundsOf } from './scene-areas.ts';
 import { circuitLooks, type CircuitLook } from './circuit-look.ts';
 import { flagsOf, type Flag } from './scene-flags.ts';
@@ -73,22 +74,8 @@ export interface LayerPlace extends Box {
   readonly kind: 'winding' | 'tape' | 'screen';
 }
 
-/** A turn as measured; diameters. */
-export interface DrawnTurn {
-  readonly x: Nm;
-  readonly y: Nm;
-  readonly overall: Nm;
-  readonly conductor: Nm;
-  readonly circuit: string;
-  readonly layer: number;
-}
-
-/** What the drawing is made from; the judgement of the `rules` room has this shape. */
-export interface Drawable {
-  readonly verdict: Verdict;
-  readonly sections: readonly Section[];
-  readonly turns: { readonly get: (section: string) => readonly DrawnTurn[] | undefined };
-}
+/** What a drawing is made from, for the rooms that do not see the rules. */
+export type Drawable = Judgement;
 
 export interface SceneChoices {
   /** The pair whose limiting path is drawn; null: the worst pair. */
@@ -106,7 +93,7 @@ const ELSEWHERE = 3;
 /** Null where no section has that name. */
 export function sceneOf(
   design: Design,
-  judgement: Drawable,
+  judgement: Judgement,
   sectionName: string,
   choices: SceneChoices = {},
 ): Scene | null {
@@ -140,7 +127,7 @@ const boxInMm = (box: Section['frame']): Box => ({
   y1: inMm(box.y1),
 });
 
-const circleOf = (turn: DrawnTurn): TurnCircle => ({
+const circleOf = (turn: Turn): TurnCircle => ({
   x: inMm(turn.x),
   y: inMm(turn.y),
   overall: inMm(turn.overall),

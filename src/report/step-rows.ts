@@ -5,12 +5,14 @@ import type { Because } from '#standards/because.ts';
 import { plain } from './number-words.ts';
 import { quantityWords } from './quantity-words.ts';
 import { clauseOf, row, spaced, weakest, word, type SheetRow, type StepRows } from './sheet-row.ts';
+import { rulesSteps } from './rules-steps.ts';
 import { stressSteps } from './stress-steps.ts';
 import { tableSteps } from './table-steps.ts';
 
 const STEPS: Readonly<Record<string, StepRows>> = {
   ...tableSteps,
   ...stressSteps,
+  ...rulesSteps,
   rule: (why) => [row('rule', ruleWords(why), '', weakest(why))],
 };
 

@@ -15,7 +15,7 @@ export const stressSteps: Readonly<Record<string, StepRows>> = {
     return [row('floor', `nothing is taken under the rated ${word(why, 'supply')} supply`, value, 'stated')];
   },
   'given-voltage': (why) => [
-    row(word(why, 'basis'), 'as the file gives it', plain(num(why, 'value')), 'stated'),
+    row(word(why, 'basis'), `workingVoltages[${word(why, 'entry')}] of the file`, '', 'stated'),
   ],
   raised: (why) => {
     const text = `${plain(num(why, 'from'))} lies under the floor and is not believed`;

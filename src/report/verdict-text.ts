@@ -81,9 +81,12 @@ function spotLine(spot: WeakSpot, number: number, looks: readonly CircuitLook[])
 
 function assumptionLine({ field, counted, decides, atBest, kind }: Assumption): string {
   const sign = kind === 'unknown' ? '? ' : '';
-  const effect = decides ? `; decides${atBest === null ? '' : `: at its best ${answerWords(atBest)}`}` : '';
+  const effect = decides ? `; decides a pair${wholeAtBest(atBest)}` : '';
   return `${sign}${field}: counted as ${counted}${effect}`;
 }
+
+const wholeAtBest = (atBest: Assumption['atBest']): string =>
+  atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
 
 function ground(verdict: Verdict): readonly string[] {
   return verdict.restsOn === 'memory' ? ['This verdict rests on a figure from memory.'] : [];

@@ -3,7 +3,8 @@
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read-design.ts';
-import type { Drawable, DrawnTurn } from '#report/scene.ts';
+import type { Judgement } from '#rules/judge.ts';
+import type { Turn } from '#solver/turns.ts';
 import type { PairVerdict, PathLeg, Verdict, WeakSpot } from '#rules/verdict.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, Lay } from '#solver/build.ts';
 import { chamberFits, sectionsOf } from '#solver/lay-out.ts';
@@ -147,7 +148,7 @@ export function greenhouseDesign(title = 'Wall supply of a greenhouse irrigation
 }
 
 /** Circles of every row, spread over the row's hull. */
-function turnsIn(section: Section): readonly DrawnTurn[] {
+function turnsIn(section: Section): readonly Turn[] {
   return section.regions.flatMap((region) => {
     if (region.kind !== 'conductor' || region.of !== 'winding' || region.layer === null) return [];
     const layer = greenhouseBuild.layers[region.layer];
@@ -155,7 +156,7 @@ function turnsIn(section: Section): readonly DrawnTurn[] {
     const { overall } = layer.wire;
     const perRow = Math.floor((region.x1 - region.x0) / overall);
     const rows = Math.round((region.y1 - region.y0) / overall);
-    return Array.from({ length: Math.min(layer.turns, perRow * rows) }, (_, k): DrawnTurn => {
+    return Array.from({ length: Math.min(layer.turns, perRow * rows) }, (_, k): Turn => {
       const inRow = Math.min(perRow, layer.turns - Math.floor(k / perRow) * perRow);
       const pitch = inRow > 1 ? (region.x1 - region.x0 - overall) / (inRow - 1) : 0;
       return {
@@ -225,6 +226,7 @@ const pair: PairVerdict = {
       dc: 4000,
       seconds: 60,
       basicPeak: 2500,
+      reinforcedPeak: 4000,
       highFrequencyPeak: null,
       because: none,
     },
@@ -245,6 +247,8 @@ const pair: PairVerdict = {
   ],
   limiting: {
     metric: 'creepage',
+    bridge: null,
+    because: none,
     length: 4.83,
     required: 5.6,
     grade: 'basic',
@@ -290,6 +294,7 @@ export const greenhouseVerdict: Verdict = {
         achieved: 'basic',
         verdict: 'falls-short',
         length: 3.72,
+        required: 5.6,
         metric: 'creepage',
       },
     ],
@@ -348,7 +353,7 @@ export const greenhouseVerdict: Verdict = {
 
 const sections = sectionsOf(greenhouseBuild, { leastThickness: mm(0.4) });
 
-export const greenhouse: Drawable = {
+export const greenhouse: Judgement = {
   verdict: greenhouseVerdict,
   sections,
   turns: new Map(sections.map((section) => [section.name, turnsIn(section)])),

@@ -37,8 +37,10 @@ describe('limitingFigure', () => {
   });
 
   it('should name what has no length', () => {
-    expect(limitingFigure({ ...limiting, metric: 'solid', length: null })).toBe('solid insulation');
-    expect(limitingFigure({ ...limiting, metric: 'bridge', length: null })).toBe('bridging part');
+    expect(limitingFigure({ ...limiting, length: null })).toBe('creepage, solid insulation alone');
+    expect(limitingFigure({ ...limiting, metric: 'bridge', bridge: 'CY1', length: null })).toBe(
+      'bridging part CY1',
+    );
   });
 });
 

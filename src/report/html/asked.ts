@@ -2,7 +2,7 @@
 
 import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
 import type { PairVerdict } from '#rules/verdict.ts';
-import { frequency, kilovoltsUp, lengthDown, lengthUp, volts } from '#report/number-words.ts';
+import { askedLength, frequency, kilovoltsUp, lengthDown, volts } from '#report/number-words.ts';
 import { worstFirst } from '#report/pair-words.ts';
 import { block, table, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
@@ -35,22 +35,22 @@ function rows(
     [`working voltage: ${voltages}`, '', '', stress.basis, ...seen(stress.because)],
     [
       `creepage, group ${creepage.materialGroup}`,
-      mm(creepage.basic),
-      mm(creepage.reinforced),
+      askedLength(creepage.basic),
+      askedLength(creepage.reinforced),
       built(pair, 'creepage'),
       ...seen(creepage.because),
     ],
     [
       `clearance, ${kilovoltsUp(stress.withstand)} transient`,
-      mm(clearance.basic),
-      mm(clearance.reinforced),
+      askedLength(clearance.basic),
+      askedLength(clearance.reinforced),
       built(pair, 'clearance'),
       ...seen(clearance.because),
     ],
     [
       `solid insulation: ${throughInsulation.plies}`,
       '',
-      `${mm(throughInsulation.leastThickness)} in one layer`,
+      `${askedLength(throughInsulation.leastThickness)} in one layer`,
       '',
       ...seen(throughInsulation.because),
     ],
@@ -63,8 +63,6 @@ function rows(
     ],
   ];
 }
-
-const mm = (length: number): string => `${lengthUp(length)} mm`;
 
 /** The shortest path of the metric that punctures nothing. */
 function built(pair: PairVerdict, metric: 'creepage' | 'clearance'): string {

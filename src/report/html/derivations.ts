@@ -3,7 +3,7 @@
 import type { PairVerdict } from '#rules/verdict.ts';
 import type { Because } from '#standards/because.ts';
 import { sheetsOf } from '#report/explain-text.ts';
-import { lengthUp } from '#report/number-words.ts';
+import { askedLength } from '#report/number-words.ts';
 import { worstFirst } from '#report/pair-words.ts';
 import { workedSheet } from '#report/worked-sheet.ts';
 import { block, raw, table, tag, type Content, type Markup } from './markup.ts';
@@ -12,10 +12,9 @@ import { knownSign, pairSign } from './signs.ts';
 
 export function foundBlock({ judgement }: ReportParts): Markup | null {
   const [worst] = worstFirst(judgement.verdict);
-  const metric = worst?.limiting?.metric;
-  if (worst?.required == null || (metric !== 'creepage' && metric !== 'clearance')) return null;
-  const figure = worst.limiting?.required ?? worst.required[metric].reinforced;
-  return block(`How ${lengthUp(figure)} mm was found`, sheetTable(worst.required[metric].because));
+  const limiting = worst?.limiting ?? null;
+  if (limiting === null || limiting.required === null) return null;
+  return block(`How ${askedLength(limiting.required)} was found`, sheetTable(limiting.because));
 }
 
 /** Everything else, for who wants to check it by hand. */

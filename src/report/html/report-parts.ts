@@ -1,13 +1,13 @@
 // What every part of the report is made from.
 
 import type { Design } from '#model/design.ts';
+import type { Judgement } from '#rules/judge.ts';
 import type { CircuitLook } from '#report/circuit-look.ts';
 import type { Theme } from '#report/palette.ts';
-import type { Drawable } from '#report/scene.ts';
 
 export interface ReportParts {
   readonly design: Design;
-  readonly judgement: Drawable;
+  readonly judgement: Judgement;
   readonly looks: readonly CircuitLook[];
   readonly theme: Theme;
 }

@@ -2,11 +2,12 @@
 // and the design file itself. Complete without the tool; the same input gives the same bytes.
 
 import type { Design } from '#model/design.ts';
+import type { Judgement } from '#rules/judge.ts';
 import { bookWords, capitalised, answerWords, scopeWords } from '#report/answer-words.ts';
 import { circuitLooks } from '#report/circuit-look.ts';
 import { headline, worstFirst } from '#report/pair-words.ts';
 import { palette } from '#report/palette.ts';
-import { sceneOf, type Drawable } from '#report/scene.ts';
+import { sceneOf } from '#report/scene.ts';
 import { svgOf } from '#report/svg.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
 import { attached } from './attached.ts';
@@ -25,7 +26,7 @@ import { openQuestions, unknowns } from './unknowns.ts';
 
 export interface ReportInput {
   readonly design: Design;
-  readonly judgement: Drawable;
+  readonly judgement: Judgement;
   /** The design file as it was read, to be attached. */
   readonly designText: string;
   /** Black ink on white paper instead of colour. */

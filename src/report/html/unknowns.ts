@@ -9,8 +9,8 @@ import { unknownSign } from './signs.ts';
 export function unknowns({ judgement }: ReportParts): Markup | null {
   const rows = judgement.verdict.assumptions.map(
     ({ field, counted, decides, atBest, kind }): readonly Content[] => {
-      const best = atBest === null ? '' : `: ${answerWords(atBest)} at its best`;
-      const effect = decides ? [tag('b', {}, 'decides'), best] : 'changes nothing alone';
+      const best = atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
+      const effect = decides ? [tag('b', {}, 'decides a pair'), best] : 'changes nothing alone';
       return [
         [kind === 'unknown' ? unknownSign() : null, ` ${field}`],
         `counted as ${counted}`,

@@ -1,0 +1,46 @@
+// `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths.
+
+import { printable } from '#report/printable.ts';
+import { sceneOf } from '#report/scene.ts';
+import { svgOf } from '#report/svg.ts';
+import { worstFirst } from '#report/pair-words.ts';
+import { judge, type Judgement } from '#rules/judge.ts';
+import { readArguments } from './arguments.ts';
+import { faultLines, loadDesign } from './load-design.ts';
+import { refused, type Outcome } from './outcome.ts';
+import { writeWhole } from './write-whole.ts';
+
+const MOST_STRETCH = 8;
+
+export function drawFile(words: readonly string[]): Outcome {
+  const given = readArguments(words, { out: 'value', section: 'value', stretch: 'value', black: 'switch' });
+  if (given.kind === 'wrong') return refused(`draw: ${given.says}.`);
+  const { files, options } = given;
+  const [file] = files;
+  const out = options.get('out');
+  if (file === undefined || files.length > 1)
+    return refused('draw: name one design file, or - for standard input.');
+  if (out === undefined)
+    return refused('draw: say where to with --out X.svg, or --out - for standard output.');
+  const stretch = Number(options.get('stretch') ?? 1);
+  if (!(stretch >= 1 && stretch <= MOST_STRETCH))
+    return refused(`draw: --stretch is a number from 1 to ${MOST_STRETCH}.`);
+  const loaded = loadDesign(file);
+  if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
+  const judgement = judge(loaded.design);
+  const section = options.get('section') ?? worstSection(judgement);
+  const scene = sceneOf(loaded.design, judgement, section);
+  if (scene === null)
+    return refused(`draw: there is no section ${printable(section)}; there are ${sectionNames(judgement)}.`);
+  const theme = options.has('black') ? 'print' : 'light';
+  const svg = svgOf(scene, { theme, radialStretch: stretch, heading: loaded.design.title });
+  return writeWhole(out, `${svg}\n`, 'draw');
+}
+
+/** Where the worst pair's limiting path lies; the plain one where it has none. */
+function worstSection({ verdict, sections }: Judgement): string {
+  const [worst] = worstFirst(verdict);
+  return worst?.limiting?.section ?? sections[0]?.name ?? 'plain';
+}
+
+const sectionNames = ({ sections }: Judgement): string => sections.map(({ name }) => `"${name}"`).join(', ');

@@ -1,0 +1,43 @@
+#!/usr/bin/env node
+// The command line: picks the verb, prints its outcome, sets the exit code.
+
+import { printable } from '#report/printable.ts';
+import { done, refused, type Outcome } from './outcome.ts';
+import { verbs } from './verbs.ts';
+
+async function run([name, ...words]: readonly string[]): Promise<Outcome> {
+  if (name === undefined) return refused(help());
+  if (['help', '--help', '-h'].includes(name)) return done(help());
+  const verb = verbs.find((each) => each.name === name);
+  if (verb === undefined) {
+    const names = verbs.map((each) => each.name).join(', ');
+    return refused(`there is no verb ${printable(name)}; there are ${names}.`);
+  }
+  if (words.includes('--help')) return done(`${verb.usage}\n  ${verb.says}\n`);
+  return (await verb.load())(words);
+}
+
+function help(): string {
+  const lines = verbs.map(({ usage, says }) => `  ${usage}\n      ${says}`);
+  return [
+    'layerwright judges the insulation of a small mains transformer from a design file.',
+    '',
+    ...lines,
+    '',
+    '- reads standard input. Nothing here calls a build safe: a test laboratory and local codes decide.',
+    '',
+  ].join('\n');
+}
+
+// a reader that has seen enough closes the pipe: that is no fault
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit();
+  });
+}
+
+const outcome = await run(process.argv.slice(2));
+process.exitCode = outcome.code;
+for (const piece of outcome.out) process.stdout.write(piece);
+if (outcome.err !== '') process.stderr.write(outcome.err);

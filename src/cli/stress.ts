@@ -1,0 +1,22 @@
+// `stress FILE [--json]`: working voltages, transients, bridging parts, touch current, tests, heat.
+
+import { stressSheet } from '#report/stress-sheet.ts';
+import { stressText } from '#report/stress-words.ts';
+import { judge } from '#rules/judge.ts';
+import { readArguments } from './arguments.ts';
+import { faultLines, loadDesign } from './load-design.ts';
+import { done, refused, type Outcome } from './outcome.ts';
+
+export function stressOfFile(words: readonly string[]): Outcome {
+  const given = readArguments(words, { json: 'switch' });
+  if (given.kind === 'wrong') return refused(`stress: ${given.says}.`);
+  const { files, options } = given;
+  const [file] = files;
+  if (file === undefined || files.length > 1)
+    return refused('stress: name one design file, or - for standard input.');
+  const loaded = loadDesign(file);
+  if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
+  const { design } = loaded;
+  const sheet = stressSheet(design, judge(design).verdict);
+  return done(options.has('json') ? `${JSON.stringify(sheet, null, 2)}\n` : stressText(design, sheet));
+}

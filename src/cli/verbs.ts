@@ -1,0 +1,37 @@
+// The verbs of the command line. Each is loaded only when it is asked for, so that a start from cold stays short.
+
+import type { Outcome } from './outcome.ts';
+
+export interface Verb {
+  readonly name: string;
+  readonly usage: string;
+  readonly says: string;
+  readonly load: () => Promise<(words: readonly string[]) => Outcome>;
+}
+
+export const verbs: readonly Verb[] = [
+  {
+    name: 'judge',
+    usage: 'judge FILE... [--rules ID] [--json] [--explain [A,B]]',
+    says: 'verdict in words or as JSON; exit 0 meets, 1 falls short or not shown, 2 bad input',
+    load: async () => (await import('./judge.ts')).judgeFiles,
+  },
+  {
+    name: 'draw',
+    usage: 'draw FILE --out X.svg [--section NAME] [--stretch N] [--black]',
+    says: 'the section with the weakest paths',
+    load: async () => (await import('./draw.ts')).drawFile,
+  },
+  {
+    name: 'stress',
+    usage: 'stress FILE [--json]',
+    says: 'working voltages, transients, bridging parts, touch current, tests, heat',
+    load: async () => (await import('./stress.ts')).stressOfFile,
+  },
+  {
+    name: 'schema',
+    usage: 'schema',
+    says: 'JSON Schema of the design file',
+    load: async () => (await import('./schema.ts')).printSchema,
+  },
+];

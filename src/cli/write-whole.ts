@@ -1,0 +1,46 @@
+// Writes a result file only when it is whole: beside its place first, then moved there.
+
+import { renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { printable } from '#report/printable.ts';
+import { done, refused, type Outcome } from './outcome.ts';
+
+/** `-` is standard output. */
+export function writeWhole(path: string, text: string, verb: string): Outcome {
+  if (path === '-') return done(text);
+  try {
+    if (isSpecial(path)) writeFileSync(path, text);
+    else replace(path, text);
+    return done();
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    return refused(`${verb}: ${printable(path)} cannot be written (${REASONS[code] ?? code}).`);
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'no such folder',
+  ENOTDIR: 'no such folder',
+  EISDIR: 'it is a directory',
+  EACCES: 'not allowed',
+  EPERM: 'not allowed',
+  EROFS: 'the disk may not be written',
+  ENOSPC: 'the disk is full',
+};
+
+function replace(path: string, text: string): void {
+  const beside = `${path}.${process.pid}.part`;
+  try {
+    writeFileSync(beside, text, { flag: 'wx' });
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
+}
+
+/** A pipe or device is written as it is; moving a file onto it would destroy it. */
+function isSpecial(path: string): boolean {
+  const found = statSync(path, { throwIfNoEntry: false });
+  return found !== undefined && !found.isFile() && !found.isDirectory();
+}

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { readDesign } from '#model/read-design.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import { complaints } from './complaints.ts';
+import { cases } from './read-cases.ts';
+
+describe('known answers', () => {
+  it('should be there, each with its arithmetic', () => {
+    expect(cases.length).toBeGreaterThanOrEqual(32);
+    for (const { as, says } of cases) expect(as.length * says.length).toBeGreaterThan(0);
+  });
+
+  it.each(cases)('should hold for $id', (known) => {
+    const read = readDesign(known.design, knownIds);
+    if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+    expect(complaints(known, judge(read.design).verdict)).toEqual([]);
+  });
+});
+
+describe('complaints', () => {
+  const [known] = cases;
+  if (known === undefined) throw new Error('there are no cases');
+  const read = readDesign(known.design, knownIds);
+  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+  const { verdict } = judge(read.design);
+  const [pair] = verdict.pairs;
+  if (pair === undefined) throw new Error('a case without a pair');
+
+  it('should notice every kind of difference', () => {
+    const between = pair.between;
+    const wrong = [
+      { overall: verdict.verdict === 'meets' ? 'falls-short' : 'meets' },
+      { fitHeight: verdict.fit.height.used + 1, tol: 0.1 },
+      { pair: between, achieved: 'nothing of the kind' },
+      { pair: between, verdict: 'nothing of the kind' },
+      { pair: between, metric: 'creepage', plies: 0, length: -1, tol: 0.5 },
+      { pair: between, clearance: { basic: -1 } },
+      { pair: between, weakSpot: 'nothing of the kind' },
+      { pair: ['no', 'pair'] },
+    ];
+    for (const expected of wrong)
+      expect(
+        complaints({ ...known, expect: [expected as never] }, verdict),
+        JSON.stringify(expected),
+      ).toHaveLength(1);
+  });
+});
