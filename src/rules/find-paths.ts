@@ -1,14 +1,14 @@
 // The weakest path of every pair over the sections of one build: every chain of every section is graded.
 
-import type { Book } from '#standards/book.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/build.ts';
-import { sectionsOf } from '#solver/lay-out.ts';
+import { countAll, type Counting } from '#solver/counting.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
+import type { SearchLimits } from '#solver/shortest.ts';
 import { nm, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import {
   type Chain,
@@ -22,9 +22,10 @@ import {
 import { heightOf, reaches } from './grade.ts';
 import type { FoundPath } from './outcome.ts';
 import { type Asked, gradeOfChain, type GradingTools } from './path-grade.ts';
-import { type PathCache, sectionKeyOf } from './path-cache.ts';
+import type { KeyedSection, PathCache } from './path-cache.ts';
 import type { PairRequired } from './required.ts';
-import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
+import type { SearchPlan } from './search-plan.ts';
+import { GROUPS, rankOfGroup } from './stuff.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
 
@@ -36,87 +37,123 @@ export interface PairQuestion {
 }
 
 export interface PairPaths {
+  /** The weakest that is not reinforced by its length alone; null: none. */
   readonly worst: FoundPath | null;
-  readonly shortest: Record<Metric, (FoundPath | null)[]>;
   readonly failing: readonly FoundPath[];
 }
 
 const METRICS: readonly Metric[] = ['creepage', 'clearance'];
 
 export interface PathSearch {
-  readonly book: Book;
+  readonly leastThickness: Nm;
   readonly design: Design;
-  readonly stuffs: readonly Stuff[];
   readonly tools: GradingTools;
+  readonly plan: SearchPlan;
   readonly cache: PathCache;
-  /** Looks for weak places at either side of every section that falls short, not only for its weakest. */
-  readonly bothSides: boolean;
+  /** The shortest paths by plies are wanted too, and weak places at either side of every section that falls short. */
+  readonly printed: boolean;
 }
 
-/** Sections of a build, each distinct geometry once. */
-export function distinctSections(build: Build, book: Book): readonly (Section & { readonly key: string })[] {
-  const seen = new Set<string>();
-  const sections = sectionsOf(build, { leastThickness: book.leastThickness().value });
-  return sections.flatMap((section) => {
-    const key = sectionKeyOf(section);
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [{ ...section, key }];
-  });
-}
-
+/** Everything about one pair in the sections of one build. */
 export function pathsOfPair(
   search: PathSearch,
   build: Build,
-  sections: readonly (Section & { readonly key: string })[],
+  sections: readonly KeyedSection[],
   coreTo: string | null,
   question: PairQuestion,
 ): PairPaths {
-  const found: PairPaths & { worst: FoundPath | null; failing: FoundPath[] } = {
-    worst: null,
-    shortest: { creepage: PRINTED_PLIES.map(() => null), clearance: PRINTED_PLIES.map(() => null) },
-    failing: [],
-  };
+  const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
   for (const section of [...sections, null]) {
-    let worstHere: FoundPath | null = null;
-    for (const metric of METRICS) {
-      for (const path of gradedPaths(search, build, section, coreTo, question, metric)) {
-        note(found.shortest[metric], path);
-        if (isWorse(path, worstHere)) worstHere = path;
-      }
-    }
-    if (worstHere && isWorse(worstHere, found.worst)) found.worst = worstHere;
+    const worstHere = worstPath(search, build, section, coreTo, question, null);
+    if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
-    if (!search.bothSides || !section) continue;
+    // a path of no length is everywhere, not at one side
+    if (!search.printed || !section || worstHere.length === 0) continue;
     for (const window of halvesOf(section)) {
-      const there = METRICS.flatMap((metric) => [
-        ...gradedPaths(search, build, section, coreTo, question, metric, window),
-      ]).reduce<FoundPath | null>((worst, path) => (isWorse(path, worst) ? path : worst), null);
+      const there = worstPath(search, build, section, coreTo, question, window);
       if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
     }
   }
   return found;
 }
 
-/** The two halves of every chamber's width. */
-function halvesOf(section: Section): readonly (readonly [Nm, Nm])[] {
-  return section.chambers.flatMap(({ x0, x1 }) => {
+/** The weakest path of a section among those that are not reinforced by their length alone. */
+function worstPath(
+  search: PathSearch,
+  build: Build,
+  section: KeyedSection | null,
+  coreTo: string | null,
+  question: PairQuestion,
+  window: readonly [Nm, Nm] | null,
+): FoundPath | null {
+  let worst: FoundPath | null = null;
+  for (const metric of METRICS) {
+    const limits = { length: [search.plan.longest[metric]], window };
+    const from = { search, build, section, coreTo, question, metric, counting: search.plan.grading, limits };
+    for (const path of gradedPaths(from)) if (isWorse(path, worst)) worst = path;
+  }
+  return worst;
+}
+
+export const noPaths = (): Record<Metric, (FoundPath | null)[]> => ({
+  creepage: PRINTED_PLIES.map(() => null),
+  clearance: PRINTED_PLIES.map(() => null),
+});
+
+/** Per pair the shortest paths that puncture at most k plies, over all sections of one build. */
+export function shortestOfPairs(
+  search: PathSearch,
+  build: Build,
+  sections: readonly KeyedSection[],
+  coreTo: string | null,
+  questions: readonly PairQuestion[],
+): readonly Record<Metric, (FoundPath | null)[]>[] {
+  const shortest = questions.map(noPaths);
+  for (const metric of METRICS) {
+    for (const section of [...sections, null]) {
+      // longer than what every pair has already is not looked for
+      const limits = {
+        length: PRINTED_PLIES.map((k) =>
+          Math.max(
+            ...questions.map(({ asked }, i) =>
+              Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x),
+            ),
+          ),
+        ),
+        window: null,
+      };
+      questions.forEach((question, i) => {
+        const from = { search, build, section, coreTo, question, metric, counting: COUNT_PRINTED, limits };
+        for (const path of gradedPaths(from)) note(shortest[i]![metric], path);
+      });
+    }
+  }
+  return shortest;
+}
+
+const COUNT_PRINTED = countAll(PRINTED_PLIES.length - 1);
+
+/** The two halves of every chamber's width, with what lies outside the outermost. */
+function halvesOf({ chambers, frame }: Section): readonly (readonly [Nm, Nm])[] {
+  return chambers.flatMap(({ x0, x1 }, i) => {
     const middle = nm(Math.floor((x0 + x1) / 2));
-    return [
-      [section.frame.x0 < x0 && x0 === 0 ? section.frame.x0 : x0, middle] as const,
-      [middle, x1 === section.chambers.at(-1)!.x1 ? section.frame.x1 : x1] as const,
-    ];
+    const from = i === 0 ? frame.x0 : x0;
+    const to = i === chambers.length - 1 ? frame.x1 : x1;
+    return [[from, middle] as const, [middle, to] as const];
   });
 }
 
-/** Lower on the ladder first, then fewer plies, then shorter. */
-export function isWorse(path: FoundPath, than: FoundPath | null): boolean {
-  if (!than) return true;
+/** Lower on the ladder first, then fewer plies, then a smaller part of what would be reinforced. */
+export function isWorse(path: FoundPath | null, than: FoundPath | null): boolean {
+  if (!path || !than) return path !== null;
   const height = heightOf(path.grade) - heightOf(than.grade);
   if (height !== 0) return height < 0;
-  return path.plies !== than.plies ? path.plies < than.plies : path.length < than.length;
+  return path.plies !== than.plies ? path.plies < than.plies : shareOf(path) < shareOf(than);
 }
+
+const shareOf = ({ length, asked, rank }: FoundPath): number =>
+  length / (asked.distance(rank).reinforced ?? Infinity);
 
 function note(shortest: (FoundPath | null)[], path: FoundPath): void {
   for (const k of PRINTED_PLIES) {
@@ -128,48 +165,29 @@ function note(shortest: (FoundPath | null)[], path: FoundPath): void {
   }
 }
 
-function* gradedPaths(
-  search: PathSearch,
-  build: Build,
-  section: (Section & { readonly key: string }) | null,
-  coreTo: string | null,
-  question: PairQuestion,
-  metric: Metric,
-  window?: readonly [Nm, Nm],
-): Generator<FoundPath> {
-  const { book, stuffs, cache, tools } = search;
+interface GradingFrom {
+  readonly search: PathSearch;
+  readonly build: Build;
+  readonly section: KeyedSection | null;
+  readonly coreTo: string | null;
+  readonly question: PairQuestion;
+  readonly metric: Metric;
+  readonly counting: Counting;
+  readonly limits: SearchLimits;
+}
+
+function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
+  const { search, section, coreTo, question, metric } = from;
+  const { tools, design } = search;
   const asked = question.asked[metric];
-  const inside: readonly ChainPiece[] =
-    section === null
-      ? []
-      : cache
-          .pieces(
-            section,
-            section.key,
-            {
-              metric,
-              x: asked.x,
-              leastThickness: book.leastThickness().value,
-              trackingRank: stuffs.map((stuff) => rankOfGroup(stuff.group)),
-              ...(window && { window }),
-            },
-            build.closedJoint,
-          )
-          .pieces.map((piece) => ({
-            kind: 'inside',
-            piece,
-            length: piece.length,
-            plies: piece.plies,
-            rank: piece.rank,
-          }));
-  const outside = outsidePieces(search.design, metric);
+  const inside = section === null ? [] : piecesInside(from, section);
+  const outside = outsidePieces(design, metric);
   if (section === null && outside.length === 0) return;
-  const tied = tiesOf(search.design, coreTo);
-  const links = linksOf([...inside, ...outside], tied);
-  const circuits = new Set(search.design.circuits.map((circuit) => circuit.id));
+  const links = linksOf([...inside, ...outside], tiesOf(design, coreTo));
+  const circuits = new Set(design.circuits.map((circuit) => circuit.id));
   const floating = new Set([...links.keys()].filter((conductor) => !circuits.has(conductor)));
-  const [from, to] = question.between;
-  for (const chain of chainsBetween(links, from, to, floating)) {
+  const [first, last] = question.between;
+  for (const chain of chainsBetween(links, first, last, floating)) {
     // without a section only what lies wholly outside; with one only what is not wholly outside
     const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
     if (whollyOutside !== (section === null)) continue;
@@ -189,6 +207,25 @@ function* gradedPaths(
       tools,
     };
   }
+}
+
+function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainPiece[] {
+  const { search, build, question, metric, counting, limits } = from;
+  const { x } = question.asked[metric];
+  const options = {
+    metric,
+    x,
+    leastThickness: search.leastThickness,
+    trackingRank: search.plan.trackingRank,
+  };
+  const pieces = search.cache.pieces(section, options, build.closedJoint, counting, limits);
+  return pieces.map((piece) => ({
+    kind: 'inside',
+    piece,
+    length: piece.length,
+    plies: piece.plies,
+    rank: piece.rank,
+  }));
 }
 
 /** A conductor's own name, or that of the circuit it is tied to. */
@@ -248,7 +285,7 @@ export function isBareContact(section: Section, chain: Chain): boolean {
   });
 }
 
-/** What a pair asks along each metric, ready for grading. `withEstimate` raises the test to the high-frequency level. */
+/** What a pair asks along each metric, ready for grading; `highFrequency` raises the test to that level where larger. */
 export function askedOf(required: PairRequired, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
   const value = <T extends number>(found: Judged<T> | OutOfRange): T | null =>
     isOutOfRange(found) ? null : found.value;

@@ -1,37 +1,41 @@
 // One judging of a design with its unknowns counted one way: builds filled, sections laid out, every pair graded.
 
+import type { Because } from '#standards/because.ts';
 import type { Book } from '#standards/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import { gradeOfBridge } from '#stress/bridges.ts';
-import { mainsOf, transients } from '#stress/transient.ts';
+import { mainsOf, type Transients, transients } from '#stress/transient.ts';
 import { workingVoltages } from '#stress/working-voltage.ts';
 import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/pair-stress.ts';
 import { voltsPeak, voltsRms } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
 import { settled } from './choice.ts';
+
 import {
   askedOf,
-  distinctSections,
   isWorse,
-  pathsOfPair,
+  noPaths,
   type PairPaths,
   type PairQuestion,
+  pathsOfPair,
+  shortestOfPairs,
 } from './find-paths.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
 import { heightOf, lowest, printed, reaches } from './grade.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from './outcome.ts';
 import type { PathCache } from './path-cache.ts';
-import { requiredFor } from './required.ts';
+import { type PairRequired, requiredFor } from './required.ts';
+import { searchPlan } from './search-plan.ts';
 import { solidRules } from './solid-grade.ts';
 
 export interface Judging {
   readonly book: Book;
   readonly cache: PathCache;
-  /** Every weak place is wanted, not only the weakest. */
-  readonly bothSides: boolean;
+  /** Shortest paths by plies and every weak place are wanted, not only the grades. */
+  readonly printed: boolean;
 }
 
 /** `coreTo` overrides the core's bond: undefined leaves it to the file. */
@@ -80,32 +84,30 @@ function judgeRoles(
   };
   const plain = workingVoltages(design);
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
+  const least = book.leastThickness().value;
   const builds = filled.builds.map((worse) =>
-    worse.map((build) => ({ build, sections: distinctSections(build, book) })),
+    worse.map((build) => ({ build, sections: judging.cache.sections(build, least) })),
   );
+  const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
+  const questions = asked.map(({ question }) => question);
   const tools = { stuffs: filled.stuffs, rules: solidRules(book) };
   const search = {
-    book,
+    leastThickness: least,
     design,
-    stuffs: filled.stuffs,
     tools,
+    plan: searchPlan(questions, filled.stuffs, tools.rules),
     cache: judging.cache,
-    bothSides: judging.bothSides,
+    printed: judging.printed,
   };
-  const pairs = plain.map((own, i): PairOutcome => {
-    const [a, b] = own.between;
-    // towards the mains itself a demoted circuit is still asked for basic
-    const towardsMains = [a, b].some((id) => design.circuits.find((c) => c.id === id)!.role === 'mains');
-    const source = demoted.has(a) || demoted.has(b) ? (towardsMains ? design : asMains) : design;
-    const stress = estimated(source === design ? own : raised[i]!, choice);
-    const circuitA = source.circuits.find((circuit) => circuit.id === a)!;
-    const circuitB = source.circuits.find((circuit) => circuit.id === b)!;
-    const grade = book.neededGrade(circuitA.role, circuitB.role);
-    const needed = grade.value === 'functional' ? null : grade.value;
-    const entering = transients(book, design.supply, circuitA, circuitB);
-    const required = requiredFor(book, design, stress, entering, needed);
-    const asked = askedOf(required, choice.at === 'worst');
-    const question: PairQuestion = { between: own.between, needed, required, asked };
+  const shortest = judging.printed
+    ? builds[0]!
+        .flatMap(({ build, sections }) =>
+          coreBonds.map((core) => shortestOfPairs(search, build, sections, core, questions)),
+        )
+        .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
+    : questions.map(noPaths);
+  const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
+    const { needed } = question;
     const paths = bestOf(
       builds.map((worse) =>
         worstOf(
@@ -115,8 +117,11 @@ function judgeRoles(
         ),
       ),
     );
+    const printedPaths = [...shortest[i]!.creepage, ...shortest[i]!.clearance];
+    // a pair that holds by length alone is still shown with its weakest path
+    const worst = printedPaths.reduce((a, b) => (isWorse(b, a) ? b : a), paths.worst);
     const bridges = bridgesOf(judging, design, choice, question, stress);
-    const fromPaths = paths.worst ? paths.worst.grade : 'reinforced';
+    const fromPaths = worst ? worst.grade : 'reinforced';
     const low = bridges.reduce<FoundBridge | null>(
       (worst, one) => (worst === null || heightOf(one.grade) < heightOf(worst.grade) ? one : worst),
       null,
@@ -124,21 +129,54 @@ function judgeRoles(
     const byBridge = low !== null && heightOf(low.grade) < heightOf(fromPaths);
     const failing = bridges.filter((one) => one.bridge.unsafe !== null || !reaches(one.grade, needed));
     return {
-      between: own.between,
+      between: question.between,
       needed,
-      neededBecause: grade.because,
+      neededBecause,
       stress,
       transients: entering,
       required,
       achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
-      holding: byBridge ? low : paths.worst,
-      shortest: paths.shortest,
+      holding: byBridge ? low : worst,
+      shortest: shortest[i]!,
       failing: [...failing, ...paths.failing],
     };
   });
   const { build, sections } = builds[0]![0]!;
   const overfull = chamberFits(build).some((fit) => fit.used > fit.available);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
+}
+
+interface AskedPair {
+  readonly question: PairQuestion;
+  readonly neededBecause: Because;
+  readonly stress: PairStressResult;
+  readonly entering: Transients;
+  readonly required: PairRequired;
+}
+
+/** What one pair asks; a demoted circuit counts as mains, but towards the mains itself basic is still asked of it. */
+function askPair(
+  book: Book,
+  design: Design,
+  asMains: Design,
+  demoted: ReadonlySet<string>,
+  choice: Choice,
+  own: PairStressResult,
+  raised: PairStressResult,
+): AskedPair {
+  const [a, b] = own.between;
+  const roleOf = (from: Design, id: string) => from.circuits.find((circuit) => circuit.id === id)!;
+  const towardsMains = [a, b].some((id) => roleOf(design, id).role === 'mains');
+  const source = (demoted.has(a) || demoted.has(b)) && !towardsMains ? asMains : design;
+  const stress = estimated(source === design ? own : raised, choice);
+  const [circuitA, circuitB] = [roleOf(source, a), roleOf(source, b)];
+  const grade = book.neededGrade(circuitA.role, circuitB.role);
+  const needed = grade.value === 'functional' ? null : grade.value;
+  const entering = transients(book, design.supply, circuitA, circuitB);
+  const required = requiredFor(book, design, stress, entering, needed);
+  const asked = askedOf(required, choice.at === 'worst');
+  const question = { between: own.between, needed, required, asked };
+  return { question, neededBecause: grade.because, stress, entering, required };
 }
 
 /** A computed figure holds within some percent: at worst it is that much higher. */
@@ -189,24 +227,23 @@ function bridgesOf(
 }
 
 /** Alternatives that an unknown leaves open: the worse counts. */
-function worstOf(all: readonly PairPaths[]): PairPaths {
-  return all.reduce((a, b) => ({
-    worst: b.worst && isWorse(b.worst, a.worst) ? b.worst : a.worst,
-    shortest: { creepage: shorter(a, b, 'creepage'), clearance: shorter(a, b, 'clearance') },
+const worstOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => ({
+    worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
     failing: [...a.failing, ...b.failing],
   }));
+
+type Shortest = Record<Metric, (FoundPath | null)[]>;
+
+function shorterOf(a: Shortest, b: Shortest): Shortest {
+  const shorter = (metric: Metric) =>
+    a[metric].map((mine, k) => {
+      const other = b[metric][k] ?? null;
+      return other && (!mine || other.length < mine.length) ? other : mine;
+    });
+  return { creepage: shorter('creepage'), clearance: shorter('clearance') };
 }
 
-const shorter = (a: PairPaths, b: PairPaths, metric: Metric): (FoundPath | null)[] =>
-  a.shortest[metric].map((mine, k) => {
-    const other = b.shortest[metric][k] ?? null;
-    return other && (!mine || other.length < mine.length) ? other : mine;
-  });
-
-/** Choices of place at best: the better counts. */
-function bestOf(all: readonly PairPaths[]): PairPaths {
-  return all.reduce((a, b) => {
-    if (!a.worst) return a;
-    return !b.worst || isWorse(a.worst, b.worst) ? b : a;
-  });
-}
+/** Choices of place at best: the better counts; no weak path at all is best. */
+const bestOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => (isWorse(a.worst, b.worst) ? b : a));

@@ -35,8 +35,8 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
   cache.nextGeneration();
-  const judging = { book, cache, bothSides: false };
-  const worst = judgeWorst({ ...judging, bothSides: true }, design);
+  const judging = { book, cache, printed: false };
+  const worst = judgeWorst({ ...judging, printed: true }, design);
   const best = judgeOnce(judging, design, BEST);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
   const { filled, build, sections, overfull } = worst.nominal;

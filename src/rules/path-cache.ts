@@ -1,41 +1,90 @@
-// Pieces of sections already searched: what a change did not touch need not be solved again.
-// Keyed by all that shapes a path. Two generations are kept: what the newest judging did not ask for twice is dropped.
+// What was solved before: sections of a build, networks of sections, pieces. What a change did not touch is not solved
+// again. Keyed by all that shapes it; what the last two judgings did not ask for is dropped, networks after each.
 
-import { findPieces, type SectionPaths } from '#solver/find-pieces.ts';
-import type { StuffId } from '#solver/build.ts';
-import type { PathOptions } from '#solver/pieces.ts';
+import type { Build, StuffId } from '#solver/build.ts';
+import type { Counting } from '#solver/counting.ts';
+import { findPieces, networkOf } from '#solver/find-pieces.ts';
+import { sectionsOf } from '#solver/lay-out.ts';
+import type { Network } from '#solver/network.ts';
+import type { PathOptions, Piece } from '#solver/pieces.ts';
 import type { Section } from '#solver/section.ts';
+import type { SearchLimits } from '#solver/shortest.ts';
+import type { Nm } from '#units/quantity.ts';
+
+/** A section with the number of its geometry: equal numbers have equal paths. */
+export type KeyedSection = Section & { readonly geometry: number };
 
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
-  #young = new Map<string, SectionPaths>();
-  #old = new Map<string, SectionPaths>();
+  readonly #sections = new Generations<readonly KeyedSection[]>();
+  readonly #geometries = new Generations<number>();
+  readonly #pieces = new Generations<readonly Piece[]>();
+  #networks = new Map<string, Network>();
+  #count = 0;
 
-  /** Call before each judging of a document: forgets what the last two judgings did not use. */
+  /** Call before each judging of a document. */
   nextGeneration(): void {
-    this.#old = new Map([...this.#old, ...this.#young].slice(-MOST_KEPT));
-    this.#young = new Map();
+    this.#sections.next();
+    this.#geometries.next();
+    this.#pieces.next();
+    this.#networks = new Map();
   }
 
-  pieces(section: Section, sectionKey: string, options: PathOptions, closedJoint: StuffId): SectionPaths {
-    const key = `${sectionKey}#${optionsKey(options)}#${closedJoint}`;
-    const known = this.#young.get(key) ?? this.#old.get(key);
-    const paths = known ?? findPieces(section, options, closedJoint);
-    this.#young.set(key, paths);
-    return paths;
+  /** Sections of a build, each distinct geometry once, the plain one first. */
+  sections(build: Build, leastThickness: Nm): readonly KeyedSection[] {
+    return this.#sections.get(JSON.stringify([build, leastThickness]), () => {
+      const seen = new Set<number>();
+      return sectionsOf(build, { leastThickness }).flatMap((section) => {
+        const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+        if (seen.has(geometry)) return [];
+        seen.add(geometry);
+        return [{ ...section, geometry }];
+      });
+    });
+  }
+
+  pieces(
+    section: KeyedSection,
+    options: PathOptions,
+    closedJoint: StuffId,
+    counting: Counting,
+    limits: SearchLimits,
+  ): readonly Piece[] {
+    const of = `${section.geometry}#${optionsKey(options)}#${closedJoint}`;
+    const key = `${of}#${counting.name}#${limits.length.join(',')}#${limits.window?.join(',') ?? ''}`;
+    return this.#pieces.get(key, () => {
+      const net = this.#networks.get(of) ?? networkOf(section, options, closedJoint);
+      this.#networks.set(of, net);
+      return findPieces(net, counting, limits);
+    });
   }
 }
 
-/** Sections kept from earlier judgings. */
-const MOST_KEPT = 2000;
+/** Keeps what was asked for in this generation and the one before. */
+class Generations<T> {
+  #young = new Map<string, T>();
+  #old = new Map<string, T>();
 
-const optionsKey = ({ metric, x, leastThickness, trackingRank, window }: PathOptions): string => {
-  const where = `${leastThickness},${window?.join(' to ') ?? ''}`;
-  return metric === 'clearance' ? `clearance,${where}` : `creepage,${x},${trackingRank.join('')},${where}`;
-};
+  next(): void {
+    this.#old = this.#young;
+    this.#young = new Map();
+  }
+
+  get(key: string, make: () => T): T {
+    const known = this.#young.get(key) ?? this.#old.get(key);
+    const value = known ?? make();
+    this.#young.set(key, value);
+    return value;
+  }
+}
+
+const optionsKey = ({ metric, x, leastThickness, trackingRank }: PathOptions): string =>
+  metric === 'clearance'
+    ? `clearance,${leastThickness}`
+    : `creepage,${x},${trackingRank.join('')},${leastThickness}`;
 
 /** All that shapes a path of a section, as one string. */
-export function sectionKeyOf(section: Section): string {
+function geometryKeyOf(section: Section): string {
   const parts: (string | number)[] = [section.kind, section.potted ? 'potted' : ''];
   for (const r of section.regions) {
     parts.push(r.x0, r.y0, r.x1, r.y1);

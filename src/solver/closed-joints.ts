@@ -1,11 +1,11 @@
 // Closed joints (cemented or potted, with proof): solid insulation as thick as the path along them is long.
 // From the least thickness up they are strong; a shorter way along them counts as one ply of unknown strength.
 
-import { plyOf } from './code.ts';
+import type { StuffId } from './build.ts';
 import { CLOSED, type EdgeList } from './network.ts';
 
 /** Replaces the closed edges by hops of no length between all nodes less than the least thickness apart along them. */
-export function hopClosedJoints(edges: EdgeList, leastThickness: number, cls: () => number): void {
+export function hopClosedJoints(edges: EdgeList, leastThickness: number, closedJoint: StuffId): void {
   const next = new Map<number, { readonly to: number; readonly cost: number }[]>();
   const link = (from: number, to: number, cost: number) => {
     const all = next.get(from) ?? [];
@@ -34,7 +34,8 @@ export function hopClosedJoints(edges: EdgeList, leastThickness: number, cls: ()
         if (!queue.includes(to)) queue.push(to);
       }
     }
-    for (const to of reached.keys()) if (to > from) edges.add(from, to, 0, plyOf(cls(), 1), 0, CLOSED);
+    for (const to of reached.keys())
+      if (to > from) edges.add(from, to, 0, [{ stuff: closedJoint, count: 1 }], 0, CLOSED);
   }
 }
 
@@ -43,10 +44,12 @@ function keep(edges: EdgeList, keeps: (kind: number) => boolean, dropped: (edge:
   const kept: number[] = [];
   edges.kind.forEach((kind, e) => (keeps(kind) ? kept.push(e) : dropped(e)));
   if (kept.length === edges.kind.length) return false;
-  for (const list of [edges.from, edges.to, edges.cost, edges.plies, edges.rank, edges.kind]) {
+  const thin = <T>(list: T[]) => {
     const rest = kept.map((e) => list[e]!);
     list.length = 0;
     for (const value of rest) list.push(value);
-  }
+  };
+  for (const list of [edges.from, edges.to, edges.cost, edges.rank, edges.kind]) thin(list);
+  thin(edges.punctured);
   return true;
 }

@@ -4,90 +4,93 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { StuffId } from './build.ts';
 import { hopClosedJoints } from './closed-joints.ts';
-import { CLASSES, countOf, pliesOf, rankOf } from './code.ts';
-import { type Grid, gridOf } from './grid.ts';
-import {
-  ACROSS_AIR,
-  Classes,
-  CLOSED,
-  collectEdges,
-  EdgeList,
-  type Network,
-  packEdges,
-  THROUGH,
-} from './network.ts';
+import { countAll, type Counting } from './counting.ts';
+import { gridOf } from './grid.ts';
+import { LabelHeap } from './label-heap.ts';
+import { ACROSS_AIR, CLOSED, collectEdges, EdgeList, type Network, packEdges, THROUGH } from './network.ts';
 import type { Leg, PathOptions, Piece, Punctured } from './pieces.ts';
 import type { Section } from './section.ts';
-import { type Labels, shortestFrom } from './shortest.ts';
+import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
 
-/** Stands for solids that had to share a class with others: graded as the weakest. */
-export const MIXED: StuffId = -1;
+export const NO_LIMITS: SearchLimits = { length: [Infinity], window: null };
 
-export interface SectionPaths {
-  readonly conductors: readonly string[];
-  readonly pieces: readonly Piece[];
+/** All moves that a path may make in a section. `closedJoint` is the stuff that a short closed joint counts as. */
+export function networkOf(section: Section, options: PathOptions, closedJoint: StuffId): Network {
+  const grid = gridOf(section, closedJoint);
+  const edges = new EdgeList();
+  const shownAt = collectEdges(grid, options, edges);
+  hopClosedJoints(edges, options.leastThickness, closedJoint);
+  if (options.metric === 'clearance') collectSightLines(grid, options, edges);
+  return packEdges(grid, edges, shownAt);
 }
 
-/** Pieces no longer than `limit`. `closedJoint` is the stuff that a short closed joint counts as. */
 export function findPieces(
+  net: Network,
+  counting: Counting,
+  limits: SearchLimits = NO_LIMITS,
+): readonly Piece[] {
+  const { conductors } = net.grid;
+  const heap = new LabelHeap();
+  // the other way round was found when that conductor was the source
+  return conductors.slice(0, -1).flatMap((from, source) =>
+    shortestFrom(net, source, counting, limits, heap)
+      .filter((arrival) => arrival.conductor > source)
+      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival)),
+  );
+}
+
+/** The shortest piece between every two conductors for every number of plies up to `most`. */
+export const shortestPieces = (
   section: Section,
   options: PathOptions,
   closedJoint: StuffId,
-  limit: number = Infinity,
-): SectionPaths {
-  const grid = gridOf(section, closedJoint);
-  const net = networkOf(grid, options, closedJoint);
-  const pieces: Piece[] = [];
-  const { conductors } = grid;
-  for (let source = 0; source + 1 < conductors.length; source++) {
-    const { labels, arrivals } = shortestFrom(net, source, limit, options.window);
-    for (const { conductor, label } of arrivals) {
-      // the other way round was found when that conductor was the source
-      if (conductor < source) continue;
-      pieces.push(pieceOf(net, [conductors[source]!, conductors[conductor]!], labels, label));
-    }
-  }
-  return { conductors, pieces };
-}
+  most: number,
+): readonly Piece[] => findPieces(networkOf(section, options, closedJoint), countAll(most));
 
-function networkOf(grid: Grid, options: PathOptions, closedJoint: StuffId): Network {
-  const classes = new Classes();
-  const edges = new EdgeList();
-  const shownAt = collectEdges(grid, options, classes, edges);
-  hopClosedJoints(edges, options.leastThickness, () => classes.of(closedJoint));
-  if (options.metric === 'clearance') collectSightLines(grid, options, classes, edges);
-  return packEdges(grid, edges, shownAt, classes);
-}
-
-function pieceOf(net: Network, between: readonly [string, string], labels: Labels, label: number): Piece {
-  const code = labels.code[label]!;
-  let first = label;
-  while (labels.previous[first]! >= 0) first = labels.previous[first]!;
+function pieceOf(net: Network, between: readonly [string, string], arrival: Arrival): Piece {
+  const { nodes, edges } = arrival;
+  // what a trace needs is taken out now, so that a kept piece does not keep its network
+  const points = nodes.map((node) => pointOf(net, node));
+  const steps = edges.map((edge) => ({
+    kind: net.kind[edge]!,
+    length: nm(Math.round(net.cost[edge]!)),
+    punctured: puncturedBy(net, edge),
+  }));
+  const punctured = summed(steps.flatMap((step) => step.punctured));
   return {
     between,
-    length: nm(Math.round(labels.length[label]!)),
-    plies: pliesOf(code),
-    punctured: puncturedOf(net, code),
-    rank: rankOf(code),
-    from: pointOf(net, labels.node[first]!),
-    to: pointOf(net, labels.node[label]!),
-    trace: () => legsOf(net, labels, label),
+    length: nm(Math.round(arrival.length)),
+    plies: punctured.reduce((sum, { count }) => sum + count, 0),
+    punctured,
+    rank: edges.reduce((worst, edge) => Math.max(worst, net.rank[edge]!), 0),
+    from: points[0]!,
+    to: points.at(-1)!,
+    trace: () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!))),
   };
 }
 
-function puncturedOf(net: Network, code: number): readonly Punctured[] {
-  const punctured: Punctured[] = [];
-  for (let cls = 0; cls < CLASSES; cls++) {
-    const count = countOf(code, cls);
-    if (count > 0) punctured.push({ stuff: stuffOf(net, cls), count });
-  }
-  return punctured;
+const puncturedBy = (net: Network, edge: number): readonly Punctured[] =>
+  net.puncture[edge]! > 0 ? net.punctures[net.puncture[edge]! - 1]! : [];
+
+function summed(all: readonly Punctured[]): readonly Punctured[] {
+  if (all.length < 2) return all;
+  const counts = new Map<StuffId, number>();
+  for (const { stuff, count } of all) counts.set(stuff, (counts.get(stuff) ?? 0) + count);
+  return [...counts].map(([stuff, count]) => ({ stuff, count }));
 }
 
-function stuffOf(net: Network, cls: number): StuffId {
-  const sharing = [...net.classes].filter(([, known]) => known === cls);
-  return sharing.length === 1 ? sharing[0]![0] : MIXED;
+interface Step {
+  readonly kind: number;
+  readonly length: Nm;
+  readonly punctured: readonly Punctured[];
+}
+
+function legOf({ kind, length, punctured }: Step, from: Leg['from'], to: Leg['to']): Leg {
+  const words =
+    kind === THROUGH ? 'through' : kind === CLOSED ? 'closed-joint' : kind === ACROSS_AIR ? 'air' : 'surface';
+  const plies = punctured.reduce((sum, { count }) => sum + count, 0);
+  return { kind: words, from, to, length, stuff: punctured[0]?.stuff ?? null, plies };
 }
 
 function pointOf(net: Network, node: number): readonly [Nm, Nm] {
@@ -95,31 +98,6 @@ function pointOf(net: Network, node: number): readonly [Nm, Nm] {
   const onGrid = net.nodes - net.shownAt.length;
   const shown = node < onGrid ? node : net.shownAt[node - onGrid]!;
   return [nm(net.grid.xs[shown % nx]!), nm(net.grid.ys[Math.floor(shown / nx)]!)];
-}
-
-function legsOf(net: Network, labels: Labels, label: number): readonly Leg[] {
-  const legs: Leg[] = [];
-  for (let at = label; labels.previous[at]! >= 0; at = labels.previous[at]!) {
-    const edge = labels.edge[at]!;
-    const kind = net.kind[edge]!;
-    const plies = net.plies[edge]!;
-    legs.push({
-      kind:
-        kind === THROUGH
-          ? 'through'
-          : kind === CLOSED
-            ? 'closed-joint'
-            : kind === ACROSS_AIR
-              ? 'air'
-              : 'surface',
-      from: pointOf(net, labels.node[labels.previous[at]!]!),
-      to: pointOf(net, labels.node[at]!),
-      length: nm(Math.round(net.cost[edge]!)),
-      stuff: puncturedOf(net, plies)[0]?.stuff ?? null,
-      plies: pliesOf(plies),
-    });
-  }
-  return merged(legs.reverse());
 }
 
 /** Legs in one direction along the same kind of way are one leg. */

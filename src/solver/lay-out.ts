@@ -9,8 +9,8 @@ import { chamberFaces, fitOf } from './fit.ts';
 import { layBand, layRiser, type Laying, type Slump } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
 import { risersOf } from './risers.ts';
-import type { Band, ChamberFit, Region, Section } from './section.ts';
-import { canDrift } from './slump.ts';
+import type { Band, ChamberFit, Rect, Region, Section } from './section.ts';
+import { canDrift, isRetained } from './slump.ts';
 import { stackOf, topOf } from './stack.ts';
 
 export interface LayOutOptions {
@@ -21,11 +21,15 @@ export interface LayOutOptions {
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
 export function sectionsOf(build: Build, options: LayOutOptions): readonly Section[] {
   const drifts = build.layers.some((layer) => layer.kind === 'tape' && canDrift(build, layer));
+  const loose = build.layers.some(
+    (layer) =>
+      layer.kind === 'winding' && !(isRetained(build, layer, 'left') && isRetained(build, layer, 'right')),
+  );
   const slumps: readonly Slump[] = drifts ? ['left', 'right'] : ['as-is'];
   return laySets(build).flatMap((lays) => {
     const own = layOut(build, lays, null, options);
-    const slumped = slumps.map((slump) => layOut(build, lays, slump, options));
-    return [own, ...slumped.filter((section) => differs(own, section))];
+    if (!drifts && !loose && !hasVoid(own)) return [own];
+    return [own, ...slumps.map((slump) => layOut(build, lays, slump, options))];
   });
 }
 
@@ -56,11 +60,6 @@ export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options
   const top = nm(Math.max(0, ...stacks.map(topOf)));
   layFormer(draft);
   const { frame, coreAbove } = layCore(draft, top, lays.length > 0);
-  const voids = bands.filter((band) => band.kind === 'winding' || band.kind === 'crossing-lead');
-  const sagging = voids.map((band) => {
-    const face = faces[band.chamber]!;
-    return rect(face.x0, band.y0, face.x1, band.y1);
-  });
   return {
     name: nameOf(lays, slump),
     kind: lays.length > 0 ? 'lead' : 'plain',
@@ -69,7 +68,7 @@ export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options
     regions: draft.regions,
     bands,
     frame,
-    sagging: slump === null ? [] : sagging,
+    sagging: slump === null ? [] : voidsOf(bands, faces),
     potted: build.potted,
     chambers: faces,
     stackTops: stacks.map(topOf),
@@ -84,19 +83,21 @@ function nameOf(lays: readonly Lay[], slump: Slump): string {
   return slump === null ? leads : `${leads}, ${slumped}`;
 }
 
-/** Slumping moved something, or there is a void beside a winding that the tape above can sag into. */
-function differs(own: Section, slumped: Section): boolean {
-  return hasVoid(slumped) || key(own) !== key(slumped);
-}
-
+/** There is a void beside a winding that the tape above can sag into. */
 function hasVoid(section: Section): boolean {
-  return section.sagging.some((band) => {
+  return voidsOf(section.bands, section.chambers).some((band) => {
     const inside = section.regions.filter(
       (r) => r.x0 < band.x1 && r.x1 > band.x0 && r.y0 < band.y1 && r.y1 > band.y0,
     );
     return coveredArea(inside, band) < (band.x1 - band.x0) * (band.y1 - band.y0);
   });
 }
+
+/** Bands of windings over the whole width of their chamber. */
+const voidsOf = (bands: readonly Band[], faces: Section['chambers']): readonly Rect[] =>
+  bands
+    .filter((band) => band.kind === 'winding' || band.kind === 'crossing-lead')
+    .map((band) => rect(faces[band.chamber]!.x0, band.y0, faces[band.chamber]!.x1, band.y1));
 
 function coveredArea(regions: readonly Region[], band: Section['frame']): number {
   const within = (at: number, from: Nm, to: Nm) => Math.min(Math.max(at, from), to);
@@ -113,9 +114,6 @@ function coveredArea(regions: readonly Region[], band: Section['frame']): number
   }
   return area;
 }
-
-const key = (section: Section): string =>
-  section.regions.map((r) => `${r.kind}${r.x0},${r.y0},${r.x1},${r.y1}`).join(';');
 
 /** How the layers fill every chamber, with no lead laid in. */
 export function chamberFits(build: Build): readonly ChamberFit[] {

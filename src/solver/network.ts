@@ -2,9 +2,8 @@
 // across air. Node (i, j) has index j * nx + i; hidden nodes of turned-up edges follow after the grid's.
 // Creepage crosses air only where a gap is narrower than X; clearance crosses any, and has sight lines besides.
 
-import { CLASSES, plyOf } from './code.ts';
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
-import type { PathOptions } from './pieces.ts';
+import type { PathOptions, Punctured } from './pieces.ts';
 
 export const SURFACE = 0;
 export const THROUGH = 1;
@@ -18,15 +17,16 @@ export interface Network {
   readonly start: Int32Array;
   readonly to: Int32Array;
   readonly cost: Float64Array;
-  /** Plies punctured, packed as in code.ts. */
-  readonly plies: Int32Array;
+  /** Plies punctured by an edge: 0 none, else its place in `punctures` and one. */
+  readonly puncture: Int32Array;
+  readonly punctures: readonly (readonly Punctured[])[];
   readonly rank: Uint8Array;
   readonly kind: Uint8Array;
   /** Conductor that a node touches: its index, -1 none, -2 several (then `touching` lists them). */
   readonly conductor: Int32Array;
   readonly touching: ReadonlyMap<number, readonly number[]>;
-  /** Class of each stuff in packed counts. */
-  readonly classes: ReadonlyMap<number, number>;
+  /** Conductors that any node touches. */
+  readonly present: readonly number[];
   /** Grid node that a hidden node stands for in a drawing. */
   readonly shownAt: readonly number[];
 }
@@ -36,30 +36,24 @@ export class EdgeList {
   readonly from: number[] = [];
   readonly to: number[] = [];
   readonly cost: number[] = [];
-  readonly plies: number[] = [];
+  readonly punctured: (readonly Punctured[] | null)[] = [];
   readonly rank: number[] = [];
   readonly kind: number[] = [];
 
-  add(from: number, to: number, cost: number, plies: number, rank: number, kind: number): void {
+  add(
+    from: number,
+    to: number,
+    cost: number,
+    punctured: readonly Punctured[] | null,
+    rank: number,
+    kind: number,
+  ): void {
     this.from.push(from);
     this.to.push(to);
     this.cost.push(cost);
-    this.plies.push(plies);
+    this.punctured.push(punctured);
     this.rank.push(rank);
     this.kind.push(kind);
-  }
-}
-
-/** Numbers the stuffs that are crossed as they are met; what comes after the last class shares it. */
-export class Classes {
-  readonly byStuff = new Map<number, number>();
-
-  of(stuff: number): number {
-    const known = this.byStuff.get(stuff);
-    if (known !== undefined) return known;
-    const cls = Math.min(this.byStuff.size, CLASSES - 1);
-    this.byStuff.set(stuff, cls);
-    return cls;
   }
 }
 
@@ -92,13 +86,8 @@ export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> 
 }
 
 /** Surfaces, joints and runs straight through solids or across air, along every grid line. */
-export function collectEdges(
-  grid: Grid,
-  options: PathOptions,
-  classes: Classes,
-  edges: EdgeList,
-): readonly number[] {
-  const walk = new Walk(grid, options, classes, edges);
+export function collectEdges(grid: Grid, options: PathOptions, edges: EdgeList): readonly number[] {
+  const walk = new Walk(grid, options, edges);
   const [nx, ny] = [grid.xs.length, grid.ys.length];
   const width = columns(grid);
   for (let j = 0; j < ny; j++) walk.line(j * nx, 1, nx, j * width + 1, 1, width, grid.xs, false);
@@ -115,7 +104,6 @@ class Walk {
   constructor(
     readonly grid: Grid,
     readonly options: PathOptions,
-    readonly classes: Classes,
     readonly edges: EdgeList,
   ) {
     this.#gridNodes = grid.xs.length * grid.ys.length;
@@ -212,7 +200,7 @@ class Walk {
   #acrossAir(from: number, to: number, length: number): void {
     const bridged = this.options.metric === 'clearance' || length < this.options.x;
     if (bridged && this.#isSurface(from) && this.#isSurface(to)) {
-      this.edges.add(from, to, length, 0, 0, ACROSS_AIR);
+      this.edges.add(from, to, length, null, 0, ACROSS_AIR);
     }
   }
 
@@ -221,7 +209,7 @@ class Walk {
     if (crossing === 'strong') return;
     if (crossing === 'measured' && length >= this.options.leastThickness) return;
     const plies = crossing === 'measured' ? 1 : crossing;
-    this.edges.add(from, to, 0, plyOf(this.classes.of(solid.stuff), plies), 0, THROUGH);
+    this.edges.add(from, to, 0, [{ stuff: solid.stuff, count: plies }], 0, THROUGH);
   }
 
   #surface(
@@ -243,11 +231,18 @@ class Walk {
     const turnedUp = vertical && joint ? turnUpOf(a, b) : 0;
     const cost = sagging ? 0 : length;
     if (turnedUp === 0) {
-      this.edges.add(from, to, cost, 0, rank, kind);
+      this.edges.add(from, to, cost, null, rank, kind);
       return;
     }
     // past edges turned up the flange: once up and once down, however many plies are passed
-    this.edges.add(this.#behind(from, turnedUp, rank), this.#behind(to, turnedUp, rank), cost, 0, rank, kind);
+    this.edges.add(
+      this.#behind(from, turnedUp, rank),
+      this.#behind(to, turnedUp, rank),
+      cost,
+      null,
+      rank,
+      kind,
+    );
   }
 
   /** The hidden node at the upper edge of a turned-up ply, reached from `node` along the turned part. */
@@ -257,7 +252,7 @@ class Walk {
     const hidden = this.#gridNodes + this.shownAt.length;
     this.shownAt.push(node);
     this.#hidden.set(node, hidden);
-    this.edges.add(node, hidden, turnedUp, 0, rank, SURFACE);
+    this.edges.add(node, hidden, turnedUp, null, rank, SURFACE);
     return hidden;
   }
 
@@ -286,17 +281,14 @@ function turnUpOf(a: GridSolid, b: GridSolid): number {
 }
 
 /** Packs collected edges by node, both ways. */
-export function packEdges(
-  grid: Grid,
-  edges: EdgeList,
-  shownAt: readonly number[],
-  classes: Classes,
-): Network {
+export function packEdges(grid: Grid, edges: EdgeList, shownAt: readonly number[]): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
   const contacts = contactsOf(grid);
   const conductor = new Int32Array(nodes).fill(-1);
   conductor.set(contacts.conductor);
+  const present = new Set<number>([...contacts.touching.values()].flat());
+  for (const touched of conductor) if (touched >= 0) present.add(touched);
   const n = edges.from.length;
   const start = new Int32Array(nodes + 1);
   for (let e = 0; e < n; e++) {
@@ -305,25 +297,28 @@ export function packEdges(
   }
   for (let v = 0; v < nodes; v++) start[v + 1]! += start[v]!;
   const next = start.slice(0, nodes);
+  const punctures: (readonly Punctured[])[] = [];
   const packed = {
     to: new Int32Array(2 * n),
     cost: new Float64Array(2 * n),
-    plies: new Int32Array(2 * n),
+    puncture: new Int32Array(2 * n),
     rank: new Uint8Array(2 * n),
     kind: new Uint8Array(2 * n),
   };
+  const put = (from: number, to: number, e: number, puncture: number) => {
+    const at = next[from]!++;
+    packed.to[at] = to;
+    packed.cost[at] = edges.cost[e]!;
+    packed.puncture[at] = puncture;
+    packed.rank[at] = edges.rank[e]!;
+    packed.kind[at] = edges.kind[e]!;
+  };
   for (let e = 0; e < n; e++) {
-    for (const [from, to] of [
-      [edges.from[e]!, edges.to[e]!],
-      [edges.to[e]!, edges.from[e]!],
-    ] as const) {
-      const at = next[from]!++;
-      packed.to[at] = to;
-      packed.cost[at] = edges.cost[e]!;
-      packed.plies[at] = edges.plies[e]!;
-      packed.rank[at] = edges.rank[e]!;
-      packed.kind[at] = edges.kind[e]!;
-    }
+    const punctured = edges.punctured[e];
+    if (punctured) punctures.push(punctured);
+    const puncture = punctured ? punctures.length : 0;
+    put(edges.from[e]!, edges.to[e]!, e, puncture);
+    put(edges.to[e]!, edges.from[e]!, e, puncture);
   }
   return {
     grid,
@@ -332,7 +327,8 @@ export function packEdges(
     ...packed,
     conductor,
     touching: contacts.touching,
-    classes: classes.byStuff,
+    present: [...present],
+    punctures,
     shownAt,
   };
 }

@@ -14,16 +14,15 @@ export interface PathOptions {
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
   readonly trackingRank: readonly number[];
-  /** Looks only at what lies between these two x; left out: everywhere. */
-  readonly window?: readonly [Nm, Nm];
 }
 
-/** Number of plies of one stuff that a piece punctures; counts of `MANY` and more are told as `MANY`. */
+/** Number of plies of one stuff that a piece punctures. */
 export interface Punctured {
   readonly stuff: StuffId;
   readonly count: number;
 }
 
+/** A search tells counts up to here apart. */
 export const MANY = 4;
 
 /** One leg of a piece. */
@@ -37,11 +36,11 @@ export interface Leg {
   readonly plies: number;
 }
 
-/** The shortest piece between two conductors with these solids punctured; no other piece is shorter with no more. */
+/** A shortest piece between two conductors: no other is shorter with no more of what the search counts. */
 export interface Piece {
   readonly between: readonly [string, string];
   readonly length: Nm;
-  /** All plies punctured, `MANY` for that many and more. */
+  /** All plies punctured. */
   readonly plies: number;
   readonly punctured: readonly Punctured[];
   /** Worst tracking rank of the solids that it runs along; 0 where it runs along none. */

@@ -3,10 +3,9 @@
 // Only corners, mouths of joints and places where a thin solid can be entered are worth a line: elsewhere a shortest
 // path does not turn. Grazing a solid's corner is allowed, touching a conductor on the way is not.
 
-import { plyOf, withPlies } from './code.ts';
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { ACROSS_AIR, type Classes, contactsOf, type EdgeList, THROUGH } from './network.ts';
-import type { PathOptions } from './pieces.ts';
+import { ACROSS_AIR, contactsOf, type EdgeList, THROUGH } from './network.ts';
+import type { PathOptions, Punctured } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
 const GRAZE = 1e-3;
@@ -22,7 +21,7 @@ interface View {
   readonly swapped: boolean;
 }
 
-export function collectSightLines(grid: Grid, options: PathOptions, classes: Classes, edges: EdgeList): void {
+export function collectSightLines(grid: Grid, options: PathOptions, edges: EdgeList): void {
   const turns = turningNodes(grid, edges);
   if (turns.length < 2) return;
   const nx = grid.xs.length;
@@ -49,19 +48,18 @@ export function collectSightLines(grid: Grid, options: PathOptions, classes: Cla
       const [ai, aj, bi, bj] = [a % nx, Math.floor(a / nx), b % nx, Math.floor(b / nx)];
       if (ai === bi || aj === bj) continue;
       // turning nodes ascend, so `a` is the lower one
-      const line = sightLine(grid, upright, options, classes, conductor, ai, aj, bi, bj);
-      if (line) edges.add(a, b, line.length, line.plies, 0, ACROSS_AIR);
+      const line = sightLine(grid, upright, options, conductor, ai, aj, bi, bj);
+      if (line) edges.add(a, b, line.length, line.punctured, 0, ACROSS_AIR);
       if (!thinUpright) continue;
       const [l, r] = ai < bi ? [a, b] : [b, a];
       const across = sightLine(
         grid,
         sideways,
         options,
-        classes,
         conductor,
         ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
       );
-      if (across && across.plies > 0) edges.add(a, b, across.length, across.plies, 0, ACROSS_AIR);
+      if (across?.punctured) edges.add(a, b, across.length, across.punctured, 0, ACROSS_AIR);
     }
   }
 }
@@ -99,7 +97,8 @@ function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
 
 interface Line {
   readonly length: number;
-  readonly plies: number;
+  /** Null: none. */
+  readonly punctured: readonly Punctured[] | null;
 }
 
 /** The line from (ua, va) to (ub, vb), va < vb in grid indices, or null where something is in the way. */
@@ -107,7 +106,6 @@ function sightLine(
   grid: Grid,
   view: View,
   options: PathOptions,
-  classes: Classes,
   conductor: Int32Array,
   ua: number,
   va: number,
@@ -139,7 +137,7 @@ function sightLine(
       at = next;
     }
     if (changed) continue;
-    return settled(grid, view, options, classes, conductor, ua, va, ub, vb, heights, folded);
+    return settled(grid, view, options, conductor, ua, va, ub, vb, heights, folded);
   }
   return null;
 }
@@ -188,7 +186,6 @@ function settled(
   grid: Grid,
   view: View,
   options: PathOptions,
-  classes: Classes,
   conductor: Int32Array,
   ua: number,
   va: number,
@@ -200,7 +197,7 @@ function settled(
   const { us } = view;
   const height = folded.reduce((sum, h) => sum + h, 0);
   const du = us[ub]! - us[ua]!;
-  let plies = 0;
+  const punctured: Punctured[] = [];
   let at = us[ua]!;
   let climbed = 0;
   // the solid that the line is in, and how far through it
@@ -212,7 +209,7 @@ function settled(
     const crossing = view.swapped ? solid.crossX : solid.crossY;
     if (crossing === 'strong') return false;
     if (crossing === 'measured' && through >= options.leastThickness) return false;
-    plies = withPlies(plies, plyOf(classes.of(solid.stuff), crossing === 'measured' ? 1 : crossing));
+    punctured.push({ stuff: solid.stuff, count: crossing === 'measured' ? 1 : crossing });
     inside = -1;
     through = 0;
     return true;
@@ -231,7 +228,7 @@ function settled(
     at = next;
   }
   if (!leave()) return null;
-  return { length: Math.hypot(du, height), plies };
+  return { length: Math.hypot(du, height), punctured: punctured.length > 0 ? punctured : null };
 }
 
 function touchesConductor(view: View, conductor: Int32Array, u: number, v: number): boolean {
@@ -250,5 +247,5 @@ function overVoids(grid: Grid, view: View, ua: number, va: number, ub: number, v
       if (grid.owner[cell] !== AIR || grid.sags[cell] !== 1) return null;
     }
   }
-  return { length: Math.abs(view.us[ub]! - view.us[ua]!), plies: 0 };
+  return { length: Math.abs(view.us[ub]! - view.us[ua]!), punctured: null };
 }

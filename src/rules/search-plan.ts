@@ -1,0 +1,82 @@
+// How the sections of a build are searched so that nothing that could decide is missed and nothing else is followed:
+// which solids grading counts, how far, and which tracking groups can be taken together.
+
+import { CLASSES } from '#solver/code.ts';
+import type { Counting } from '#solver/counting.ts';
+import type { Metric } from '#solver/pieces.ts';
+import type { VoltsPeak } from '#units/quantity.ts';
+import type { PairQuestion } from './find-paths.ts';
+import { solidInsulations, type SolidRules } from './solid-grade.ts';
+import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
+
+export interface SearchPlan {
+  readonly grading: Counting;
+  /** A piece longer than this is reinforced by its distance alone, for every pair. */
+  readonly longest: Readonly<Record<Metric, number>>;
+  /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
+  readonly trackingRank: readonly number[];
+}
+
+export function searchPlan(
+  questions: readonly PairQuestion[],
+  stuffs: readonly Stuff[],
+  rules: SolidRules,
+): SearchPlan {
+  const ranks = mergedRanks(questions);
+  const worst = (metric: Metric) =>
+    Math.max(
+      ...questions.flatMap(({ asked }) =>
+        GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
+      ),
+    );
+  return {
+    grading: gradingCount(questions, stuffs, rules),
+    longest: { creepage: worst('creepage'), clearance: worst('clearance') },
+    trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
+  };
+}
+
+/** For every group the worst one of which no pair asks more. */
+function mergedRanks(questions: readonly PairQuestion[]): readonly number[] {
+  const same = (a: number, b: number) =>
+    questions.every(({ asked }) => {
+      const [one, other] = [asked.creepage.distance(a), asked.creepage.distance(b)];
+      return one.basic === other.basic && one.reinforced === other.reinforced;
+    });
+  return GROUPS.map((_, rank) => Math.max(...GROUPS.map((__, other) => (same(rank, other) ? other : rank))));
+}
+
+/** Counts each stuff that is worth something; enough is as many of one as are reinforced for every pair. */
+function gradingCount(
+  questions: readonly PairQuestion[],
+  stuffs: readonly Stuff[],
+  rules: SolidRules,
+): Counting {
+  const classes = new Map<number, number>();
+  const enough: (number | undefined)[] = [];
+  const highest: VoltsPeak[] = questions.flatMap(({ asked }) => asked.creepage.levels.reinforced ?? []);
+  const unanswered = questions.some(({ asked }) => asked.creepage.levels.reinforced === null);
+  const top = unanswered ? null : (Math.max(...highest) as VoltsPeak);
+  stuffs.forEach((stuff, id) => {
+    // more classes than a search tells apart: the rest counts for nothing, which is on the safe side
+    if (stuff.strength === null && stuff.layers === null) return;
+    if (classes.size >= CLASSES) return;
+    const cls = classes.size;
+    classes.set(id, cls);
+    enough[cls] = stuff.kind === 'sheet' ? pliesEnough(id, stuffs, top, rules) : undefined;
+  });
+  const name = `grading ${[...classes.keys()].join(',')}/${enough.map((most) => most ?? '').join(',')}`;
+  return { classOf: (stuff) => classes.get(stuff) ?? null, enough, byRank: true, name };
+}
+
+function pliesEnough(
+  id: number,
+  stuffs: readonly Stuff[],
+  level: VoltsPeak | null,
+  rules: SolidRules,
+): number | undefined {
+  const levels = { basic: level, reinforced: level };
+  return [rules.alone, rules.anyTwo].find((count) =>
+    solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some((one) => one.reinforced),
+  );
+}

@@ -1,0 +1,86 @@
+// The labels of one search and a binary heap over them: shortest first, then fewest picked up, then first made.
+// A class, since it is a buffer; labels keep their number after they have left the heap.
+
+const FIRST_SIZE = 1024;
+
+export class LabelHeap {
+  node = new Int32Array(FIRST_SIZE);
+  length = new Float64Array(FIRST_SIZE);
+  /** As packed in code.ts. */
+  code = new Int32Array(FIRST_SIZE);
+  /** Label it came from, -1 at the source. */
+  previous = new Int32Array(FIRST_SIZE);
+  /** Edge it came along, -1 at the source. */
+  edge = new Int32Array(FIRST_SIZE);
+  #count = 0;
+  #heap = new Int32Array(FIRST_SIZE);
+  #size = 0;
+
+  clear(): void {
+    this.#count = 0;
+    this.#size = 0;
+  }
+
+  push(node: number, length: number, code: number, previous: number, edge: number): void {
+    const label = this.#count++;
+    if (label >= this.node.length) this.#grow();
+    this.node[label] = node;
+    this.length[label] = length;
+    this.code[label] = code;
+    this.previous[label] = previous;
+    this.edge[label] = edge;
+    const heap = this.#heap;
+    let at = this.#size++;
+    while (at > 0) {
+      const parent = (at - 1) >> 1;
+      if (!this.#before(label, heap[parent]!)) break;
+      heap[at] = heap[parent]!;
+      at = parent;
+    }
+    heap[at] = label;
+  }
+
+  /** The next label, -1 when none is left. */
+  pop(): number {
+    if (this.#size === 0) return -1;
+    const heap = this.#heap;
+    const top = heap[0]!;
+    const size = --this.#size;
+    if (size === 0) return top;
+    const last = heap[size]!;
+    let at = 0;
+    for (;;) {
+      let child = 2 * at + 1;
+      if (child >= size) break;
+      if (child + 1 < size && this.#before(heap[child + 1]!, heap[child]!)) child++;
+      if (!this.#before(heap[child]!, last)) break;
+      heap[at] = heap[child]!;
+      at = child;
+    }
+    heap[at] = last;
+    return top;
+  }
+
+  #before(a: number, b: number): boolean {
+    const la = this.length[a]!;
+    const lb = this.length[b]!;
+    if (la !== lb) return la < lb;
+    const ca = this.code[a]!;
+    const cb = this.code[b]!;
+    return ca !== cb ? ca < cb : a < b;
+  }
+
+  #grow(): void {
+    const size = 2 * this.node.length;
+    const larger = <T extends Int32Array | Float64Array>(old: T, made: T): T => {
+      made.set(old);
+      return made;
+    };
+    this.node = larger(this.node, new Int32Array(size));
+    this.length = larger(this.length, new Float64Array(size));
+    this.code = larger(this.code, new Int32Array(size));
+    this.previous = larger(this.previous, new Int32Array(size));
+    this.edge = larger(this.edge, new Int32Array(size));
+    this.#heap = larger(this.#heap, new Int32Array(size));
+  }
+}
