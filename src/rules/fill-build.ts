@@ -4,7 +4,7 @@
 import { because } from '#standards/because.ts';
 import type { Book } from '#standards/book.ts';
 import { formerById } from '#standards/materials.ts';
-import type { Design, Layer, Margins, Side } from '#model/design.ts';
+import type { Design, Layer, Side } from '#model/design.ts';
 import { isKnown } from '#model/reading.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, BuildWall, Lay, StuffId } from '#solver/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';

@@ -37,8 +37,8 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   cache.nextGeneration();
   const judging = { book, cache, printed: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
-  const best = judgeOnce(judging, design, BEST);
-  const answers = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
+  const best = bestPairs(judging, design, worst.pairs);
+  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
   const { filled, build, sections, overfull } = worst.nominal;
   const open = new Set(answers.flatMap((answer, i) => (answer === 'not-shown' ? [i] : [])));
   const fields = [
@@ -55,9 +55,7 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     ];
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
   };
-  const pairs = worst.pairs.map((pair, i) =>
-    printPair(book, design, pair, best.pairs[i]!.achieved, answers[i]!),
-  );
+  const pairs = worst.pairs.map((pair, i) => printPair(book, design, pair, best[i]!.achieved, answers[i]!));
   const spots = weakSpots(
     design,
     worst.pairs.map((outcome, i) => ({ outcome, verdict: answers[i]! })),
@@ -95,6 +93,17 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   };
 }
 
+/** The judging at best; no unknown at its best lowers a pair, so what reaches at worst is not judged again. */
+function bestPairs(
+  judging: Parameters<typeof judgeOnce>[0],
+  design: Design,
+  worst: readonly PairOutcome[],
+  coreTo?: string,
+): readonly PairOutcome[] {
+  const open = worst.some((pair) => !reaches(pair.achieved, pair.needed));
+  return open ? judgeOnce(judging, design, BEST, coreTo).pairs : worst;
+}
+
 /** Both short: falls short. Both good: meets. A pair without any known voltage is never shown to meet. */
 function answerOf(worst: PairOutcome, best: PairOutcome): Answer {
   if (worst.needed === null) return 'meets';
@@ -112,8 +121,8 @@ function coreAsPrimary(
   const primary = design.circuits.find(({ role }) => role === 'mains');
   if (bond !== 'floating' || !primary) return null;
   const worst = judgeWorst(judging, design, new Set(), primary.id);
-  const best = judgeOnce(judging, design, BEST, primary.id);
-  const tied = worst.pairs.map((pair, i) => answerOf(pair, best.pairs[i]!));
+  const best = bestPairs(judging, design, worst.pairs, primary.id);
+  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
   const pairs = worst.pairs.map((pair, i) => ({
     between: pair.between,
     achieved: pair.achieved,
