@@ -16,7 +16,6 @@ export type ChainPiece =
     }
   | {
       readonly kind: 'outside';
-      readonly entry: number;
       readonly between: readonly [string, string];
       readonly length: Nm;
       readonly plies: 0;

@@ -81,7 +81,7 @@ const isUnknown = <T extends object>(value: T | Unknown): value is Unknown =>
 
 /** Nothing is known: an unsleeved riser, at either side. */
 const unknownLead = (where: Where): LeadChoices => ({
-  options: [SIDES.map((side) => lay(where, side, side, 'riser', null, 0, false, `${where.name} ${side}`))],
+  options: [SIDES.map((side) => lay(where, side, side, 'riser', null, 0, null, `${where.name} ${side}`))],
 });
 
 function lay(
@@ -91,7 +91,7 @@ function lay(
   way: Lay['way'],
   sleeve: BuildSleeve | null,
   crossTape: number,
-  apart: boolean,
+  apart: Nm | null,
   name: string,
 ): Lay {
   const { circuit, layer, wire, kind, upTo } = where;
@@ -132,7 +132,7 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, least
   const lays = at.sides.flatMap((from) =>
     exit.sides.map((to) => {
       const name = many ? `${where.name} ${from === to ? to : `${from} to ${to}`}` : where.name;
-      return lay(where, from, to, way, sleeve, lead.crossTape, lead.apart !== null, name);
+      return lay(where, from, to, way, sleeve, lead.crossTape, lead.apart?.value ?? null, name);
     }),
   );
   return at.best || exit.best ? { options: lays.map((one) => [one]) } : { options: [lays] };
@@ -193,7 +193,7 @@ function oneLink(filling: Filling, link: Link, where: Where, leastThickness: Nm)
   if (sleeve === 'strong') return NONE;
   const sides = typeof link.side === 'string' ? [link.side] : SIDES;
   const lays = sides.map((side) =>
-    lay(where, side, side, 'riser', sleeve, 0, false, unknownSide ? `${name} ${side}` : name),
+    lay(where, side, side, 'riser', sleeve, 0, null, unknownSide ? `${name} ${side}` : name),
   );
   return best ? { options: lays.map((one) => [one]) } : { options: [lays] };
 }

@@ -4,8 +4,9 @@ import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
-import type { Build } from '#solver/build.ts';
+import type { Build, Lay } from '#solver/build.ts';
 import { countAll, type Counting } from '#solver/counting.ts';
+import { neighbourLays } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
 import type { SearchLimits } from '#solver/shortest.ts';
@@ -181,7 +182,7 @@ function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
   const { tools, design } = search;
   const asked = question.asked[metric];
   const inside = section === null ? [] : piecesInside(from, section);
-  const outside = outsidePieces(design, metric);
+  const outside = outsidePieces(search, from.build, metric);
   if (section === null && outside.length === 0) return;
   const links = linksOf([...inside, ...outside], tiesOf(design, coreTo));
   const circuits = new Set(design.circuits.map((circuit) => circuit.id));
@@ -217,6 +218,7 @@ function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainP
     x,
     leastThickness: search.leastThickness,
     trackingRank: search.plan.trackingRank,
+    weak: counting.byRank ? search.plan.weak : [],
   };
   const pieces = search.cache.pieces(section, options, build.closedJoint, counting, limits);
   return pieces.map((piece) => ({
@@ -244,24 +246,42 @@ function tiesOf(design: Design, coreTo: string | null): (conductor: string) => s
 }
 
 /** Distances that the file states outside the window; one without this metric says nothing of it. */
-function outsidePieces(design: Design, metric: Metric): readonly ChainPiece[] {
-  return design.outside.flatMap((entry, index): readonly ChainPiece[] => {
+function outsidePieces(search: PathSearch, build: Build, metric: Metric): readonly ChainPiece[] {
+  const entries = search.design.outside.flatMap((entry): readonly ChainPiece[] => {
     const length = entry[metric]?.value;
     if (length === undefined) return [];
     const group: MaterialGroup = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
-    const rank = metric === 'creepage' ? rankOfGroup(group) : 0;
-    return [
-      {
-        kind: 'outside',
-        entry: index,
-        between: entry.between,
-        length,
-        plies: 0,
-        rank,
-        what: entry.what,
-        group,
-      },
-    ];
+    return [outsidePiece(metric, entry.between, length, entry.what, group)];
+  });
+  return [...entries, ...leadsApart(search, build, metric)];
+}
+
+const outsidePiece = (
+  metric: Metric,
+  between: readonly [string, string],
+  length: Nm,
+  what: string,
+  group: MaterialGroup,
+): ChainPiece => ({
+  kind: 'outside',
+  between,
+  length,
+  plies: 0,
+  rank: metric === 'creepage' ? rankOfGroup(group) : 0,
+  what,
+  group,
+});
+
+/** Leads that leave at one side a stated distance apart; a strong sleeve or cover leaves no path between them. */
+function leadsApart(search: PathSearch, build: Build, metric: Metric): readonly ChainPiece[] {
+  const isOpen = (lay: Lay) =>
+    !(lay.wire.cover && lay.wire.cover.plies === null) &&
+    (lay.sleeve === null || lay.sleeve.wall < search.leastThickness);
+  return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
+    const stated = [a.apart, b.apart].filter((one) => one !== null);
+    if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];
+    const length = nm(Math.min(...stated));
+    return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb')];
   });
 }
 

@@ -78,10 +78,10 @@ class Generations<T> {
   }
 }
 
-const optionsKey = ({ metric, x, leastThickness, trackingRank }: PathOptions): string =>
-  metric === 'clearance'
-    ? `clearance,${leastThickness}`
-    : `creepage,${x},${trackingRank.join('')},${leastThickness}`;
+const optionsKey = ({ metric, x, leastThickness, trackingRank, weak }: PathOptions): string => {
+  const solids = `${leastThickness},${weak.join('.')}`;
+  return metric === 'clearance' ? `clearance,${solids}` : `creepage,${x},${trackingRank.join('')},${solids}`;
+};
 
 /** All that shapes a path of a section, as one string. */
 function geometryKeyOf(section: Section): string {

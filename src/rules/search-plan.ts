@@ -6,7 +6,7 @@ import type { Counting } from '#solver/counting.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { VoltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './find-paths.ts';
-import { solidInsulations, type SolidRules } from './solid-grade.ts';
+import { solidInsulations, type SolidRules, stands } from './solid-grade.ts';
 import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
 
 export interface SearchPlan {
@@ -15,6 +15,8 @@ export interface SearchPlan {
   readonly longest: Readonly<Record<Metric, number>>;
   /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
   readonly trackingRank: readonly number[];
+  /** Solids whose stated strength is under a test: thick as they may be, a path goes through them. */
+  readonly weak: readonly number[];
 }
 
 export function searchPlan(
@@ -33,6 +35,11 @@ export function searchPlan(
     grading: gradingCount(questions, stuffs, rules),
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
+    weak: stuffs.flatMap((stuff, id) =>
+      stuff.stated && questions.some(({ asked }) => !stands(stuff.strength, asked.creepage.levels.reinforced))
+        ? [id]
+        : [],
+    ),
   };
 }
 

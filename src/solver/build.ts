@@ -130,8 +130,8 @@ export interface Lay {
   /** A link climbs only to this layer (position in `layers`); null: to the rim. */
   readonly upTo: number | null;
   readonly kind: 'lead' | 'link' | 'screen-lead';
-  /** Stated distance round the circumference: such a lead shares no section. */
-  readonly apart: boolean;
+  /** Stated distance round the circumference to other leads: such a lead shares no section. Null: none stated. */
+  readonly apart: Nm | null;
 }
 
 export interface BuildSleeve {

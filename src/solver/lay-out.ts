@@ -36,15 +36,18 @@ export function sectionsOf(build: Build, options: LayOutOptions): readonly Secti
 /** No lead; each lead alone; every two leads of different circuits that leave at one side of a chamber. */
 function laySets(build: Build): readonly (readonly Lay[])[] {
   const { lays } = build;
-  const chamber = (lay: Lay) => build.layers[lay.layer]!.chamber;
-  const share = (a: Lay, b: Lay) =>
-    a.circuit !== b.circuit &&
-    a.group !== b.group &&
-    a.exit === b.exit &&
-    chamber(a) === chamber(b) &&
-    !(a.apart || b.apart);
-  const twos = lays.flatMap((a, i) => lays.slice(i + 1).flatMap((b) => (share(a, b) ? [[a, b]] : [])));
+  const share = ([a, b]: readonly [Lay, Lay]) => a.apart === null && b.apart === null;
+  const twos = neighbourLays(build).filter(share);
   return [[], ...lays.map((lay) => [lay]), ...twos];
+}
+
+/** Every two leads of different circuits that leave at one side of a chamber. */
+export function neighbourLays(build: Build): readonly (readonly [Lay, Lay])[] {
+  const { lays, layers } = build;
+  const chamber = (lay: Lay) => layers[lay.layer]!.chamber;
+  const meet = (a: Lay, b: Lay) =>
+    a.circuit !== b.circuit && a.group !== b.group && a.exit === b.exit && chamber(a) === chamber(b);
+  return lays.flatMap((a, i) => lays.slice(i + 1).flatMap((b) => (meet(a, b) ? [[a, b] as const] : [])));
 }
 
 /** One section. */

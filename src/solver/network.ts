@@ -207,7 +207,8 @@ class Walk {
   #through(from: number, to: number, solid: GridSolid, length: number, vertical: boolean): void {
     const crossing = vertical ? solid.crossY : solid.crossX;
     if (crossing === 'strong') return;
-    if (crossing === 'measured' && length >= this.options.leastThickness) return;
+    const weak = this.options.weak.includes(solid.stuff) && (vertical || solid.region?.kind !== 'ply');
+    if (crossing === 'measured' && length >= this.options.leastThickness && !weak) return;
     const plies = crossing === 'measured' ? 1 : crossing;
     this.edges.add(from, to, 0, [{ stuff: solid.stuff, count: plies }], 0, THROUGH);
   }

@@ -14,6 +14,8 @@ export interface PathOptions {
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
   readonly trackingRank: readonly number[];
+  /** Stuffs that are crossed as one ply however thick (lengthwise through a ply they stay strong). */
+  readonly weak: readonly number[];
 }
 
 /** Number of plies of one stuff that a piece punctures. */

@@ -80,7 +80,7 @@ const leadS: Lay = {
   crossTape: 0,
   upTo: null,
   kind: 'lead',
-  apart: false,
+  apart: null,
 };
 
 export const greenhouseBuild: Build = {
