@@ -1,0 +1,97 @@
+// The desk around the sheet: which page is open, the builds that come and go, and what is said about them.
+
+import { createContext } from 'svelte';
+import type { DesignFile } from '#model/schema.ts';
+import type { Bench } from './bench.svelte.ts';
+import type { KeptBuild } from './build-store.ts';
+import type { Demo } from './demos.ts';
+import { designText, fileName, readFile, saveText } from './files.ts';
+import { rememberSheet } from './last-sheet.ts';
+import type { Keeper } from './keeper.svelte.ts';
+import { openable, type Openable } from './openable.ts';
+import type { Pages } from './pages.svelte.ts';
+import { readFragment, SHARE_PREFIX, shareFragment } from './share-link.ts';
+
+export class Desk {
+  readonly bench: Bench;
+  readonly keeper: Keeper;
+  readonly pages: Pages;
+  /** What went wrong with the last thing that was opened; null where nothing did. */
+  refusal: string | null = $state(null);
+  /** The link to this build, while it is shown. */
+  link: string | null = $state(null);
+
+  constructor(bench: Bench, keeper: Keeper, pages: Pages) {
+    this.bench = bench;
+    this.keeper = keeper;
+    this.pages = pages;
+  }
+
+  async layOut(doc: DesignFile, kept: KeptBuild | null = null, keepAtOnce = false): Promise<void> {
+    await this.keeper.open(doc, kept, keepAtOnce);
+    this.refusal = null;
+    this.link = null;
+    this.bench.selection.startAt(this.bench.verdict);
+    this.pages.go('sheet');
+  }
+
+  async openDemo(demo: Demo): Promise<void> {
+    await this.layOut(await demo.load());
+    rememberSheet(`demo:${demo.id}`);
+  }
+
+  async openFile(file: File): Promise<void> {
+    await this.#take(await readFile(file));
+  }
+
+  async openText(text: string): Promise<void> {
+    await this.#take(openable(text));
+  }
+
+  /** Opens the build that the address holds, if it holds one. */
+  async openAddress(): Promise<boolean> {
+    const fragment = location.hash.slice(1);
+    if (!fragment.startsWith(SHARE_PREFIX)) return false;
+    await this.#take(await readFragment(fragment));
+    return true;
+  }
+
+  async showLink(): Promise<void> {
+    const fragment = await shareFragment(this.bench.editor.doc);
+    this.link = `${location.href.split('#')[0]}#${fragment}`;
+  }
+
+  save(): void {
+    const { doc } = this.bench.editor;
+    saveText(designText(doc), fileName(doc.title, 'json'), 'application/json');
+  }
+
+  /** The report as a file of its own. */
+  async saveReport(): Promise<void> {
+    const text = await this.#report();
+    if (text !== null) saveText(text, fileName(this.bench.editor.doc.title, 'html'), 'text/html');
+  }
+
+  /** The report comes onto paper in place of the screen. */
+  async print(): Promise<void> {
+    const text = await this.#report();
+    if (text === null) return;
+    const { printReport } = await import('./print-report.ts');
+    printReport(text);
+  }
+
+  async #report(): Promise<string | null> {
+    const judged = this.bench.editor.judged;
+    if (judged === null) return null;
+    const { reportHtml } = await import('#report/html/report.ts');
+    return reportHtml({ ...judged, designText: designText(judged.doc) });
+  }
+
+  async #take(found: Openable): Promise<void> {
+    if (found.kind === 'build') return this.layOut(found.doc, null, true);
+    this.refusal = found.says;
+    this.pages.go('open');
+  }
+}
+
+export const [useDesk, provideDesk] = createContext<Desk>();

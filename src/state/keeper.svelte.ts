@@ -1,0 +1,127 @@
+// Keeps the build on the sheet in this browser, a moment after every change, and notices another tab with the same build.
+// A build is kept from its first change on; an opened file at once. What cannot be kept is said in words.
+
+import type { DesignFile } from '#model/schema.ts';
+import type { BuildStore, KeptBuild } from './build-store.ts';
+import type { Editor } from './editor.svelte.ts';
+
+export type Keeping =
+  | { readonly kind: 'untouched' }
+  | { readonly kind: 'saving' }
+  | { readonly kind: 'kept'; readonly at: number }
+  | { readonly kind: 'conflict' }
+  | { readonly kind: 'full' }
+  | { readonly kind: 'blocked'; readonly says: string };
+
+export interface KeeperWorld {
+  readonly store: BuildStore;
+  readonly newId: () => string;
+  readonly now: () => number;
+  /** Tells other tabs which build lies on this sheet. */
+  readonly announce: (id: string | null) => void;
+}
+
+/** Changes closer together than this are written once. */
+const PAUSE_MS = 250;
+
+export class Keeper {
+  status: Keeping = $state.raw({ kind: 'untouched' });
+  /** The same build lies on a sheet in another tab. */
+  isElsewhere = $state(false);
+  recent: readonly KeptBuild[] = $state.raw([]);
+  #id: string | null = null;
+  #version = 0;
+  #keptRevision: number;
+  #timer: ReturnType<typeof setTimeout> | null = null;
+  #writing: Promise<void> = Promise.resolve();
+  readonly #editor: Editor;
+  readonly #world: KeeperWorld;
+
+  constructor(editor: Editor, world: KeeperWorld) {
+    this.#editor = editor;
+    this.#world = world;
+    this.#keptRevision = editor.revision;
+  }
+
+  get id(): string | null {
+    return this.#id;
+  }
+
+  async refresh(): Promise<void> {
+    this.recent = await this.#world.store.recent();
+  }
+
+  /** Lays another build on the sheet; the one that lay there has been kept with its last change. */
+  async open(
+    doc: DesignFile,
+    kept: Pick<KeptBuild, 'id' | 'version'> | null,
+    keepAtOnce = false,
+  ): Promise<void> {
+    await this.flush();
+    this.#id = kept?.id ?? null;
+    this.#version = kept?.version ?? 0;
+    this.isElsewhere = false;
+    this.status = { kind: 'untouched' };
+    this.#editor.open(doc);
+    this.#keptRevision = keepAtOnce ? -1 : this.#editor.revision;
+    this.#world.announce(this.#id);
+    if (keepAtOnce) await this.flush();
+  }
+
+  /** To be called after every change of the editor's revision. */
+  touched(): void {
+    if (this.#editor.revision === this.#keptRevision || this.status.kind === 'conflict') return;
+    this.#timer ??= setTimeout(() => void this.flush(), PAUSE_MS);
+  }
+
+  /** Writes at once what is new: before leaving, before another build comes. */
+  async flush(): Promise<void> {
+    if (this.#timer !== null) clearTimeout(this.#timer);
+    this.#timer = null;
+    this.#writing = this.#writing.then(() => this.#write());
+    await this.#writing;
+  }
+
+  /** After a conflict: goes on under a name of its own, the other tab's state stays. */
+  async keepAsCopy(): Promise<void> {
+    this.#id = null;
+    this.#version = 0;
+    this.#keptRevision = -1;
+    this.status = { kind: 'saving' };
+    await this.flush();
+  }
+
+  /** After a conflict: takes the other tab's state; one's own goes into the history and can be had back. */
+  async takeOther(): Promise<void> {
+    const other = this.#id === null ? null : await this.#world.store.find(this.#id);
+    if (other === null) return;
+    this.#version = other.version;
+    this.#editor.change(other.doc, 'take the state of the other tab');
+    this.#keptRevision = this.#editor.revision;
+    this.status = { kind: 'kept', at: other.saved };
+  }
+
+  async forget(id: string): Promise<void> {
+    await this.#world.store.forget(id);
+    if (id === this.#id) this.#version = 0;
+    await this.refresh();
+  }
+
+  async #write(): Promise<void> {
+    const { revision, doc } = this.#editor;
+    if (revision === this.#keptRevision || this.status.kind === 'conflict') return;
+    this.#id ??= this.#world.newId();
+    this.status = { kind: 'saving' };
+    const saved = this.#world.now();
+    const title = String(doc.title ?? '');
+    const answer = await this.#world.store.keep({ id: this.#id, title, doc, saved }, this.#version);
+    if (answer.kind !== 'kept') {
+      this.status = answer;
+      return;
+    }
+    if (this.#version === 0) this.#world.announce(this.#id);
+    this.#version = answer.version;
+    this.#keptRevision = revision;
+    this.status = { kind: 'kept', at: saved };
+  }
+}

@@ -1,0 +1,27 @@
+// Puts the report on paper: while printing, the document holds the report's markup under the report's own style sheet,
+// and the screen is left out. The style is set as an object, since the page's policy allows no inline style.
+
+export function printReport(html: string): void {
+  const report = new DOMParser().parseFromString(html, 'text/html');
+  const css = report.querySelector('style')?.textContent ?? '';
+  const paper = document.createElement('div');
+  paper.id = 'paper';
+  paper.append(...report.body.childNodes);
+  paper.querySelectorAll('script').forEach((script) => script.remove());
+  const sheet = new CSSStyleSheet({ media: 'print' });
+  sheet.replaceSync(
+    `${css}\nbody > :not(#paper) { display: none !important; } #paper { display: block !important; }`,
+  );
+  const screen = new CSSStyleSheet({ media: 'screen' });
+  screen.replaceSync('#paper { display: none; }');
+  document.body.append(paper);
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet, screen];
+  const putBack = (): void => {
+    paper.remove();
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter(
+      (each) => each !== sheet && each !== screen,
+    );
+  };
+  addEventListener('afterprint', putBack, { once: true });
+  print();
+}
