@@ -145,12 +145,25 @@ function halvesOf({ chambers, frame }: Section): readonly (readonly [Nm, Nm])[] 
   });
 }
 
-/** Lower on the ladder first, then fewer plies, then a smaller part of what would be reinforced. */
+/** Lower on the ladder first, then fewer plies that are worth anything, then a smaller part of what would do. */
 export function isWorse(path: FoundPath | null, than: FoundPath | null): boolean {
   if (!path || !than) return path !== null;
   const height = heightOf(path.grade) - heightOf(than.grade);
   if (height !== 0) return height < 0;
-  return path.plies !== than.plies ? path.plies < than.plies : shareOf(path) < shareOf(than);
+  const plies = worthyPlies(path) - worthyPlies(than);
+  return plies !== 0 ? plies < 0 : shareOf(path) < shareOf(than);
+}
+
+function worthyPlies({ chain, tools }: FoundPath): number {
+  let plies = 0;
+  for (const step of chain.pieces) {
+    if (step.kind === 'outside') continue;
+    for (const { stuff, count } of step.piece.punctured) {
+      const { strength, layers } = tools.stuffs[stuff]!;
+      if (strength !== null || layers !== null) plies += count;
+    }
+  }
+  return plies;
 }
 
 const shareOf = ({ length, asked, rank }: FoundPath): number =>
