@@ -8,11 +8,16 @@ const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.
 /** The service worker's cache hangs on this name, so it must change with every change of the source. */
 function buildName() {
   try {
-    return `${version}-${execSync('git describe --always --dirty', { stdio: ['ignore', 'pipe', 'ignore'] }).toString().trim()}`;
+    return `${version}-${execSync('git describe --always --dirty', { stdio: ['ignore', 'pipe', 'ignore'] })
+      .toString()
+      .trim()}`;
   } catch {
     return version;
   }
 }
+
+/** `SINGLE_FILE=1`: everything inside one HTML file that opens from a disk, for handing to a class. */
+const isSingle = process.env.SINGLE_FILE === '1';
 
 export default {
   preprocess: vitePreprocess(),
@@ -20,7 +25,8 @@ export default {
     runes: ({ filename }) => (/[\\/]node_modules[\\/]/.test(filename) ? undefined : true),
   },
   kit: {
-    adapter: adapter({ strict: true }),
+    adapter: adapter({ strict: true, ...(isSingle ? { pages: 'dist/page', assets: 'dist/page' } : {}) }),
+    ...(isSingle ? { output: { bundleStrategy: 'inline' }, serviceWorker: { register: false } } : {}),
     version: { name: buildName() },
     paths: { relative: true },
     csp: {

@@ -6,6 +6,16 @@ import { dimension as length, frequency, plain, volts } from '#report/number-wor
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 
+/** Whether what was typed already reads as what was understood, but for noughts: `3 mm` and `3.00 mm`. */
+export const saysTheSame = (typed: string, meaning: string): boolean =>
+  withoutNoughts(typed) === withoutNoughts(meaning);
+
+const withoutNoughts = (text: string): string =>
+  text
+    .trim()
+    .replace(/(\.\d*?)0+(?=\s|$)/g, '$1')
+    .replace(/\.(?=\s|$)/g, '');
+
 /** Empty where the text says nothing or cannot be read; the fault of the field tells why. */
 export function understood(value: unknown, name: DimensionName): string {
   if (value === undefined || value === null || value === 'unknown') return '';
