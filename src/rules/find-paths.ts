@@ -55,24 +55,39 @@ export interface PathSearch {
   readonly printed: boolean;
 }
 
+/** One build with its sections and the distances outside them. */
+export interface Place {
+  readonly build: Build;
+  readonly sections: readonly KeyedSection[];
+  readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+}
+
+export function placeOf(design: Design, build: Build, cache: PathCache, leastThickness: Nm): Place {
+  const outside = (metric: Metric) => outsidePieces(design, build, metric, leastThickness);
+  return {
+    build,
+    sections: cache.sections(build, leastThickness),
+    outside: { creepage: outside('creepage'), clearance: outside('clearance') },
+  };
+}
+
 /** Everything about one pair in the sections of one build. */
 export function pathsOfPair(
   search: PathSearch,
-  build: Build,
-  sections: readonly KeyedSection[],
+  place: Place,
   coreTo: string | null,
   question: PairQuestion,
 ): PairPaths {
   const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
-  for (const section of [...sections, null]) {
-    const worstHere = worstPath(search, build, section, coreTo, question, null);
+  for (const section of [...place.sections, null]) {
+    const worstHere = worstPath(search, place, section, coreTo, question, null);
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
     // a path of no length is everywhere, not at one side
     if (!search.printed || !section || worstHere.length === 0) continue;
     for (const window of halvesOf(section)) {
-      const there = worstPath(search, build, section, coreTo, question, window);
+      const there = worstPath(search, place, section, coreTo, question, window);
       if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
     }
   }
@@ -82,7 +97,7 @@ export function pathsOfPair(
 /** The weakest path of a section among those that are not reinforced by their length alone. */
 function worstPath(
   search: PathSearch,
-  build: Build,
+  place: Place,
   section: KeyedSection | null,
   coreTo: string | null,
   question: PairQuestion,
@@ -90,8 +105,8 @@ function worstPath(
 ): FoundPath | null {
   let worst: FoundPath | null = null;
   for (const metric of METRICS) {
-    const limits = { length: [search.plan.longest[metric]], window };
-    const from = { search, build, section, coreTo, question, metric, counting: search.plan.grading, limits };
+    const limits = { metric, x: question.asked[metric].x, length: [search.plan.longest[metric]], window };
+    const from = { search, place, section, coreTo, question, metric, counting: search.plan.grading, limits };
     for (const path of gradedPaths(from)) if (isWorse(path, worst)) worst = path;
   }
   return worst;
@@ -105,27 +120,24 @@ export const noPaths = (): Record<Metric, (FoundPath | null)[]> => ({
 /** Per pair the shortest paths that puncture at most k plies, over all sections of one build. */
 export function shortestOfPairs(
   search: PathSearch,
-  build: Build,
-  sections: readonly KeyedSection[],
+  place: Place,
   coreTo: string | null,
   questions: readonly PairQuestion[],
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
   for (const metric of METRICS) {
-    for (const section of [...sections, null]) {
+    for (const section of [...place.sections, null]) {
       // longer than what every pair has already is not looked for
-      const limits = {
-        length: PRINTED_PLIES.map((k) =>
-          Math.max(
-            ...questions.map(({ asked }, i) =>
-              Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x),
-            ),
+      const length = PRINTED_PLIES.map((k) =>
+        Math.max(
+          ...questions.map(({ asked }, i) =>
+            Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x),
           ),
         ),
-        window: null,
-      };
+      );
       questions.forEach((question, i) => {
-        const from = { search, build, section, coreTo, question, metric, counting: COUNT_PRINTED, limits };
+        const limits = { metric, x: question.asked[metric].x, length, window: null };
+        const from = { search, place, section, coreTo, question, metric, counting: COUNT_PRINTED, limits };
         for (const path of gradedPaths(from)) note(shortest[i]![metric], path);
       });
     }
@@ -181,7 +193,7 @@ function note(shortest: (FoundPath | null)[], path: FoundPath): void {
 
 interface GradingFrom {
   readonly search: PathSearch;
-  readonly build: Build;
+  readonly place: Place;
   readonly section: KeyedSection | null;
   readonly coreTo: string | null;
   readonly question: PairQuestion;
@@ -195,7 +207,7 @@ function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
   const { tools, design } = search;
   const asked = question.asked[metric];
   const inside = section === null ? [] : piecesInside(from, section);
-  const outside = outsidePieces(search, from.build, metric);
+  const outside = from.place.outside[metric];
   if (section === null && outside.length === 0) return;
   const links = linksOf([...inside, ...outside], tiesOf(design, coreTo));
   const circuits = new Set(design.circuits.map((circuit) => circuit.id));
@@ -224,16 +236,13 @@ function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
 }
 
 function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainPiece[] {
-  const { search, build, question, metric, counting, limits } = from;
-  const { x } = question.asked[metric];
+  const { search, place, counting, limits } = from;
   const options = {
-    metric,
-    x,
     leastThickness: search.leastThickness,
     trackingRank: search.plan.trackingRank,
     weak: counting.byRank ? search.plan.weak : [],
   };
-  const pieces = search.cache.pieces(section, options, build.closedJoint, counting, limits);
+  const pieces = search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
   return pieces.map((piece) => ({
     kind: 'inside',
     piece,
@@ -259,14 +268,19 @@ function tiesOf(design: Design, coreTo: string | null): (conductor: string) => s
 }
 
 /** Distances that the file states outside the window; one without this metric says nothing of it. */
-function outsidePieces(search: PathSearch, build: Build, metric: Metric): readonly ChainPiece[] {
-  const entries = search.design.outside.flatMap((entry): readonly ChainPiece[] => {
+function outsidePieces(
+  design: Design,
+  build: Build,
+  metric: Metric,
+  leastThickness: Nm,
+): readonly ChainPiece[] {
+  const entries = design.outside.flatMap((entry): readonly ChainPiece[] => {
     const length = entry[metric]?.value;
     if (length === undefined) return [];
     const group: MaterialGroup = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
     return [outsidePiece(metric, entry.between, length, entry.what, group)];
   });
-  return [...entries, ...leadsApart(search, build, metric)];
+  return [...entries, ...leadsApart(build, metric, leastThickness)];
 }
 
 const outsidePiece = (
@@ -286,10 +300,10 @@ const outsidePiece = (
 });
 
 /** Leads that leave at one side a stated distance apart; a strong sleeve or cover leaves no path between them. */
-function leadsApart(search: PathSearch, build: Build, metric: Metric): readonly ChainPiece[] {
+function leadsApart(build: Build, metric: Metric, leastThickness: Nm): readonly ChainPiece[] {
   const isOpen = (lay: Lay) =>
     !(lay.wire.cover && lay.wire.cover.plies === null) &&
-    (lay.sleeve === null || lay.sleeve.wall < search.leastThickness);
+    (lay.sleeve === null || lay.sleeve.wall < leastThickness);
   return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
     const stated = [a.apart, b.apart].filter((one) => one !== null);
     if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];

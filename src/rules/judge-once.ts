@@ -21,6 +21,7 @@ import {
   type PairPaths,
   type PairQuestion,
   pathsOfPair,
+  placeOf,
   shortestOfPairs,
 } from './find-paths.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
@@ -86,7 +87,7 @@ function judgeRoles(
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
   const least = book.leastThickness().value;
   const builds = filled.builds.map((worse) =>
-    worse.map((build) => ({ build, sections: judging.cache.sections(build, least) })),
+    worse.map((build) => placeOf(design, build, judging.cache, least)),
   );
   const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
   const questions = asked.map(({ question }) => question);
@@ -101,9 +102,7 @@ function judgeRoles(
   };
   const shortest = judging.printed
     ? builds[0]!
-        .flatMap(({ build, sections }) =>
-          coreBonds.map((core) => shortestOfPairs(search, build, sections, core, questions)),
-        )
+        .flatMap((place) => coreBonds.map((core) => shortestOfPairs(search, place, core, questions)))
         .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
     : questions.map(noPaths);
   const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
@@ -111,9 +110,7 @@ function judgeRoles(
     const paths = bestOf(
       builds.map((worse) =>
         worstOf(
-          worse.flatMap(({ build, sections }) =>
-            coreBonds.map((core) => pathsOfPair(search, build, sections, core, question)),
-          ),
+          worse.flatMap((place) => coreBonds.map((core) => pathsOfPair(search, place, core, question))),
         ),
       ),
     );

@@ -6,7 +6,7 @@ import type { Counting } from '#solver/counting.ts';
 import { findPieces, networkOf } from '#solver/find-pieces.ts';
 import { sectionsOf } from '#solver/lay-out.ts';
 import type { Network } from '#solver/network.ts';
-import type { PathOptions, Piece } from '#solver/pieces.ts';
+import type { Piece, SolidOptions } from '#solver/pieces.ts';
 import type { Section } from '#solver/section.ts';
 import type { SearchLimits } from '#solver/shortest.ts';
 import type { Nm } from '#units/quantity.ts';
@@ -45,14 +45,16 @@ export class PathCache {
 
   pieces(
     section: KeyedSection,
-    options: PathOptions,
+    options: SolidOptions,
     closedJoint: StuffId,
     counting: Counting,
     limits: SearchLimits,
   ): readonly Piece[] {
-    const of = `${section.geometry}#${optionsKey(options)}#${closedJoint}`;
-    const key = `${of}#${counting.name}#${limits.length.join(',')}#${limits.window?.join(',') ?? ''}`;
-    return this.#pieces.get(key, () => {
+    const { leastThickness, trackingRank, weak } = options;
+    const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${weak.join('.')}#${closedJoint}`;
+    const { metric, x, length, window } = limits;
+    const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''}`;
+    return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
       const net = this.#networks.get(of) ?? networkOf(section, options, closedJoint);
       this.#networks.set(of, net);
       return findPieces(net, counting, limits);
@@ -77,11 +79,6 @@ class Generations<T> {
     return value;
   }
 }
-
-const optionsKey = ({ metric, x, leastThickness, trackingRank, weak }: PathOptions): string => {
-  const solids = `${leastThickness},${weak.join('.')}`;
-  return metric === 'clearance' ? `clearance,${solids}` : `creepage,${x},${trackingRank.join('')},${solids}`;
-};
 
 /** All that shapes a path of a section, as one string. */
 function geometryKeyOf(section: Section): string {

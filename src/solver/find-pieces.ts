@@ -7,36 +7,39 @@ import { hopClosedJoints } from './closed-joints.ts';
 import { countAll, type Counting } from './counting.ts';
 import { gridOf } from './grid.ts';
 import { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, CLOSED, collectEdges, EdgeList, type Network, packEdges, THROUGH } from './network.ts';
-import type { Leg, PathOptions, Piece, Punctured } from './pieces.ts';
+import {
+  ACROSS_AIR,
+  CLOSED,
+  collectEdges,
+  EdgeList,
+  type Network,
+  packEdges,
+  SIGHT,
+  THROUGH,
+} from './network.ts';
+import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
 import type { Section } from './section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
 
-export const NO_LIMITS: SearchLimits = { length: [Infinity], window: null };
-
 /** All moves that a path may make in a section. `closedJoint` is the stuff that a short closed joint counts as. */
-export function networkOf(section: Section, options: PathOptions, closedJoint: StuffId): Network {
+export function networkOf(section: Section, options: SolidOptions, closedJoint: StuffId): Network {
   const grid = gridOf(section, closedJoint);
   const edges = new EdgeList();
   const shownAt = collectEdges(grid, options, edges);
   hopClosedJoints(edges, options.leastThickness, closedJoint);
-  if (options.metric === 'clearance') collectSightLines(grid, options, edges);
+  collectSightLines(grid, options, edges);
   return packEdges(grid, edges, shownAt);
 }
 
-export function findPieces(
-  net: Network,
-  counting: Counting,
-  limits: SearchLimits = NO_LIMITS,
-): readonly Piece[] {
+export function findPieces(net: Network, counting: Counting, limits: SearchLimits): readonly Piece[] {
   const { conductors } = net.grid;
   const heap = new LabelHeap();
   // the other way round was found when that conductor was the source
   return conductors.slice(0, -1).flatMap((from, source) =>
     shortestFrom(net, source, counting, limits, heap)
       .filter((arrival) => arrival.conductor > source)
-      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival)),
+      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric)),
   );
 }
 
@@ -46,9 +49,20 @@ export const shortestPieces = (
   options: PathOptions,
   closedJoint: StuffId,
   most: number,
-): readonly Piece[] => findPieces(networkOf(section, options, closedJoint), countAll(most));
+): readonly Piece[] =>
+  findPieces(networkOf(section, options, closedJoint), countAll(most), {
+    metric: options.metric,
+    x: options.x,
+    length: [Infinity],
+    window: null,
+  });
 
-function pieceOf(net: Network, between: readonly [string, string], arrival: Arrival): Piece {
+function pieceOf(
+  net: Network,
+  between: readonly [string, string],
+  arrival: Arrival,
+  metric: PathOptions['metric'],
+): Piece {
   const { nodes, edges } = arrival;
   // what a trace needs is taken out now, so that a kept piece does not keep its network
   const points = nodes.map((node) => pointOf(net, node));
@@ -63,7 +77,7 @@ function pieceOf(net: Network, between: readonly [string, string], arrival: Arri
     length: nm(Math.round(arrival.length)),
     plies: punctured.reduce((sum, { count }) => sum + count, 0),
     punctured,
-    rank: edges.reduce((worst, edge) => Math.max(worst, net.rank[edge]!), 0),
+    rank: metric === 'clearance' ? 0 : edges.reduce((worst, edge) => Math.max(worst, net.rank[edge]!), 0),
     from: points[0]!,
     to: points.at(-1)!,
     trace: () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!))),
@@ -88,7 +102,13 @@ interface Step {
 
 function legOf({ kind, length, punctured }: Step, from: Leg['from'], to: Leg['to']): Leg {
   const words =
-    kind === THROUGH ? 'through' : kind === CLOSED ? 'closed-joint' : kind === ACROSS_AIR ? 'air' : 'surface';
+    kind === THROUGH
+      ? 'through'
+      : kind === CLOSED
+        ? 'closed-joint'
+        : kind === ACROSS_AIR || kind === SIGHT
+          ? 'air'
+          : 'surface';
   const plies = punctured.reduce((sum, { count }) => sum + count, 0);
   return { kind: words, from, to, length, stuff: punctured[0]?.stuff ?? null, plies };
 }

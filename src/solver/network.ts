@@ -1,14 +1,17 @@
 // The moves of a path as edges between grid nodes: along surfaces and joints, straight through thin solids,
 // across air. Node (i, j) has index j * nx + i; hidden nodes of turned-up edges follow after the grid's.
-// Creepage crosses air only where a gap is narrower than X; clearance crosses any, and has sight lines besides.
+// One network serves both metrics: clearance crosses any gap of air and has sight lines besides, creepage leaves out the
+// sight lines and the gaps that are not narrower than X.
 
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
-import type { PathOptions, Punctured } from './pieces.ts';
+import type { Punctured, SolidOptions } from './pieces.ts';
 
 export const SURFACE = 0;
 export const THROUGH = 1;
 export const ACROSS_AIR = 2;
 export const CLOSED = 3;
+/** A slanting line through air, for clearance only. */
+export const SIGHT = 4;
 
 export interface Network {
   readonly grid: Grid;
@@ -86,7 +89,7 @@ export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> 
 }
 
 /** Surfaces, joints and runs straight through solids or across air, along every grid line. */
-export function collectEdges(grid: Grid, options: PathOptions, edges: EdgeList): readonly number[] {
+export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList): readonly number[] {
   const walk = new Walk(grid, options, edges);
   const [nx, ny] = [grid.xs.length, grid.ys.length];
   const width = columns(grid);
@@ -103,7 +106,7 @@ class Walk {
 
   constructor(
     readonly grid: Grid,
-    readonly options: PathOptions,
+    readonly options: SolidOptions,
     readonly edges: EdgeList,
   ) {
     this.#gridNodes = grid.xs.length * grid.ys.length;
@@ -198,8 +201,7 @@ class Walk {
   }
 
   #acrossAir(from: number, to: number, length: number): void {
-    const bridged = this.options.metric === 'clearance' || length < this.options.x;
-    if (bridged && this.#isSurface(from) && this.#isSurface(to)) {
+    if (this.#isSurface(from) && this.#isSurface(to)) {
       this.edges.add(from, to, length, null, 0, ACROSS_AIR);
     }
   }
@@ -258,8 +260,7 @@ class Walk {
   }
 
   #rank(solid: GridSolid | null): number {
-    if (!solid || this.options.metric === 'clearance') return 0;
-    return this.options.trackingRank[solid.stuff] ?? 0;
+    return solid ? (this.options.trackingRank[solid.stuff] ?? 0) : 0;
   }
 
   #isSurface(node: number): boolean {

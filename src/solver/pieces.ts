@@ -6,10 +6,14 @@ import type { StuffId } from './build.ts';
 export type Metric = 'creepage' | 'clearance';
 
 /** Options that shape a path; `rules` hands them in with their citation. */
-export interface PathOptions {
+export interface PathOptions extends SolidOptions {
   readonly metric: Metric;
   /** Air gaps narrower than this are bridged (creepage only; clearance goes through air of any length). */
   readonly x: Nm;
+}
+
+/** Those that say how solids are passed, whatever the metric. */
+export interface SolidOptions {
   /** A run through one solid from this thickness up is strong. */
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */

@@ -6,7 +6,8 @@
 import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from './code.ts';
 import { type Counting, packed } from './counting.ts';
 import { LabelHeap } from './label-heap.ts';
-import { CLOSED, type Network } from './network.ts';
+import { ACROSS_AIR, CLOSED, type Network, SIGHT } from './network.ts';
+import type { Metric } from './pieces.ts';
 
 /** A shortest way to a conductor, from the source on: nodes passed and edges taken between them. */
 export interface Arrival {
@@ -17,6 +18,9 @@ export interface Arrival {
 }
 
 export interface SearchLimits {
+  readonly metric: Metric;
+  /** Creepage crosses gaps of air narrower than this. */
+  readonly x: number;
   /** Nothing longer is looked for; by the count of the first class where the list has several. */
   readonly length: readonly number[];
   /** Nothing outside these two x. */
@@ -33,6 +37,8 @@ export function shortestFrom(
   const { start, to, cost, kind, rank, puncture } = net;
   const plies = net.punctures.map((punctured) => packed(punctured, counting));
   const longest = limits.length;
+  const onSurface = limits.metric === 'creepage';
+  const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
   heap.clear();
   const arrivals: Arrival[] = [];
@@ -76,7 +82,9 @@ export function shortestFrom(
     const hop = hopped(code);
     const end = start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
-      const closed = kind[e] === CLOSED;
+      const way = kind[e]!;
+      if (onSurface && (way === SIGHT || (way === ACROSS_AIR && cost[e]! >= limits.x))) continue;
+      const closed = way === CLOSED;
       // one closed joint is walked in one hop, measured as a whole
       if (closed && hop) continue;
       const next = to[e]!;
@@ -88,7 +96,7 @@ export function shortestFrom(
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
       if (far > longest[Math.min(countOf(picked, 0), longest.length - 1)]!) continue;
-      if (counting.byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
+      if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
       for (let s = settledAt[next]!; s >= 0; s = settledBefore[s]!) {
         if (noMoreThan(heap.code[s]!, picked)) continue edges;

@@ -4,8 +4,8 @@
 // path does not turn. Grazing a solid's corner is allowed, touching a conductor on the way is not.
 
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { ACROSS_AIR, contactsOf, type EdgeList, THROUGH } from './network.ts';
-import type { PathOptions, Punctured } from './pieces.ts';
+import { contactsOf, type EdgeList, SIGHT, THROUGH } from './network.ts';
+import type { Punctured, SolidOptions } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
 const GRAZE = 1e-3;
@@ -21,7 +21,7 @@ interface View {
   readonly swapped: boolean;
 }
 
-export function collectSightLines(grid: Grid, options: PathOptions, edges: EdgeList): void {
+export function collectSightLines(grid: Grid, options: SolidOptions, edges: EdgeList): void {
   const turns = turningNodes(grid, edges);
   if (turns.length < 2) return;
   const nx = grid.xs.length;
@@ -49,7 +49,7 @@ export function collectSightLines(grid: Grid, options: PathOptions, edges: EdgeL
       if (ai === bi || aj === bj) continue;
       // turning nodes ascend, so `a` is the lower one
       const line = sightLine(grid, upright, options, conductor, ai, aj, bi, bj);
-      if (line) edges.add(a, b, line.length, line.punctured, 0, ACROSS_AIR);
+      if (line) edges.add(a, b, line.length, line.punctured, 0, SIGHT);
       if (!thinUpright) continue;
       const [l, r] = ai < bi ? [a, b] : [b, a];
       const across = sightLine(
@@ -59,12 +59,12 @@ export function collectSightLines(grid: Grid, options: PathOptions, edges: EdgeL
         conductor,
         ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
       );
-      if (across?.punctured) edges.add(a, b, across.length, across.punctured, 0, ACROSS_AIR);
+      if (across?.punctured) edges.add(a, b, across.length, across.punctured, 0, SIGHT);
     }
   }
 }
 
-function canBeThin(solid: Grid['solids'][number], options: PathOptions, alongX: boolean): boolean {
+function canBeThin(solid: Grid['solids'][number], options: SolidOptions, alongX: boolean): boolean {
   const crossing = alongX ? solid.crossX : solid.crossY;
   if (crossing === 'strong') return false;
   if (crossing !== 'measured' || !solid.region) return true;
@@ -105,7 +105,7 @@ interface Line {
 function sightLine(
   grid: Grid,
   view: View,
-  options: PathOptions,
+  options: SolidOptions,
   conductor: Int32Array,
   ua: number,
   va: number,
@@ -185,7 +185,7 @@ function columnAt(lines: readonly number[], value: number): number {
 function settled(
   grid: Grid,
   view: View,
-  options: PathOptions,
+  options: SolidOptions,
   conductor: Int32Array,
   ua: number,
   va: number,
