@@ -40,7 +40,9 @@ export function drawFile(words: readonly string[]): Outcome {
 /** Where the worst pair's limiting path lies; the plain one where it has none. */
 function worstSection({ verdict, sections }: Judgement): string {
   const [worst] = worstFirst(verdict);
-  return worst?.limiting?.section ?? sections[0]?.name ?? 'plain';
+  const section = worst?.limiting?.section ?? null;
+  // a distance outside the window lies on no section
+  return sections.find(({ name }) => name === section)?.name ?? sections[0]?.name ?? 'plain';
 }
 
 const sectionNames = ({ sections }: Judgement): string => sections.map(({ name }) => `"${name}"`).join(', ');

@@ -102,7 +102,8 @@ export function sceneOf(
   const looks = circuitLooks(design.circuits);
   const areas = areasOf(section);
   const frame = boundsOf([boxInMm(section.frame), ...areas.map(({ bounds }) => bounds)]);
-  const path = staffOf(judgement.verdict, section.name, choices);
+  const rulers = rulersOf(section);
+  const path = staffOf(judgement.verdict, section.name, choices, rulers.x);
   return {
     section: section.name,
     ...sectionWords(section),
@@ -112,9 +113,9 @@ export function sceneOf(
     turns: (judgement.turns.get(section.name) ?? []).map(circleOf),
     letters: lettersOf(section, looks),
     layers: layersOf(section),
-    rulers: rulersOf(section),
+    rulers,
     path,
-    otherPaths: otherStaffs(judgement.verdict, section.name, path),
+    otherPaths: otherStaffs(judgement.verdict, section.name, path, rulers.x),
     flags: flagsOf(judgement.verdict.weakSpots, section.name, frame, choices.elsewhere ?? ELSEWHERE),
     notes: notesOf(design, section),
   };

@@ -3,6 +3,7 @@
 
 import type { Metric, PathLeg, Verdict } from '#rules/verdict.ts';
 import type { Point } from './outline.ts';
+import { ghostOf, type Ghost } from './ghost.ts';
 import { chosenPath, limitingPath, type ChosenPath } from './chosen-path.ts';
 import type { SceneChoices } from './scene.ts';
 
@@ -40,18 +41,19 @@ export interface Puncture {
   readonly plies: number;
 }
 
-/** How much further the last leg would have to run. */
-export interface Ghost {
-  readonly from: Point;
-  readonly to: Point;
-  readonly missing: number;
-}
+/** From the first chamber's left face to the last one's right, mm. */
+export type Width = readonly [number, number];
 
 /** The path that the choices name, where it lies on this section; else null. */
-export function staffOf(verdict: Verdict, sectionName: string, choices: SceneChoices): StaffPath | null {
+export function staffOf(
+  verdict: Verdict,
+  sectionName: string,
+  choices: SceneChoices,
+  width: Width,
+): StaffPath | null {
   const chosen = chosenPath(verdict, choices);
   if (chosen === null || chosen.section !== sectionName) return null;
-  return laidOut(chosen);
+  return laidOut(chosen, width);
 }
 
 /** The limiting paths on this section of every pair that asks something, but for the pair already drawn. */
@@ -59,17 +61,18 @@ export function otherStaffs(
   verdict: Verdict,
   sectionName: string,
   drawn: StaffPath | null,
+  width: Width,
 ): readonly StaffPath[] {
   return verdict.pairs.flatMap(({ between, limiting, required, verdict: answer }) => {
     if (limiting === null || required === null || limiting.section !== sectionName) return [];
     if (drawn !== null && drawn.between.every((id) => between.includes(id))) return [];
     const path = limitingPath(between, limiting, answer === 'falls-short');
-    const staff = path === null ? null : laidOut(path);
+    const staff = path === null ? null : laidOut(path, width);
     return staff === null ? [] : [staff];
   });
 }
 
-function laidOut(path: ChosenPath): StaffPath | null {
+function laidOut(path: ChosenPath, width: Width): StaffPath | null {
   const [first, last] = [path.legs[0], path.legs.at(-1)];
   if (first === undefined || last === undefined) return null;
   const { legs } = path;
@@ -87,7 +90,7 @@ function laidOut(path: ChosenPath): StaffPath | null {
       leg.plies > 0 ? [{ leg: k, from: leg.from, to: leg.to, plies: leg.plies }] : [],
     ),
     ends: [first.from, last.to],
-    ghost: ghostOf(path),
+    ghost: ghostOf(path, width),
     length: path.length,
     required: path.required,
     short: path.short,
@@ -123,22 +126,4 @@ const EPSILON_MM = 5e-7;
 function along(leg: PathLeg, done: number): Point {
   const part = done / leg.length;
   return [leg.from[0] + (leg.to[0] - leg.from[0]) * part, leg.from[1] + (leg.to[1] - leg.from[1]) * part];
-}
-
-/** Beyond the shorter of the two outermost legs: that is where a margin is to be widened. */
-function ghostOf(path: ChosenPath): Ghost | null {
-  if (path.required === null || path.required - path.length <= EPSILON_MM) return null;
-  const counted = path.legs.filter((leg) => leg.length > 0);
-  const [first, last] = [counted[0], counted.at(-1)];
-  if (first === undefined || last === undefined) return null;
-  const missing = path.required - path.length;
-  const atStart = first !== last && first.length < last.length;
-  const [inner, outer] = atStart ? [first.to, first.from] : [last.from, last.to];
-  const span = Math.hypot(outer[0] - inner[0], outer[1] - inner[1]);
-  if (span === 0) return null;
-  const to: Point = [
-    outer[0] + ((outer[0] - inner[0]) / span) * missing,
-    outer[1] + ((outer[1] - inner[1]) / span) * missing,
-  ];
-  return { from: outer, to, missing };
 }

@@ -1,6 +1,6 @@
 // Draws a path as a measuring staff, its missing part as a dotted ghost, punctured plies as diamonds, and its figure.
 
-import { lengthDown, lengthUp } from './number-words.ts';
+import { lengthDown, lengthUp, plies } from './number-words.ts';
 import type { Point } from './outline.ts';
 import type { StaffPath } from './staff.ts';
 import { chip, element, line, px, text, widthOf, type View } from './svg-view.ts';
@@ -55,19 +55,22 @@ export interface Edge {
 /** The figure beside the path's longest leg: `4.83 of 5.6 mm`, and how much is missing at the ghost. */
 export function staffFigures(path: StaffPath, view: View, edge: Edge): string {
   const ink = path.short ? view.theme.pencil : view.theme.ink;
-  const words =
-    path.required === null
-      ? `${lengthDown(path.length)} mm`
-      : `${lengthDown(path.length)} of ${lengthUp(path.required)} mm`;
+  const words = figureWords(path);
   const longest = [...path.legs].sort((a, b) => b.length - a.length)[0];
   if (longest === undefined) return '';
   const half = widthOf(words, 12.5) / 2 + 8;
   const middle = view.x((longest.from[0] + longest.to[0]) / 2);
   const x = Math.min(edge.right - half, Math.max(view.x(0) + half + 4, middle));
   const top = Math.min(...path.legs.flatMap(({ from, to }) => [view.y(from[1]), view.y(to[1])]));
-  const y = Math.max(top - 22, 22);
+  const y = Math.max(top - 22, edge.top + 12);
   const filled = { fill: ink, rim: ink, ink: view.theme.sheet };
   return chip([x, y], words, filled) + missingFigure(path, view, ink, y, edge);
+}
+
+function figureWords({ length, required, punctures: crossed }: StaffPath): string {
+  const count = crossed.reduce((sum, each) => sum + each.plies, 0);
+  const asked = required === null ? '' : ` of ${lengthUp(required)}`;
+  return `${lengthDown(length)}${asked} mm${count === 0 ? '' : `, through ${plies(count)}`}`;
 }
 
 /** How much is missing: between two projection lines above the stack, or beside the ghost where it runs outward. */

@@ -7,7 +7,7 @@ import type { Point } from './outline.ts';
 import { drawing } from './svg-drawing.ts';
 import { patterns } from './svg-patterns.ts';
 import { rulers } from './svg-rulers.ts';
-import { element, text, viewOf, widthOf, type View } from './svg-view.ts';
+import { element, text, viewOf, type View } from './svg-view.ts';
 
 export interface SvgOptions {
   readonly theme?: ThemeName;
@@ -25,7 +25,7 @@ export interface SvgOptions {
 }
 
 const WIDTH = 1200;
-const EDGE = { left: 58, right: 22, top: 36, bottom: 44 } as const;
+const EDGE = { left: 58, right: 22, top: 36, bottom: 62 } as const;
 
 export function svgOf(scene: Scene, options: SvgOptions = {}): string {
   const theme = palette[options.theme ?? 'light'];
@@ -69,9 +69,8 @@ function caption(scene: Scene, view: View, at: Point, options: SvgOptions): stri
   const stretch = options.radialStretch ?? 1;
   const scale = stretch === 1 ? 'same scale both ways' : `drawn ${stretch} times as high as wide`;
   const words = `${scene.says}; ${scale}; each piece of the staff is 1 mm`;
-  const shift = widthOf(bold, 13) * 0.98 + 14;
   return (
     text(at, bold, { size: 13, fill: ink, weight: 700, family: READING }) +
-    text([at[0] + shift, at[1]], words, { size: 12.5, fill: second, family: READING })
+    text([at[0], at[1] + 18], words, { size: 11.5, fill: second, family: READING })
   );
 }

@@ -6,7 +6,7 @@ const span = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, n
   Math.hypot(bx - ax, by - ay);
 
 describe('staffOf', () => {
-  const staff = staffOf(verdict, 'plain', {});
+  const staff = staffOf(verdict, 'plain', {}, [0, 12]);
 
   it('should lay out exactly the length of the path', () => {
     const total = staff?.pieces.reduce((sum, piece) => sum + span(piece.from, piece.to), 0);
@@ -30,7 +30,7 @@ describe('staffOf', () => {
   });
 
   it('should draw nothing for a pair that asks nothing', () => {
-    expect(staffOf(verdict, 'plain', { pair: ['aux', 'pri'] })).toBeNull();
+    expect(staffOf(verdict, 'plain', { pair: ['aux', 'pri'] }, [0, 12])).toBeNull();
   });
 
   it('should mark a puncture and count no length for it', () => {
@@ -45,14 +45,14 @@ describe('staffOf', () => {
       says: '',
     } as const;
     const punctured = { ...worst, limiting: { ...worst.limiting, length: 0, legs: [through], plies: 3 } };
-    const drawn = staffOf({ ...verdict, pairs: [punctured, ...rest] }, 'plain', {});
+    const drawn = staffOf({ ...verdict, pairs: [punctured, ...rest] }, 'plain', {}, [0, 12]);
     expect(drawn?.pieces).toEqual([]);
     expect(drawn?.uncounted).toEqual([]);
     expect(drawn?.punctures.map(({ plies }) => plies)).toEqual([3]);
   });
 
   it('should list the limiting paths of other pairs but not the one drawn', () => {
-    expect(otherStaffs(verdict, 'plain', staff)).toEqual([]);
-    expect(otherStaffs(verdict, 'plain', null).map(({ length }) => length)).toEqual([4.83]);
+    expect(otherStaffs(verdict, 'plain', staff, [0, 12])).toEqual([]);
+    expect(otherStaffs(verdict, 'plain', null, [0, 12]).map(({ length }) => length)).toEqual([4.83]);
   });
 });

@@ -101,8 +101,9 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
 /** The section on which the worst pair is decided. */
 function drawing({ design, judgement, theme }: ReportParts): Content {
   const [worst] = worstFirst(judgement.verdict);
-  const section = worst?.limiting?.section ?? judgement.sections[0]?.name ?? 'plain';
-  const scene = sceneOf(design, judgement, section);
+  const limiting = worst?.limiting?.section ?? 'plain';
+  // a distance outside the window lies on no section
+  const scene = sceneOf(design, judgement, limiting) ?? sceneOf(design, judgement, 'plain');
   if (scene === null) return null;
   const svg = svgOf(scene, {
     theme: theme.name,
