@@ -2,6 +2,7 @@
 // by name, so that nothing a rule worked out is ever left out.
 
 import type { Because } from '#standards/because.ts';
+import { converterSteps } from './converter-steps.ts';
 import { plain } from './number-words.ts';
 import { quantityWords } from './quantity-words.ts';
 import { clauseOf, row, spaced, weakest, word, type SheetRow, type StepRows } from './sheet-row.ts';
@@ -12,6 +13,7 @@ import { tableSteps } from './table-steps.ts';
 const STEPS: Readonly<Record<string, StepRows>> = {
   ...tableSteps,
   ...stressSteps,
+  ...converterSteps,
   ...rulesSteps,
   rule: (why) => [row('rule', ruleWords(why), '', weakest(why))],
 };

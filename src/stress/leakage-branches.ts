@@ -1,5 +1,5 @@
 // The network that leakage runs through: every bridging part and every capacitance between layers as a branch between
-// circuits. Circuits that may be touched are one node, earth is another, held at 0.
+// circuits. Circuits on the mains side are one node, those that may be touched another, earth is held at 0.
 
 import type { Bridge, Design } from '#model/design.ts';
 import type { Because } from '#standards/because.ts';
@@ -9,6 +9,7 @@ import { complex, type Complex } from './complex.ts';
 import type { Branch } from './node-voltages.ts';
 import type { LayersCapacitance } from './winding-capacitance.ts';
 
+export const LIVE = ' live';
 export const TOUCHED = ' touched';
 export const EARTH = ' earth';
 
@@ -50,16 +51,19 @@ export function bridgingBranches(
   };
 }
 
+/** Every isolated circuit is a node of its own. */
 export function nodeOf({ circuits }: Design, circuit: string): string {
   const role = circuits.find(({ id }) => id === circuit)?.role;
-  return role === 'touchable' ? TOUCHED : role === 'earth' ? EARTH : circuit;
+  return role === undefined || role === 'isolated' ? circuit : NODES[role];
 }
 
-/** Earth at 0 and every circuit on the mains side at `volts`. */
-export const mainsNodes = ({ circuits }: Design, volts: Complex): ReadonlyMap<string, Complex> =>
+const NODES = { mains: LIVE, touchable: TOUCHED, earth: EARTH } as const;
+
+/** Earth at 0 and the mains side at `volts`. */
+export const heldNodes = (volts: Complex): ReadonlyMap<string, Complex> =>
   new Map([
     [EARTH, complex(0)],
-    ...circuits.filter(({ role }) => role === 'mains').map(({ id }): [string, Complex] => [id, volts]),
+    [LIVE, volts],
   ]);
 
 function branchOf(design: Design, { between: [a, b], farads, ohms }: BridgingPart, frequency: Hertz): Branch {

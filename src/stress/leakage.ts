@@ -13,7 +13,7 @@ import { amperes, hertz, voltsRms, type Amperes, type Hertz, type VoltsRms } fro
 
 import { complex, magnitude, over } from './complex.ts';
 import type { RunningConverter } from './computed-stress.ts';
-import { bridgingBranches, EARTH, mainsNodes, TOUCHED, type BridgingParts } from './leakage-branches.ts';
+import { bridgingBranches, EARTH, heldNodes, TOUCHED, type BridgingParts } from './leakage-branches.ts';
 import { currentFrom, nodeVoltages, type Branch } from './node-voltages.ts';
 import { switchingCurrent, type SwitchingCurrent } from './switching-current.ts';
 import { touchBody } from './touch-body.ts';
@@ -74,8 +74,8 @@ export function leakageOf(
     frequency,
     parts: bridging.parts,
     missing: bridging.missing,
-    touch: has('touchable') ? touchCurrent(design, book, { mains, frequency, bridging, switching }) : null,
-    protective: has('earth') ? protectiveCurrent(design, book, mains, bridging) : null,
+    touch: has('touchable') ? touchCurrent(book, { mains, frequency, bridging, switching }) : null,
+    protective: has('earth') ? protectiveCurrent(book, mains, bridging) : null,
   };
 }
 
@@ -86,10 +86,10 @@ interface Found {
   readonly switching: SwitchingCurrent | null;
 }
 
-function touchCurrent(design: Design, book: Book, found: Found): TouchCurrent {
+function touchCurrent(book: Book, found: Found): TouchCurrent {
   const { mains, frequency, bridging, switching } = found;
   const body = touchBody(frequency);
-  const held = mainsNodes(design, complex(mains));
+  const held = heldNodes(complex(mains));
   const plain = into(TOUCHED, bridging.branches, new Map([...held, [TOUCHED, complex(0)]]));
   const bodied: Branch = { from: TOUCHED, to: EARTH, admittance: over(complex(1), body.impedance) };
   const voltages = nodeVoltages([...bridging.branches, bodied], held);
@@ -117,13 +117,8 @@ function touchCurrent(design: Design, book: Book, found: Found): TouchCurrent {
   };
 }
 
-function protectiveCurrent(
-  design: Design,
-  book: Book,
-  mains: VoltsRms,
-  bridging: BridgingParts,
-): ProtectiveCurrent {
-  const value = amperes(into(EARTH, bridging.branches, mainsNodes(design, complex(mains))));
+function protectiveCurrent(book: Book, mains: VoltsRms, bridging: BridgingParts): ProtectiveCurrent {
+  const value = amperes(into(EARTH, bridging.branches, heldNodes(complex(mains))));
   const { value: limit, because: why } = book.touchCurrentLimits.protectiveConductor;
   return {
     value,

@@ -7,7 +7,7 @@ import { amperes, hertz, type Amperes, type Hertz } from '#units/quantity.ts';
 
 import { complex, magnitude, over, type Complex } from './complex.ts';
 import type { RunningConverter } from './computed-stress.ts';
-import { bridgingBranches, EARTH, mainsNodes, nodeOf, TOUCHED } from './leakage-branches.ts';
+import { bridgingBranches, EARTH, heldNodes, nodeOf, TOUCHED } from './leakage-branches.ts';
 import { currentFrom, nodeVoltages, type Branch } from './node-voltages.ts';
 import { touchBody } from './touch-body.ts';
 import type { LayersCapacitance } from './winding-capacitance.ts';
@@ -40,7 +40,7 @@ function currentOf(design: Design, capacitances: readonly LayersCapacitance[], r
   const driven = capacitances.filter(
     ({ between: [a, b] }) => (roleOf(a) === 'mains') !== (roleOf(b) === 'mains'),
   );
-  const held = new Map<string, Complex>(mainsNodes(design, complex(0)));
+  const held = new Map<string, Complex>(heldNodes(complex(0)));
   const drivers = driven.map(({ between: [a, b], farads }, i): Branch => {
     held.set(` swing ${i}`, complex(fundamental(run, a, b)));
     const to = nodeOf(design, roleOf(a) === 'mains' ? b : a);

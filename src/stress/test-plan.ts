@@ -101,7 +101,7 @@ function isAcross({ between: [from, to] }: Bridge, [first, second]: TestPlan['co
   return side(from) !== side(to);
 }
 
-function outcomeOf(peak: VoltsPeak, expected: ExpectedBreakdown | null): TestOutcome {
+export function outcomeOf(peak: VoltsPeak, expected: ExpectedBreakdown | null): TestOutcome {
   if (expected === null) return 'unknown';
   if (expected.least >= peak) return 'likely-passes';
   return expected.most < peak ? 'likely-fails' : 'may-pass';

@@ -1,0 +1,26 @@
+// A bridging part in words: its grade, or the one fault by which it would put the mains on the other side.
+
+import type { BridgeGrade, Unsafe } from '#stress/bridge-grade.ts';
+
+import type { CircuitLook } from './circuit-look.ts';
+import { pairNames } from './pair-words.ts';
+import type { SheetBridge } from './stress-sheet.ts';
+
+export function bridgeLine({ worst, best }: SheetBridge, looks: readonly CircuitLook[]): string {
+  const pair = pairNames(worst.between, looks);
+  const open = worst.grade === best.grade ? '' : `; with every unknown at its best ${gradeWords(best)}`;
+  const rating = worst.ratingAssumed ? '; no rating is given, taken to be high enough' : '';
+  return `${worst.id}, ${pair}: ${gradeWords(worst)}${open}${rating}`;
+}
+
+const gradeWords = ({ grade, unsafe }: BridgeGrade): string =>
+  unsafe === null ? grade : `unsafe bridge: ${unsafeWords(unsafe)}`;
+
+/** The sentence that says so. */
+export const unsafeWords = (unsafe: Unsafe): string => UNSAFE[unsafe];
+
+const UNSAFE: Readonly<Record<Unsafe, string>> = {
+  class: 'it is no safety part; if it shorts, the mains stands on the other side',
+  rating: 'its rating lies below the working voltage; if it shorts, the mains stands on the other side',
+  'single-part': 'one resistor alone, without approval; if it shorts, the mains stands on the other side',
+};
