@@ -17,6 +17,8 @@ const LEAST_MM = 5e-7;
 
 export function ghostOf({ legs, length, required }: ChosenPath, width: Width): Ghost | null {
   if (required === null || required - length <= LEAST_MM) return null;
+  // a margin mends no way through plies or over the core, nor a contact
+  if (length === 0 || legs.some(({ kind, plies }) => kind === 'over' || plies > 0)) return null;
   const counted = legs.filter((leg) => leg.length > 0);
   const [first, last] = [counted[0] ?? legs[0], counted.at(-1) ?? legs.at(-1)];
   if (first === undefined || last === undefined) return null;

@@ -33,6 +33,13 @@ describe('ghostOf', () => {
     expect(ghost(30, leg([0, 1], [0, 2]))).toEqual({ from: [0, 2], to: [12, 2], missing: 29 });
   });
 
+  it('should promise nothing of a margin where the way goes through plies, over the core or by contact', () => {
+    const level = leg([3, 1], [0, 1]);
+    expect(ghost(6, level, { ...leg([0, 1], [0, 2]), kind: 'through', length: 0, plies: 1 })).toBeNull();
+    expect(ghost(6, level, { ...leg([0, 1], [0, 2]), kind: 'over', length: 0 })).toBeNull();
+    expect(ghost(6, leg([3, 1], [3, 1]))).toBeNull();
+  });
+
   it('should be nothing where the path is long enough or nothing is asked', () => {
     expect(ghost(1, leg([0, 1], [0, 2]))).toBeNull();
     expect(ghost(null, leg([0, 1], [0, 2]))).toBeNull();
