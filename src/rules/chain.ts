@@ -56,16 +56,23 @@ export function linksOf(pieces: readonly ChainPiece[], tied: (conductor: string)
 /** More floating conductors in one chain than this are not looked at: each further one only adds insulation. */
 const MOST_OVER = 5;
 
-/** Every chain from `from` to `to` over floating conductors, each visited once. */
+/** What bounds the chains looked at: their counted length, with pieces under `x` counted as nothing. */
+export interface ChainLimits {
+  readonly x: Nm;
+  readonly longest: number;
+}
+
+/** Every chain from `from` to `to` over floating conductors, each visited once, no longer than the limit. */
 export function* chainsBetween(
   links: Links,
   from: string,
   to: string,
   floating: ReadonlySet<string>,
+  limits: ChainLimits,
 ): Generator<Chain> {
   const direct = links.get(from)?.get(to) ?? [];
   for (const piece of direct) yield { pieces: [piece], over: [] };
-  yield* extended(links, from, to, floating, [], []);
+  yield* extended(links, from, to, floating, limits, { pieces: [], over: [] }, 0);
 }
 
 function* extended(
@@ -73,16 +80,24 @@ function* extended(
   at: string,
   to: string,
   floating: ReadonlySet<string>,
-  over: readonly string[],
-  pieces: readonly ChainPiece[],
+  limits: ChainLimits,
+  { pieces, over }: Chain,
+  length: number,
 ): Generator<Chain> {
   if (over.length >= MOST_OVER) return;
+  const counted = (piece: ChainPiece) => (piece.length < limits.x ? 0 : piece.length);
   for (const [next, steps] of links.get(at) ?? []) {
     if (!floating.has(next) || over.includes(next)) continue;
     const last = links.get(next)?.get(to) ?? [];
     for (const step of steps) {
-      for (const end of last) yield { pieces: [...pieces, step, end], over: [...over, next] };
-      yield* extended(links, next, to, floating, [...over, next], [...pieces, step]);
+      const soFar = length + counted(step);
+      if (soFar > limits.longest) continue;
+      const chain = { pieces: [...pieces, step], over: [...over, next] };
+      for (const end of last) {
+        if (soFar + counted(end) <= limits.longest)
+          yield { pieces: [...chain.pieces, end], over: chain.over };
+      }
+      yield* extended(links, next, to, floating, limits, chain, soFar);
     }
   }
 }

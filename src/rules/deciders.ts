@@ -5,7 +5,7 @@ import type { Design } from '#model/design.ts';
 import { reaches } from './grade.ts';
 import type { Judging } from './judge-once.ts';
 import type { PairOutcome } from './outcome.ts';
-import { judgeWorst } from './worst-case.ts';
+import { judgeWithBest, type WorstCase } from './worst-case.ts';
 
 export interface Deciders {
   readonly deciding: ReadonlySet<string>;
@@ -13,18 +13,19 @@ export interface Deciders {
   readonly reached: ReadonlyMap<string, ReadonlySet<number>>;
 }
 
-/** `open`: places of the pairs that are not shown. */
+/** `open`: places of the pairs that fall short at worst and not at best; `ends`: the intervals' worse ends. */
 export function decidersOf(
   judging: Judging,
   design: Design,
   fields: readonly string[],
   open: ReadonlySet<number>,
+  ends: WorstCase['ends'],
 ): Deciders {
   const deciding = new Set<string>();
   const reached = new Map<string, ReadonlySet<number>>();
   if (open.size === 0) return { deciding, reached };
   const reachedWith = (best: readonly string[]): ReadonlySet<number> => {
-    const { pairs } = judgeWorst(judging, design, new Set(best));
+    const pairs = judgeWithBest(judging, design, new Set(best), ends);
     return new Set([...open].filter((i) => isReached(pairs[i]!)));
   };
   for (const field of fields) {

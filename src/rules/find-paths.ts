@@ -213,7 +213,10 @@ function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
   const circuits = new Set(design.circuits.map((circuit) => circuit.id));
   const floating = new Set([...links.keys()].filter((conductor) => !circuits.has(conductor)));
   const [first, last] = question.between;
-  for (const chain of chainsBetween(links, first, last, floating)) {
+  for (const chain of chainsBetween(links, first, last, floating, {
+    x: asked.x,
+    longest: from.limits.length[0]!,
+  })) {
     // without a section only what lies wholly outside; with one only what is not wholly outside
     const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
     if (whollyOutside !== (section === null)) continue;

@@ -20,7 +20,7 @@ import { printPair } from './print-pair.ts';
 import { notJudgedOf, remarksOf } from './remarks.ts';
 import { requiredLength, weakSpots } from './spots.ts';
 import type { Answer, CoreAsPrimary, Fit, Verdict, WeakSpot } from './verdict.ts';
-import { judgeWorst } from './worst-case.ts';
+import { judgeWorst, type WorstCase } from './worst-case.ts';
 
 export interface Judgement {
   readonly verdict: Verdict;
@@ -37,15 +37,18 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   cache.nextGeneration();
   const judging = { book, cache, printed: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
-  const best = bestPairs(judging, design, worst.pairs);
+  const best = bestPairs(judging, design, worst);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
   const { filled, build, sections, overfull } = worst.nominal;
-  const open = new Set(answers.flatMap((answer, i) => (answer === 'not-shown' ? [i] : [])));
+  const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
+  const open = new Set(
+    answers.flatMap((answer, i) => (answer === 'not-shown' && short(worst.pairs[i]!) ? [i] : [])),
+  );
   const fields = [
     ...filled.counted.map(({ field }) => field),
     ...design.bridges.flatMap(unknownBridgeFields),
   ];
-  const deciders = decidersOf(judging, design, fields, open);
+  const deciders = decidersOf(judging, design, fields, open, worst.ends);
   const heat = heatVerdict(design, book);
   const overall = (pairs: readonly Answer[]): Answer => {
     const all = [
@@ -75,8 +78,13 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     ],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
-    assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
-      overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+    assumptions: assumptionsOf(
+      design,
+      filled.counted,
+      [...worst.ends.keys()],
+      deciders,
+      worst.pairs,
+      (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
     ),
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
@@ -93,15 +101,24 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   };
 }
 
-/** The judging at best; no unknown at its best lowers a pair, so what reaches at worst is not judged again. */
+/** The judging at best; where it can come out no better than at worst it is not made again. */
 function bestPairs(
   judging: Parameters<typeof judgeOnce>[0],
   design: Design,
-  worst: readonly PairOutcome[],
+  worst: WorstCase,
   coreTo?: string,
 ): readonly PairOutcome[] {
-  const open = worst.some((pair) => !reaches(pair.achieved, pair.needed));
-  return open ? judgeOnce(judging, design, BEST, coreTo).pairs : worst;
+  const { filled } = worst.nominal;
+  const strengthsOnly =
+    worst.ends.size === 0 &&
+    filled.counted.every(({ field }) => /ithstand$/.test(field)) &&
+    design.bridges.every((bridge, i) => unknownBridgeFields(bridge, i).length === 0);
+  // with places and lengths known, a path through no solid is the same at best
+  const settledNow = (pair: PairOutcome) =>
+    reaches(pair.achieved, pair.needed) ||
+    (strengthsOnly && !pair.stress.estimate && pair.holding?.kind === 'path' && pair.holding.plies === 0);
+  if (worst.pairs.every(settledNow)) return worst.pairs;
+  return judgeOnce(judging, design, BEST, coreTo).pairs;
 }
 
 /** Both short: falls short. Both good: meets. A pair without any known voltage is never shown to meet. */
@@ -120,8 +137,8 @@ function coreAsPrimary(
   const { bond } = design.core;
   const primary = design.circuits.find(({ role }) => role === 'mains');
   if (bond !== 'floating' || !primary) return null;
-  const worst = judgeWorst(judging, design, new Set(), primary.id);
-  const best = bestPairs(judging, design, worst.pairs, primary.id);
+  const worst = judgeWorst(judging, design, primary.id);
+  const best = bestPairs(judging, design, worst, primary.id);
   const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
   const pairs = worst.pairs.map((pair, i) => ({
     between: pair.between,

@@ -11,37 +11,41 @@ export interface WorstCase {
   /** All at nominal; its sections are the ones drawn. */
   readonly nominal: ReturnType<typeof judgeOnce>;
   readonly pairs: readonly PairOutcome[];
-  readonly intervals: readonly string[];
+  /** Every interval with the end found worse. */
+  readonly ends: ReadonlyMap<string, -1 | 1>;
 }
 
-export function judgeWorst(
+export function judgeWorst(judging: Judging, design: Design, coreTo?: string | null): WorstCase {
+  const nominal = judgeOnce(judging, design, WORST, coreTo);
+  const outcomes: Outcome[] = [nominal];
+  const ends = new Map<string, -1 | 1>();
+  for (const path of intervalsOf(design)) {
+    const [low, high] = ([-1, 1] as const).map((end) =>
+      judgeOnce(judging, design, withEnds(new Map([[path, end]])), coreTo),
+    );
+    outcomes.push(low!, high!);
+    ends.set(path, isLower(high!, low!) ? 1 : -1);
+  }
+  if (ends.size > 1) outcomes.push(judgeOnce(judging, design, withEnds(ends), coreTo));
+  return { nominal, pairs: lowestPairs(outcomes), ends };
+}
+
+/** As `judgeWorst` with some unknowns at their best, the intervals nominal and at the ends that were found worse. */
+export function judgeWithBest(
   judging: Judging,
   design: Design,
-  best: ReadonlySet<string> = new Set(),
-  coreTo?: string | null,
-): WorstCase {
-  const choice = { ...WORST, best };
-  const nominal = judgeOnce(judging, design, choice, coreTo);
-  const intervals = intervalsOf(design);
-  const outcomes: Outcome[] = [nominal];
-  const worse = new Map<string, -1 | 1>();
-  for (const path of intervals) {
-    const ends = ([-1, 1] as const).map((end) => ({
-      end,
-      outcome: judgeOnce(judging, design, { ...withEnds(new Map([[path, end]])), best }, coreTo),
-    }));
-    outcomes.push(...ends.map(({ outcome }) => outcome));
-    const [low, high] = ends;
-    worse.set(path, isLower(high!.outcome, low!.outcome) ? 1 : -1);
-  }
-  if (intervals.length > 1) {
-    outcomes.push(judgeOnce(judging, design, { ...withEnds(worse), best }, coreTo));
-  }
-  const pairs = nominal.pairs.map((_, i) =>
+  best: ReadonlySet<string>,
+  ends: WorstCase['ends'],
+): readonly PairOutcome[] {
+  const nominal = judgeOnce(judging, design, { ...WORST, best });
+  if (ends.size === 0) return nominal.pairs;
+  return lowestPairs([nominal, judgeOnce(judging, design, { ...withEnds(ends), best })]);
+}
+
+const lowestPairs = (outcomes: readonly Outcome[]): readonly PairOutcome[] =>
+  outcomes[0]!.pairs.map((_, i) =>
     outcomes.map((outcome) => outcome.pairs[i]!).reduce((a, b) => (isLowerPair(b, a) ? b : a)),
   );
-  return { nominal, pairs, intervals };
-}
 
 function isLower(a: Outcome, b: Outcome): boolean {
   const difference = a.pairs.map((pair, i) => comparePairs(pair, b.pairs[i]!));
