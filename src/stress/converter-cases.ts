@@ -71,20 +71,21 @@ function runsOf({ outputs, variants, switchingFrequency, reflectedVoltage }: Con
   return outputs.length === 0 && runs.length > 0 ? runs : [own, ...runs];
 }
 
-const voltsBy = (outputs: readonly ConverterOutput[]): ReadonlyMap<string, number> =>
-  new Map(outputs.map(({ circuit, voltage }) => [circuit, voltage.value]));
+/** A circuit with several outputs, one stacked on the other, reaches to the highest. */
+function voltsBy(outputs: readonly ConverterOutput[]): ReadonlyMap<string, number> {
+  const volts = new Map<string, number>();
+  for (const { circuit, voltage } of outputs) {
+    volts.set(circuit, Math.max(volts.get(circuit) ?? 0, voltage.value));
+  }
+  return volts;
+}
 
 /** Output voltage that the stated reflected voltage belongs to: the converter's own, else the highest of the variants. */
 function referenceOf(
   own: ReadonlyMap<string, number>,
   variants: Converter['variants'],
 ): ReadonlyMap<string, number> {
-  const reference = new Map<string, number>();
-  for (const { circuit, voltage } of variants.flatMap(({ outputs }) => outputs)) {
-    reference.set(circuit, Math.max(reference.get(circuit) ?? 0, voltage.value));
-  }
-  for (const [circuit, volts] of own) reference.set(circuit, volts);
-  return reference;
+  return new Map([...voltsBy(variants.flatMap(({ outputs }) => outputs)), ...own]);
 }
 
 function comparedWith(volts: ReadonlyMap<string, number>, reference: ReadonlyMap<string, number>): number {

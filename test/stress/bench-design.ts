@@ -3,7 +3,7 @@
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read-design.ts';
 
-const BENCH = {
+export const BENCH = {
   format: 'layerwright-design/1',
   title: 'bench',
   origin: 'lesson',
@@ -25,7 +25,7 @@ const BENCH = {
   ],
 };
 
-const KNOWN = {
+export const KNOWN = {
   rules: ['iec-62368-1'],
   tapes: ['polyester-tape-25'],
   formers: [],

@@ -139,6 +139,16 @@ describe('computed working voltages', () => {
     expect(pair.frequency).toBe(130_000);
   });
 
+  it('should take the highest of several outputs of one circuit, in either order', () => {
+    const five = { circuit: 'out', voltage: '5 V' };
+    const twelve = { circuit: 'out', voltage: '12 V' };
+    const [a, b, one] = [[five, twelve], [twelve, five], [twelve]].map((outputs) =>
+      pairOf(flyback({ outputs }), 'pri', 'out'),
+    );
+    expect(a?.rms).toBe(one?.rms);
+    expect(b?.peak).toBe(one?.peak);
+  });
+
   it('should let measured figures win and still say what it computed', () => {
     const workingVoltages = [{ between: ['pri', 'out'], rms: '281 V', basis: 'measured' }];
     const pair = pairOf(flyback({ over: { workingVoltages } }), 'pri', 'out');
