@@ -3,10 +3,13 @@
 
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read-design.ts';
+import { quantityText } from '#model/quantity-text.ts';
 import type { DesignFile } from '#model/schema.ts';
 import type { Drawable } from '#report/scene.ts';
+import { inMm, nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { FormerStart } from './pickers.ts';
+import { lengthOfMm } from './understood.ts';
 
 export const constructions = [
   {
@@ -49,7 +52,7 @@ export interface DesignedBuild {
 }
 
 export function designedBuild(wish: DesignWish, judging: Judging): DesignedBuild {
-  const first = draft(wish, '0 mm');
+  const first = draft(wish, guess(wish));
   const reading = judging.read(first);
   if (reading.kind === 'bad') return { doc: first, asked: null };
   const pair = judging.judge(reading.design).verdict.pairs.find(({ required }) => required !== null);
@@ -60,6 +63,12 @@ export function designedBuild(wish: DesignWish, judging: Judging): DesignedBuild
     doc: draft(wish, `${margin} mm`),
     asked: { creepage: creepage.reinforced, clearance: clearance.reinforced, grade: pair.needed },
   };
+}
+
+/** What is asked depends on what the path runs along, so it is asked with margins there; they must leave room to wind. */
+function guess({ former }: DesignWish): string {
+  const width = quantityText(former.width, 'length');
+  return width.kind === 'value' ? lengthOfMm(Math.min(3, inMm(nm(width.value)) / 4)) : '0 mm';
 }
 
 function draft({ former, construction, supply, output }: DesignWish, margin: string): DesignFile {
@@ -105,7 +114,8 @@ function draft({ former, construction, supply, output }: DesignWish, margin: str
 
 /** Two chambers in the room of one, less the divider. */
 function half(width: string): string {
-  return `${Math.max(1, Math.floor(((Number.parseFloat(width) - 1.5) / 2) * 10) / 10)} mm`;
+  const found = quantityText(width, 'length');
+  return found.kind === 'value' ? lengthOfMm(Math.max(1, (inMm(nm(found.value)) - 1.5) / 2)) : width;
 }
 
 function windingsOf(construction: Construction, margin: string): DesignFile['windings'] {

@@ -60,7 +60,7 @@ export const questions: readonly Question[] = [
         label: 'measured',
         fields: [length('width', 'between the flanges', '10 mm'), length('height', 'tube to rim', '4 mm')],
       },
-      { id: 'unknown', label: 'don’t know: 6 to 14 mm wide' },
+      { id: 'unknown', label: 'don’t know: 8 to 16 mm wide' },
     ],
   },
   {

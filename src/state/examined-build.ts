@@ -6,7 +6,7 @@ import type { Given, Layers } from './examination.svelte.ts';
 type Layer = Layers[number];
 type Quantity = NonNullable<DesignFile['former']['height']>;
 
-const UNMEASURED_WIDTH: Quantity = { value: '10 mm', plusMinus: '4 mm' };
+const UNMEASURED_WIDTH: Quantity = { value: '12 mm', plusMinus: '4 mm' };
 const UNMEASURED_HEIGHT: Quantity = { value: '6 mm', plusMinus: '2 mm' };
 const UNMEASURED_TAPE: Quantity = { value: '0.5 mm', plusMinus: '0.5 mm' };
 

@@ -1,0 +1,89 @@
+import axe from 'axe-core';
+import type { Browser } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+
+describe.skipIf(!hasBrowser())('first look', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should open on a judged build without an error or a breach of the policy', async () => {
+    const { page, wrongs } = await openPage(browser);
+    expect(await page.locator('#opening-verdict').innerText()).toContain('Falls short');
+    expect(await page.getByRole('button', { name: /Examine|Design|Learn|Open/ }).count()).toBe(4);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should show the verdict, the pairs and the weak spots on the sheet', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await page.getByRole('button', { name: 'Go on with this build' }).click();
+    expect(await verdictOf(page)).toContain('Falls short');
+    expect(await page.locator('article').first().innerText()).toContain('4.83');
+    expect(await page.locator('section:has(#weak-spots) li').count()).toBeGreaterThan(0);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should judge anew when a ply is taken out, and draw another path', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await openDemo(page, 'Charger of a cordless hedge trimmer');
+    expect(await verdictOf(page)).toContain('Meets');
+    const before = await page.locator('article').first().innerText();
+    await page.locator('[data-row="3"]').click();
+    await page.locator('[data-field="layers[3].plies"]').fill('1');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => verdictOf(page)).toContain('Falls short');
+    expect(await page.locator('article').first().innerText()).not.toBe(before);
+    await page.locator('[data-row="3"]').focus();
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => verdictOf(page)).toContain('Meets');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should keep a wrong entry in view with its reason, and the last judgement beside it', async () => {
+    const { page, wrongs } = await openPage(browser, '#sheet');
+    await page.locator('[data-row="2"]').click();
+    const field = page.locator('[data-field="layers[2].margins.left.width"]');
+    await field.fill('0.8 kg');
+    await page.keyboard.press('Enter');
+    expect(await field.inputValue()).toBe('0.8 kg');
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('.stale').innerText()).toContain('expected a length');
+    expect(await verdictOf(page)).toContain('Falls short');
+    await field.fill('.118"');
+    await page.keyboard.press('Enter');
+    expect(
+      await page.locator('.field:has([data-field="layers[2].margins.left.width"])').innerText(),
+    ).toContain('2.9972 mm');
+    expect(wrongs).toEqual([]);
+  });
+
+  for (const fragment of ['', '#sheet', '#examine', '#design', '#learn', '#open'])
+    for (const colorScheme of ['light', 'dark'] as const)
+      it(`should have no fault that axe finds (${fragment || 'start'}, ${colorScheme})`, async () => {
+        const { page } = await openPage(browser, fragment, { colorScheme });
+        await page.locator('h1').first().waitFor();
+        if (fragment === '#sheet') await page.locator('[data-row="2"]').click();
+        await page.evaluate(axe.source);
+        const { violations } = await page.evaluate(() =>
+          (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
+        );
+        expect(
+          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+        ).toEqual([]);
+      });
+
+  for (const width of [360, 820, 2560])
+    it(`should not scroll sideways at ${width} px`, async () => {
+      for (const fragment of ['', '#sheet', '#examine', '#open']) {
+        const { page } = await openPage(browser, fragment, { viewport: { width, height: 800 } });
+        await page.locator('h1').first().waitFor();
+        const over = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect(over, `${fragment} at ${width}`).toBe(0);
+      }
+    });
+});

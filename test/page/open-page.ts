@@ -1,0 +1,57 @@
+// Opens the built page in a browser of its own and gathers everything that went wrong on it: errors, broken policy.
+
+import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright';
+import { inject } from 'vitest';
+import { LAUNCH_ARGS } from '#test/browser.mjs';
+
+export const hasBrowser = (): boolean => inject('browser') !== '';
+
+export const launch = (): Promise<Browser> =>
+  chromium.launch({ executablePath: inject('browser'), args: [...LAUNCH_ARGS] });
+
+export interface OpenPage {
+  readonly page: Page;
+  readonly wrongs: readonly string[];
+}
+
+/** Without the service worker, so that no test meets the files of an older build. */
+export async function openPage(
+  browser: Browser,
+  fragment = '',
+  options: BrowserContextOptions = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext({
+    serviceWorkers: 'block',
+    viewport: { width: 1440, height: 900 },
+    ...options,
+  });
+  const page = await context.newPage();
+  const wrongs = await gatherWrongs(page);
+  await page.goto(inject('url') + fragment);
+  await page.locator('html[data-ready]').waitFor();
+  return { page, wrongs };
+}
+
+export async function gatherWrongs(page: Page): Promise<readonly string[]> {
+  const wrongs: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') wrongs.push(message.text());
+  });
+  page.on('pageerror', (error) => wrongs.push(error.message));
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  return wrongs;
+}
+
+/** The verdict in words as the page shows it. */
+export const verdictOf = (page: Page): Promise<string> => page.locator('#verdict-words').innerText();
+
+/** Lays one of the invented builds on the sheet. */
+export async function openDemo(page: Page, title: string): Promise<void> {
+  await page.evaluate(() => (location.hash = 'open'));
+  await page.getByRole('button', { name: title }).click();
+  await page.getByRole('heading', { level: 1, name: title }).waitFor();
+}

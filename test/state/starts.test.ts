@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readDesign } from '#model/read-design.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import { demos } from '#state/demos.ts';
+import { constructions, designedBuild } from '#state/designed-build.ts';
+import { examinedBuild } from '#state/examined-build.ts';
+import { Examination, questions } from '#state/examination.svelte.ts';
+
+const judging = { read: (doc: unknown) => readDesign(doc, knownIds), judge };
+
+describe('starts', () => {
+  it('should ask ten questions, each of which may be answered with not knowing', () => {
+    expect(questions).toHaveLength(10);
+    for (const { answers } of questions) expect(answers.map(({ id }) => id)).toContain('unknown');
+  });
+
+  it('should make a readable build of any answers', () => {
+    const answers = fc.record(
+      Object.fromEntries(
+        questions.map(({ id, answers }) => [id, fc.constantFrom(...answers.map((each) => each.id))]),
+      ),
+    );
+    fc.assert(
+      fc.property(answers, (chosen) => {
+        const examination = new Examination();
+        for (const [question, answer] of Object.entries(chosen)) examination.choose(question, answer);
+        const read = readDesign(examinedBuild(examination), knownIds);
+        expect(read.kind === 'bad' ? read.faults : []).toEqual([]);
+      }),
+      { seed: 2611, numRuns: 300 },
+    );
+  });
+
+  it('should say which figure of an answer cannot be taken', () => {
+    const examination = new Examination();
+    examination.choose('former', 'known');
+    examination.type('width', 'wide');
+    expect(examination.open.map(({ id }) => id)).toEqual(['width']);
+  });
+
+  for (const { id, name } of constructions)
+    it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, () => {
+      const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };
+      const { doc, asked } = designedBuild(
+        { former, construction: id, supply: '240 V', output: '12 V' },
+        judging,
+      );
+      const read = readDesign(doc, knownIds);
+      expect(read.kind === 'bad' ? read.faults : []).toEqual([]);
+      expect(asked?.grade).toBe('reinforced');
+      expect(asked?.creepage).toBeGreaterThan(4);
+      if (read.kind === 'design') expect(judge(read.design).verdict.verdict).not.toBe('falls-short');
+    });
+
+  it('should have invented builds whose files say that they are', async () => {
+    expect(demos.filter(({ kind }) => kind === 'device').length).toBeGreaterThanOrEqual(10);
+    for (const demo of demos) {
+      const doc = await demo.load();
+      expect(doc.notes, demo.id).toMatch(/invented/i);
+      const read = readDesign(doc, knownIds);
+      expect(read.kind === 'bad' ? read.faults : [], demo.id).toEqual([]);
+    }
+  });
+});
