@@ -63,13 +63,10 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const builds = starts.best
     ? laySets.flatMap((lays) => sides.map((side) => [buildOf(lays, sideFor(side))]))
     : laySets.map((lays) => sides.map((side) => buildOf(lays, sideFor(side))));
-  return {
-    builds,
-    stuffs: filling.stuffs.all,
-    counted: [...filling.counted.values()],
-    coreBonds: coreBonds(filling, design),
-    notJudged: leads.notJudged,
-  };
+  const bonds = coreBonds(filling, design);
+  // last, when every field has been asked for
+  const counted = [...filling.counted.values()];
+  return { builds, stuffs: filling.stuffs.all, counted, coreBonds: bonds, notJudged: leads.notJudged };
 }
 
 /** At which side layers begin that are not spread over their width. */

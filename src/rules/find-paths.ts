@@ -84,8 +84,9 @@ export function pathsOfPair(
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
-    // a path of no length is everywhere, not at one side
+    // a path of no length is everywhere, not at one side; leads are looked at as they are laid, not slumped as well
     if (!search.printed || !section || worstHere.length === 0) continue;
+    if (section.kind === 'lead' && section.slumped !== null) continue;
     for (const window of halvesOf(section)) {
       const there = worstPath(search, place, section, coreTo, question, window);
       if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
