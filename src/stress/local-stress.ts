@@ -10,7 +10,7 @@ import { voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 import type { RunningConverter } from './computed-stress.ts';
 import { enamelHolds } from './enamel-holds.ts';
-import { placedWindings, potentialAt, voltageBetweenPlaces, type PlacedWinding, type Run } from './places.ts';
+import { endsOfLayer, waysWound, worstBetween } from './ways-wound.ts';
 
 export interface LocalStress {
   /** Indices in the file's `layers`, the inner first. */
@@ -30,7 +30,7 @@ export interface LocalStress {
 export function localStresses(design: Design, running: RunningConverter): readonly LocalStress[] {
   const ways = waysWound(design, running);
   return neighbours(design).flatMap(({ inner, outer, plies }) => {
-    const worst = worstBetween(ways, inner, outer);
+    const worst = worstBetween(ways, endsOfLayer(inner), endsOfLayer(outer));
     if (worst === null) return [];
     const wires = worst.windings.map((id) => design.windings.find((winding) => winding.id === id)?.wire);
     const held = wires.map((wire) => (wire === undefined ? null : enamelHolds(wire)));
@@ -61,56 +61,6 @@ export function localStresses(design: Design, running: RunningConverter): readon
       },
     ];
   });
-}
-
-interface Way {
-  readonly run: Run;
-  readonly placed: readonly PlacedWinding[];
-}
-
-/** Every run with the rectifiers in either lead. Which end switches is covered by taking each winding both ways round. */
-function waysWound(design: Design, running: RunningConverter): readonly Way[] {
-  const none: ReadonlySet<string> = new Set();
-  const how = (['plus-lead', 'return-lead'] as const).flatMap((diode) =>
-    (['minus', 'plus'] as const).map((rail) => ({ diode, rail, finishSwitches: none })),
-  );
-  return running.runs.flatMap((run) =>
-    how.map((one) => ({ run, placed: placedWindings(design, running, run, one) })),
-  );
-}
-
-interface Worst {
-  readonly windings: readonly [string, string];
-  readonly peak: VoltsPeak;
-  readonly rms: VoltsRms;
-  readonly run: Run;
-  readonly turns: readonly [number, number];
-}
-
-function worstBetween(ways: readonly Way[], inner: number, outer: number): Worst | null {
-  let worst: Worst | null = null;
-  for (const { run, placed } of ways) {
-    const a = placed.find(({ layers }) => layers.some(({ layer }) => layer === inner));
-    const b = placed.find(({ layers }) => layers.some(({ layer }) => layer === outer));
-    if (a === undefined || b === undefined) continue;
-    for (const turnA of turnsAt(a, inner, a !== b)) {
-      for (const turnB of turnsAt(b, outer, a !== b)) {
-        const found = voltageBetweenPlaces(run, potentialAt(a, turnA), potentialAt(b, turnB));
-        if (worst === null || found.peak > worst.peak) {
-          worst = { ...found, windings: [a.winding, b.winding], run, turns: [turnA, turnB] };
-        }
-      }
-    }
-  }
-  return worst;
-}
-
-/** First and last turn of a layer; `eitherWay`: also as they would lie with start and finish swapped. */
-function turnsAt({ layers, turns }: PlacedWinding, layer: number, eitherWay: boolean): readonly number[] {
-  const held = layers.find((one) => one.layer === layer);
-  if (held === undefined) return [];
-  const ends = [held.from, held.to];
-  return eitherWay ? [...ends, ...ends.map((turn) => turns - turn)] : ends;
 }
 
 interface Neighbours {

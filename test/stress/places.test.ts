@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '#model/design.ts';
 import { runningConverter } from '#stress/computed-stress.ts';
 import { localStresses } from '#stress/local-stress.ts';
+import { placedLayers } from '#stress/placed-layers.ts';
 import { placedWindings, potentialAt, voltageBetweenPlaces, type HowWound } from '#stress/places.ts';
+import { waysWound, worstBetween } from '#stress/ways-wound.ts';
 
 import { flyback } from './flyback-bench.ts';
 
@@ -120,5 +122,34 @@ describe('localStresses', () => {
     expect(bare[0]?.exceeds).toBe(true);
     const taped = locals(flyback({ over: { windings, ...layers(['P', 72], 1, ['A', 11], 3, ['S', 9]) } }));
     expect(taped[0]).toMatchObject({ plies: 1, exceeds: false });
+  });
+});
+
+const split = flyback({ over: layers(['P', 36], ['P', 36], 3, ['S', 9]) });
+
+function ready(design: Design) {
+  const running = runningConverter(design);
+  if (running === null) throw new Error('no converter');
+  return running;
+}
+
+describe('placedLayers', () => {
+  it('should follow a winding through its layers: 36 of 72 turns are half of the swing', () => {
+    const [one, two] = placedLayers(split, ready(split));
+    expect(one).toMatchObject({ layer: 0, winding: 'P', turns: [0, 36] });
+    expect(one?.off[0]).toBeCloseTo(373.352380466 / 2 + 100, 6);
+    expect(one?.off[1]).toBeCloseTo(373.352380466 / 2 + 50, 6);
+    expect(two?.on[0]).toBeCloseTo(0, 6);
+    expect(two?.on[1]).toBeCloseTo(373.352380466 / 2, 6);
+  });
+});
+
+describe('worstBetween', () => {
+  it('should find the voltage between two turns of one winding by their distance', () => {
+    const ways = waysWound(split, ready(split));
+    const found = worstBetween(ways, { layer: 0, turns: [30] }, { layer: 1, turns: [6] });
+    // turns 30 and 42 of 72: 12 turns of 5.185 V
+    expect(found?.peak).toBeCloseTo(12 * 5.1854497287, 6);
+    expect(worstBetween(ways, { layer: 0, turns: [0] }, { layer: 2, turns: [0] })).toBeNull();
   });
 });
