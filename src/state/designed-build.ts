@@ -25,6 +25,7 @@ export const constructions = [
   { id: 'chambers', name: 'Two chambers', says: 'primary and output side by side, a divider between' },
   { id: 'screen', name: 'Screen', says: 'margins, and a screen on the mains side between the windings' },
   { id: 'sandwich', name: 'Sandwich', says: 'margins, the primary in two parts with the output between' },
+  { id: 'empty', name: 'Empty', says: 'a former with nothing wound on it yet' },
 ] as const;
 
 export type Construction = (typeof constructions)[number]['id'];
@@ -107,7 +108,7 @@ function draft({ former, construction, supply, output }: DesignWish, margin: str
       ...(inChambers ? { dividers: ['1.5 mm'] } : {}),
     },
     core: { bond: 'floating', outerGap: '0.5 mm' },
-    windings: windingsOf(construction, margin),
+    windings: construction === 'empty' ? [] : windingsOf(construction, margin),
     layers: layersOf(construction, margin),
   };
 }
@@ -156,6 +157,8 @@ function layersOf(construction: Construction, margin: string): DesignFile['layer
   switch (construction) {
     case 'margins':
       return [{ ...wound('P', 60), ...margins }, tape(3), { ...wound('S', 8), ...margins }, tape(3)];
+    case 'empty':
+      return [];
     case 'insulated-wire':
       return [wound('P', 60), tape(2), wound('S', 8), tape(2)];
     case 'chambers':

@@ -8,6 +8,7 @@ import type { Demo } from './demos.ts';
 import { designText, fileName, readFile, saveText } from './files.ts';
 import { rememberSheet } from './last-sheet.ts';
 import type { Keeper } from './keeper.svelte.ts';
+import { lessonOf, Walk } from './lessons.svelte.ts';
 import { openable, type Openable } from './openable.ts';
 import type { Pages } from './pages.svelte.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from './share-link.ts';
@@ -18,6 +19,8 @@ export class Desk {
   readonly pages: Pages;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
+  /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
+  walk: Walk | null = $state(null);
   /** The link to this build, while it is shown. */
   link: string | null = $state(null);
 
@@ -31,6 +34,7 @@ export class Desk {
     await this.keeper.open(doc, kept, keepAtOnce);
     this.refusal = null;
     this.link = null;
+    this.walk = null;
     this.bench.selection.startAt(this.bench.verdict);
     this.pages.go('sheet');
   }
@@ -38,6 +42,8 @@ export class Desk {
   async openDemo(demo: Demo): Promise<void> {
     await this.layOut(await demo.load());
     rememberSheet(`demo:${demo.id}`);
+    const lesson = lessonOf(demo.id);
+    this.walk = lesson === null ? null : new Walk(lesson);
   }
 
   async openFile(file: File): Promise<void> {
