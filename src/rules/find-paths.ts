@@ -9,7 +9,6 @@ import { countAll, type Counting } from '#solver/counting.ts';
 import { neighbourLays } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
-import type { SearchLimits } from '#solver/shortest.ts';
 import { nm, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import {
   type Chain,
@@ -23,7 +22,7 @@ import {
 import { heightOf, reaches } from './grade.ts';
 import type { FoundPath } from './outcome.ts';
 import { type Asked, gradeOfChain, type GradingTools } from './path-grade.ts';
-import type { KeyedSection, PathCache } from './path-cache.ts';
+import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
 import type { PairRequired } from './required.ts';
 import type { SearchPlan } from './search-plan.ts';
 import { GROUPS, rankOfGroup } from './stuff.ts';
@@ -106,7 +105,13 @@ function worstPath(
 ): FoundPath | null {
   let worst: FoundPath | null = null;
   for (const metric of METRICS) {
-    const limits = { metric, x: question.asked[metric].x, length: [search.plan.longest[metric]], window };
+    const limits = {
+      metric,
+      x: question.asked[metric].x,
+      length: [search.plan.longest[metric]],
+      window,
+      name: '',
+    };
     const from = { search, place, section, coreTo, question, metric, counting: search.plan.grading, limits };
     for (const path of gradedPaths(from)) if (isWorse(path, worst)) worst = path;
   }
@@ -126,24 +131,40 @@ export function shortestOfPairs(
   questions: readonly PairQuestion[],
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
+  const tied = tiesOf(search.design, coreTo);
   for (const metric of METRICS) {
     for (const section of [...place.sections, null]) {
-      // longer than what every pair has already is not looked for
-      const length = PRINTED_PLIES.map((k) =>
-        Math.max(
-          ...questions.map(({ asked }, i) =>
-            Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x),
-          ),
-        ),
+      // longer than what the pairs have already is not looked for
+      const known = questions.map(({ asked }, i) =>
+        PRINTED_PLIES.map((k) => Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x)),
       );
+      const length = longestOf(known);
+      const between = knownBetween(questions, known, tied);
+      const name = known.flat().join(',');
       questions.forEach((question, i) => {
-        const limits = { metric, x: question.asked[metric].x, length, window: null };
+        const limits = { metric, x: question.asked[metric].x, length, window: null, between, name };
         const from = { search, place, section, coreTo, question, metric, counting: COUNT_PRINTED, limits };
         for (const path of gradedPaths(from)) note(shortest[i]![metric], path);
       });
     }
   }
   return shortest;
+}
+
+const longestOf = (known: readonly (readonly number[])[]): readonly number[] =>
+  PRINTED_PLIES.map((k) => Math.max(...known.map((lengths) => lengths[k]!)));
+
+/** What is known for two conductors: that of their pair; over a floating one that of all pairs with the other end. */
+function knownBetween(
+  questions: readonly PairQuestion[],
+  known: readonly (readonly number[])[],
+  tied: (conductor: string) => string,
+): (a: string, b: string) => readonly number[] {
+  const circuits = new Set(questions.flatMap(({ between }) => between));
+  return (a, b) => {
+    const ends = [tied(a), tied(b)].filter((end) => circuits.has(end));
+    return longestOf(known.filter((_, i) => ends.every((end) => questions[i]!.between.includes(end))));
+  };
 }
 
 const COUNT_PRINTED = countAll(PRINTED_PLIES.length - 1);
@@ -200,7 +221,7 @@ interface GradingFrom {
   readonly question: PairQuestion;
   readonly metric: Metric;
   readonly counting: Counting;
-  readonly limits: SearchLimits;
+  readonly limits: NamedLimits;
 }
 
 function* gradedPaths(from: GradingFrom): Generator<FoundPath> {

@@ -14,7 +14,7 @@ import { BEST } from './choice.ts';
 import { decidersOf } from './deciders.ts';
 import { reaches } from './grade.ts';
 import { judgeOnce } from './judge-once.ts';
-import type { PairOutcome } from './outcome.ts';
+import type { FoundPath, PairOutcome } from './outcome.ts';
 import { PathCache } from './path-cache.ts';
 import { printPair } from './print-pair.ts';
 import { notJudgedOf, remarksOf } from './remarks.ts';
@@ -111,15 +111,26 @@ function bestPairs(
   const { filled } = worst.nominal;
   const strengthsOnly =
     worst.ends.size === 0 &&
-    filled.counted.every(({ field }) => /ithstand$/.test(field)) &&
+    filled.counted.every(({ field }) => field.endsWith('.plyWithstand')) &&
     design.bridges.every((bridge, i) => unknownBridgeFields(bridge, i).length === 0);
   // with places and lengths known, a path through no solid is the same at best
   const settledNow = (pair: PairOutcome) =>
     reaches(pair.achieved, pair.needed) ||
-    (strengthsOnly && !pair.stress.estimate && pair.holding?.kind === 'path' && pair.holding.plies === 0);
+    (strengthsOnly &&
+      !pair.stress.estimate &&
+      pair.holding?.kind === 'path' &&
+      isThroughNothing(pair.holding));
   if (worst.pairs.every(settledNow)) return worst.pairs;
   return judgeOnce(judging, design, BEST, coreTo).pairs;
 }
+
+/** Through no solid whose strength could be known better. */
+const isThroughNothing = ({ chain, tools }: FoundPath): boolean =>
+  chain.pieces.every(
+    (step) =>
+      step.kind === 'outside' ||
+      step.piece.punctured.every(({ stuff }) => ['block', 'wall'].includes(tools.stuffs[stuff]!.kind)),
+  );
 
 /** Both short: falls short. Both good: meets. A pair without any known voltage is never shown to meet. */
 function answerOf(worst: PairOutcome, best: PairOutcome): Answer {

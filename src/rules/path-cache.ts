@@ -3,16 +3,20 @@
 
 import type { Build, StuffId } from '#solver/build.ts';
 import type { Counting } from '#solver/counting.ts';
-import { findPieces, networkOf } from '#solver/find-pieces.ts';
+import { findPieces, networkOf, type SectionLimits } from '#solver/find-pieces.ts';
 import { sectionsOf } from '#solver/lay-out.ts';
 import type { Network } from '#solver/network.ts';
 import type { Piece, SolidOptions } from '#solver/pieces.ts';
 import type { Section } from '#solver/section.ts';
-import type { SearchLimits } from '#solver/shortest.ts';
 import type { Nm } from '#units/quantity.ts';
 
 /** A section with the number of its geometry: equal numbers have equal paths. */
 export type KeyedSection = Section & { readonly geometry: number };
+
+/** Limits with a name that tells their `between` apart. */
+export interface NamedLimits extends SectionLimits {
+  readonly name: string;
+}
 
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
@@ -48,12 +52,12 @@ export class PathCache {
     options: SolidOptions,
     closedJoint: StuffId,
     counting: Counting,
-    limits: SearchLimits,
+    limits: NamedLimits,
   ): readonly Piece[] {
     const { leastThickness, trackingRank, weak } = options;
     const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${weak.join('.')}#${closedJoint}`;
     const { metric, x, length, window } = limits;
-    const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''}`;
+    const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
     return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
       const net = this.#networks.get(of) ?? networkOf(section, options, closedJoint);
       this.#networks.set(of, net);

@@ -32,15 +32,26 @@ export function networkOf(section: Section, options: SolidOptions, closedJoint: 
   return packEdges(grid, edges, shownAt);
 }
 
-export function findPieces(net: Network, counting: Counting, limits: SearchLimits): readonly Piece[] {
+/** Limits of a whole section: `between` gives the longest by count for two conductors, where it is less. */
+export interface SectionLimits extends Omit<SearchLimits, 'lengthTo'> {
+  readonly between?: (a: string, b: string) => readonly number[];
+}
+
+export function findPieces(net: Network, counting: Counting, limits: SectionLimits): readonly Piece[] {
   const { conductors } = net.grid;
   const heap = new LabelHeap();
   // the other way round was found when that conductor was the source
   return conductors.slice(0, -1).flatMap((from, source) =>
-    shortestFrom(net, source, counting, limits, heap)
+    shortestFrom(net, source, counting, limitsFrom(from, conductors, limits), heap)
       .filter((arrival) => arrival.conductor > source)
       .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric)),
   );
+}
+
+function limitsFrom(from: string, conductors: readonly string[], limits: SectionLimits): SearchLimits {
+  const { between, ...common } = limits;
+  if (!between) return common;
+  return { ...common, lengthTo: new Map(conductors.map((to) => [to, between(from, to)])) };
 }
 
 /** The shortest piece between every two conductors for every number of plies up to `most`. */

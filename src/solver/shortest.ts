@@ -23,6 +23,8 @@ export interface SearchLimits {
   readonly x: number;
   /** Nothing longer is looked for; by the count of the first class where the list has several. */
   readonly length: readonly number[];
+  /** The same for the way to each conductor by its name, where it is less; left out: none is. */
+  readonly lengthTo?: ReadonlyMap<string, readonly number[]>;
   /** Nothing outside these two x. */
   readonly window: readonly [number, number] | null;
 }
@@ -37,6 +39,7 @@ export function shortestFrom(
   const { start, to, cost, kind, rank, puncture } = net;
   const plies = net.punctures.map((punctured) => packed(punctured, counting));
   const longest = limits.length;
+  const longestTo = net.grid.conductors.map((name) => limits.lengthTo?.get(name) ?? longest);
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
@@ -78,7 +81,7 @@ export function shortestFrom(
       else arrive(touched, label);
       continue;
     }
-    if (allReached(targets, arrived, code)) continue;
+    if (allReached(targets, arrived, code, length, longestTo)) continue;
     const hop = hopped(code);
     const end = start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
@@ -107,15 +110,21 @@ export function shortestFrom(
   return arrivals;
 }
 
-/** Every target has been reached by a way that is no longer and has no more of anything. */
-function allReached(targets: readonly number[], arrived: readonly number[][], code: number): boolean {
+/** Every target is too far, or has been reached by a way that is no longer and has no more of anything. */
+function allReached(
+  targets: readonly number[],
+  arrived: readonly number[][],
+  code: number,
+  length: number,
+  longestTo: readonly (readonly number[])[],
+): boolean {
+  const count = countOf(code, 0);
   for (const target of targets) {
-    let reached = false;
+    const longest = longestTo[target]!;
+    let reached = length > longest[Math.min(count, longest.length - 1)]!;
     for (const known of arrived[target]!) {
-      if (noMoreThan(known, code)) {
-        reached = true;
-        break;
-      }
+      if (reached) break;
+      reached = noMoreThan(known, code);
     }
     if (!reached) return false;
   }

@@ -1,0 +1,58 @@
+// Times the judging of builds, warmed up, medians: printed as rows of what, reading, wanted.
+
+import { readFileSync } from 'node:fs';
+import { readDesign } from '#model/read-design.ts';
+import type { Design } from '#model/design.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import { PathCache } from '#rules/path-cache.ts';
+import { sandwich } from './builds.ts';
+
+function designOf(json: unknown): Design {
+  const read = readDesign(json, knownIds);
+  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+  return read.design;
+}
+
+const median = (times: number[]): number => times.sort((a, b) => a - b)[times.length >> 1]!;
+
+/** Milliseconds of one judging, another width of chamber each time. */
+function judging(layers: number, runs: number): number {
+  const designs = Array.from({ length: runs }, (_, i) => designOf(sandwich(layers, i)));
+  return median(designs.map((design) => timed(() => judge(design))));
+}
+
+function timed(work: () => unknown): number {
+  const before = performance.now();
+  work();
+  return performance.now() - before;
+}
+
+/** One figure of a demo changed at every step, what was solved before at hand, as on the page. */
+function follows(file: string, runs: number): number {
+  const text = readFileSync(file, 'utf8');
+  const cache = new PathCache();
+  const times = Array.from({ length: runs }, (_, i) => {
+    const json = JSON.parse(text);
+    json.layers[0].margins.left.width = `${3 + (i % 20) * 0.05} mm`;
+    return timed(() => judge(designOf(json), cache));
+  });
+  return median(times);
+}
+
+judging(12, 40);
+const twelve = judging(12, 40);
+const forty = judging(40, 8);
+const hundred = judging(100, 2);
+const layers = 100 / 12;
+const rows: readonly (readonly [string, string, string])[] = [
+  ['judge, 12 layers, 3 circuits, 6 leads', `${twelve.toFixed(1)} ms`, '<= 16 ms, aim 5'],
+  ['judge, 40 layers', `${forty.toFixed(0)} ms`, '<= 150 ms'],
+  [
+    'cost from 12 to 100 layers',
+    `x ${(hundred / twelve).toFixed(0)}`,
+    `<= x ${(layers * layers).toFixed(0)} (the square of the layers)`,
+  ],
+  ['read and judge the demo after a change', `${follows('static/demos/greenhouse-timer.json', 60).toFixed(1)} ms`, '<= 16 ms with the redraw'],
+];
+console.log(JSON.stringify(rows));

@@ -1,0 +1,59 @@
+// `npm run bench`: what the tool costs, as a table. Readings depend on the machine; they are told, never tested.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+
+const work = mkdtempSync(join(tmpdir(), 'bench-'));
+const bundle = join(work, 'judging.mjs');
+await build({
+  entryPoints: ['test/bench/judging.ts'],
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  outfile: bundle,
+  logLevel: 'warning',
+});
+const rows = [...JSON.parse(node(bundle).stdout), ...commandLine()];
+rmSync(work, { recursive: true });
+print(rows);
+
+function node(...words) {
+  const run = spawnSync(process.execPath, words, { encoding: 'utf8', maxBuffer: 1 << 28 });
+  if (run.status === null || run.status > 1) throw new Error(run.stderr);
+  return run;
+}
+
+function commandLine() {
+  const command = 'dist/layerwright.js';
+  const demo = 'static/demos/greenhouse-timer.json';
+  const cold = Array.from({ length: 7 }, () => timed(() => node(command, 'judge', demo)));
+  const design = JSON.parse(readFileSync(demo, 'utf8'));
+  const files = Array.from({ length: 1000 }, (_, i) => {
+    design.former.chambers[0].width = `${(12 + i * 0.001).toFixed(3)} mm`;
+    const file = join(work, `${i}.json`);
+    writeFileSync(file, JSON.stringify(design));
+    return file;
+  });
+  const many = timed(() => node(command, 'judge', ...files));
+  return [
+    ['judge one file from a cold start', `${median(cold).toFixed(0)} ms`, '<= 400 ms'],
+    ['judge 1 000 files in one call', `${(many / 1000).toFixed(1)} s`, '<= 15 s'],
+  ];
+}
+
+function timed(action) {
+  const before = performance.now();
+  action();
+  return performance.now() - before;
+}
+
+function median(times) {
+  return times.sort((a, b) => a - b)[times.length >> 1];
+}
+
+function print(table) {
+  const widths = [0, 1, 2].map((i) => Math.max(...table.map((row) => row[i].length)));
+  for (const row of table) console.log(row.map((cell, i) => cell.padEnd(widths[i])).join('  '));
+}
