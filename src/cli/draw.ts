@@ -1,5 +1,7 @@
-// `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths.
+// `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths;
+// `--out X.dxf` gives it in millimetres for other drawing programs.
 
+import { dxfOf } from '#report/dxf.ts';
 import { printable } from '#report/printable.ts';
 import { sceneOf } from '#report/scene.ts';
 import { svgOf } from '#report/svg.ts';
@@ -32,6 +34,7 @@ export function drawFile(words: readonly string[]): Outcome {
   const scene = sceneOf(loaded.design, judgement, section);
   if (scene === null)
     return refused(`draw: there is no section ${printable(section)}; there are ${sectionNames(judgement)}.`);
+  if (/\.dxf$/i.test(out)) return writeWhole(out, dxfOf(scene), 'draw');
   const theme = options.has('black') ? 'print' : 'light';
   const svg = svgOf(scene, { theme, radialStretch: stretch, heading: loaded.design.title });
   return writeWhole(out, `${svg}\n`, 'draw');

@@ -4,20 +4,25 @@ import type { BadInput } from '#model/bad-input.ts';
 import type { Design } from '#model/design.ts';
 import { readDesignText } from '#model/read-design-text.ts';
 import { knownIds } from '#rules/known-ids.ts';
+import { attachedDesign } from '#report/html/attached.ts';
 import { printable } from '#report/printable.ts';
 import { readFile } from './read-file.ts';
 
+/** `text`: the design file as it stood. */
 export type Loaded =
-  | { readonly kind: 'design'; readonly design: Design }
+  | { readonly kind: 'design'; readonly design: Design; readonly text: string }
   | { readonly kind: 'bad'; readonly faults: readonly BadInput[] };
 
 /** `rules`: id of the rule book that stands in for the file's own; null keeps the file's. */
 export function loadDesign(file: string, rules: string | null = null): Loaded {
   const read = readFile(file);
   if (read.kind === 'bad') return { kind: 'bad', faults: [read.fault] };
-  const found = readDesignText(read.text, knownIds);
-  if (found.kind === 'bad' || rules === null) return found;
-  return { kind: 'design', design: { ...found.design, rules } };
+  // a report holds the design that it tells of
+  const text = attachedDesign(read.text) ?? read.text;
+  const found = readDesignText(text, knownIds);
+  if (found.kind === 'bad') return found;
+  const design = rules === null ? found.design : { ...found.design, rules };
+  return { kind: 'design', design, text };
 }
 
 /** A sentence for each fault, each with its file. */

@@ -18,7 +18,7 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'draw',
-    usage: 'draw FILE --out X.svg [--section NAME] [--stretch N] [--black]',
+    usage: 'draw FILE --out X.svg [--section NAME] [--stretch N] [--black], or --out X.dxf',
     says: 'the section with the weakest paths',
     load: async () => (await import('./draw.ts')).drawFile,
   },
@@ -27,6 +27,12 @@ export const verbs: readonly Verb[] = [
     usage: 'stress FILE [--json]',
     says: 'working voltages, transients, bridging parts, touch current, tests, heat',
     load: async () => (await import('./stress.ts')).stressOfFile,
+  },
+  {
+    name: 'report',
+    usage: 'report FILE --out X.html [--winder] [--black], or --out X.csv',
+    says: 'self-contained report, prints to PDF; the sheet for who winds it; the figures alone',
+    load: async () => (await import('./report.ts')).reportFile,
   },
   {
     name: 'schema',

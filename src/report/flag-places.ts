@@ -12,7 +12,7 @@ export interface FlagPlace {
   readonly nose: readonly [number, number];
 }
 
-/** Flags of the worst spots keep their place; a later one gives way outward along its own side. */
+/** Flags of the worst spots keep their place; a later one gives way to the nearest free one beside its tip. */
 export function flagPlaces(
   flags: readonly Flag[],
   toPixels: (at: readonly [number, number]) => readonly [number, number],
@@ -20,14 +20,26 @@ export function flagPlaces(
   const placed: FlagPlace[] = [];
   for (const flag of flags) {
     const tip = toPixels(flag.at);
-    let nose = tip;
-    const aside = flag.stands === 'left' ? -1 : 1;
-    while (placed.some((other) => overlap(other, flag, nose)))
-      nose = [nose[0] + aside * (FLAG.width + 3), nose[1]];
+    const aside = (flag.stands === 'left' ? -1 : 1) * (FLAG.width + 3);
+    const noses = STEPS.map(([dx, dy]) => [tip[0] + dx * aside, tip[1] + dy * (FLAG.height + 3)] as const);
+    const nose = noses.find((each) => !placed.some((other) => overlap(other, flag, each))) ?? tip;
     placed.push({ flag, tip, nose });
   }
   return placed;
 }
+
+/** Where a flag may stand, nearest first: its own place, outward once, then up and down in both columns. */
+const STEPS: readonly (readonly [number, number])[] = [
+  [0, 0],
+  [1, 0],
+  ...[1, -1, 2, -2, 3, -3, 4, -4, 5, -5].flatMap(
+    (dy) =>
+      [
+        [0, dy],
+        [1, dy],
+      ] as const,
+  ),
+];
 
 function overlap(other: FlagPlace, flag: Flag, nose: readonly [number, number]): boolean {
   const [a, b] = [span(other.flag, other.nose[0]), span(flag, nose[0])];

@@ -1,9 +1,9 @@
-// The three grounds that the drawing and the page are printed on: light, dark, and black ink on white paper.
+// The grounds that the drawing and the page stand on: light, dark, colour on white paper, black ink on white paper.
 // Roles only; which circuit takes which hue is for `circuit-look.ts`.
 
 export type HueKey = 'primary' | 'auxiliary' | 'output' | 'second-output' | 'earth' | 'isolated';
 export type MaterialKey = 'core' | 'former' | 'block' | 'ply' | 'wrap' | 'sleeve' | 'cover';
-export type ThemeName = 'light' | 'dark' | 'print';
+export type ThemeName = 'light' | 'dark' | 'paper' | 'print';
 
 /** A circuit's colours: the ring (also its text) and the fill of a conductor. */
 export interface Hue {
@@ -36,6 +36,8 @@ export interface Theme {
 
 /** Widths of lines in screen pixels; they do not grow with the scale. */
 export const LINE = { frame: 2.2, solid: 1.3, dimension: 1, joint: 0.9, block: 0.8, hatch: 0.7 } as const;
+
+const WHITE = '#ffffff';
 
 const LIGHT: Theme = {
   name: 'light',
@@ -128,7 +130,31 @@ const PRINT: Theme = {
   },
 };
 
-export const palette: Readonly<Record<ThemeName, Theme>> = { light: LIGHT, dark: DARK, print: PRINT };
+/** The light theme without its tint, for paper that is white already. */
+const PAPER: Theme = {
+  ...LIGHT,
+  name: 'paper',
+  sheet: WHITE,
+  raised: '#f2f4f3',
+  circuits: {
+    ...LIGHT.circuits,
+    'second-output': { ...LIGHT.circuits['second-output'], fill: WHITE },
+    earth: { ...LIGHT.circuits.earth, fill: WHITE },
+    isolated: { ...LIGHT.circuits.isolated, fill: WHITE },
+  },
+  materials: {
+    ...LIGHT.materials,
+    block: { ...LIGHT.materials.block, fill: WHITE },
+    cover: { ...LIGHT.materials.cover, fill: WHITE, hatch: WHITE },
+  },
+};
+
+export const palette: Readonly<Record<ThemeName, Theme>> = {
+  light: LIGHT,
+  dark: DARK,
+  paper: PAPER,
+  print: PRINT,
+};
 
 /** What drawing offices letter with, where the system has it; no font is fetched. */
 export const LETTERING =

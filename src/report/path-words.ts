@@ -28,7 +28,12 @@ export const pathSentence = (legs: readonly PathLeg[]): string =>
     .map(({ text }) => text)
     .join(', ');
 
-const tellsTheSame = (a: PathLeg, b: PathLeg): boolean => a.kind === b.kind && a.says === b.says;
+const tellsTheSame = (a: PathLeg, b: PathLeg): boolean =>
+  (a.kind === b.kind && a.says === b.says) || (throughPlies(a) && throughPlies(b));
+
+/** Told by their number, however many of them the judgement put into one leg. */
+const throughPlies = ({ kind, says }: PathLeg): boolean =>
+  kind === 'through' && (says === '' || /\bpl(y|ies)$/.test(says));
 
 const together = (a: PathLeg, b: PathLeg): PathLeg => ({
   ...a,
@@ -39,13 +44,15 @@ const together = (a: PathLeg, b: PathLeg): PathLeg => ({
 
 function legWords(leg: PathLeg): string {
   const length = lengthDown(leg.length);
+  // a contact has no length to tell
+  if (leg.length === 0 && leg.kind === 'surface') return leg.says || 'in contact';
   switch (leg.kind) {
     case 'surface':
       return `${length} ${leg.says || 'along a surface'}`;
     case 'air':
       return `${length} ${leg.says || 'through air'}`;
     case 'through':
-      return leg.says || `through ${plies(leg.plies)}`;
+      return throughPlies(leg) ? `through ${plies(leg.plies)}` : leg.says;
     case 'closed-joint':
       return leg.says || `through a closed joint of ${length}`;
     case 'over':

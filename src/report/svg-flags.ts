@@ -24,7 +24,7 @@ function pennant({ flag, tip, nose }: FlagPlace, view: View): string {
     'stroke-width': flag.here ? 1.2 : 1.5,
     'stroke-dasharray': flag.here ? null : '3.5 2.5',
   });
-  const leader = tip[0] === x ? '' : line(tip, [x, y], ink, 1);
+  const leader = tip[0] === x && tip[1] === y ? '' : line(tip, [x, y], ink, 1);
   const style = {
     size: 12.5,
     fill: flag.here ? view.theme.sheet : ink,

@@ -41,8 +41,8 @@ export function svgOf(scene: Scene, options: SvgOptions = {}): string {
     element('title', {}, escapeText(options.heading ?? scene.title)),
     element('rect', { width, height, fill: theme.sheet }),
     patterns(view),
-    ...drawing(scene, view, { top: EDGE.top, right: width - EDGE.right }, options.flags ?? true),
     rulers(scene, view, { top: EDGE.top - 8, left: EDGE.left - 12 }),
+    ...drawing(scene, view, { top: EDGE.top, right: width - EDGE.right }, options.flags ?? true),
     captioned ? caption(scene, view, [EDGE.left, EDGE.top + deep + 28], options) : '',
   ];
   const size = { width, height, viewBox: `0 0 ${width} ${height}` };

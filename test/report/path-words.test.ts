@@ -26,6 +26,18 @@ describe('pathParts', () => {
     );
   });
 
+  it('should count plies that the judgement told one by one', () => {
+    const ply = leg('through', 0, 'through one ply', 1);
+    expect(pathSentence([ply, ply, ply])).toBe('through 3 plies');
+    expect(pathSentence([leg('through', 0, 'through the sleeve', 1), ply])).toBe(
+      'through the sleeve, through one ply',
+    );
+  });
+
+  it('should tell a contact without a length', () => {
+    expect(pathSentence([leg('surface', 0, 'in contact')])).toBe('in contact');
+  });
+
   it('should add the plies of neighbouring punctures', () => {
     expect(pathSentence([leg('through', 0, '', 1), leg('through', 0, '', 2)])).toBe('through 3 plies');
   });

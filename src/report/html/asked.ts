@@ -21,6 +21,7 @@ export function asked(parts: ReportParts): readonly (Markup | null)[] {
 
 const COLUMNS = ['Figure', 'Basic', 'Reinforced', 'Built', 'Clause', 'How well known'].map((title) => ({
   title,
+  tight: title === 'Basic' || title === 'Built',
 }));
 
 function rows(

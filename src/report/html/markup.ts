@@ -42,13 +42,22 @@ export interface Column {
   readonly title: Content;
   /** Figures stand under each other. */
   readonly figures?: boolean;
+  /** Kept on one line. */
+  readonly tight?: boolean;
 }
 
 /** Null where there are no rows. */
 export function table(columns: readonly Column[], rows: readonly (readonly Content[])[]): Markup | null {
   if (rows.length === 0) return null;
   const cell = (name: 'th' | 'td') => (content: Content, k: number) =>
-    tag(name, { class: columns[k]?.figures ? 'figure' : null, scope: name === 'th' ? 'col' : null }, content);
+    tag(
+      name,
+      {
+        class: columns[k]?.figures ? 'figure' : columns[k]?.tight ? 'tight' : null,
+        scope: name === 'th' ? 'col' : null,
+      },
+      content,
+    );
   const untitled = columns.every(({ title }) => title === '');
   const head = untitled
     ? null

@@ -35,32 +35,37 @@ function coreRows({ judgement, looks }: ReportParts): readonly (readonly Content
     `${pair.between.map((id) => nameOf(id, looks)).join(' to ')}, core counted as primary`,
     '',
     gradeSign(pair.achieved),
-    pair.length === null ? '' : `${pair.metric ?? ''} ${lengthDown(pair.length)} mm`,
+    pair.length === null
+      ? ''
+      : `${pair.metric ?? ''} ${lengthDown(pair.length)}${pair.required === null ? '' : ` of ${lengthUp(pair.required)}`} mm`,
     '',
     verdictSign(pair.verdict),
   ]);
 }
 
 export function pathsBlock(parts: ReportParts): readonly (Markup | null)[] {
-  return worstFirst(parts.judgement.verdict)
-    .filter(({ required }) => required !== null)
-    .map((pair) => {
-      const title = ['Weakest path by plies punctured, ', pairSign(pair.between, parts.looks, parts.theme)];
-      return block(title, table(PATH_COLUMNS, pair.paths.map(pathRow)));
-    });
+  return worstFirst(parts.judgement.verdict).map((pair) => {
+    const title = ['Weakest path by plies punctured, ', pairSign(pair.between, parts.looks, parts.theme)];
+    return block(title, table(PATH_COLUMNS, pair.paths.map(pathRow)));
+  });
 }
 
-const PATH_COLUMNS = ['Metric', 'Through', 'Length', 'Way', 'Where', 'Grade'].map((title) => ({ title }));
+const PATH_COLUMNS = ['Metric', 'Through', 'Length', 'Way', 'Where', 'Grade'].map((title) => ({
+  title,
+  tight: title === 'Length' || title === 'Through',
+}));
 
 function pathRow(path: PrintedPath): readonly Content[] {
   const through = path.plies === 0 ? 'no ply' : `at most ${plies(path.plies)}`;
   if (path.length === null) return [path.metric, through, 'no path', '', '', ''];
   const asked = path.required === null ? '' : ` of ${lengthUp(path.required.reinforced)}`;
+  const straight =
+    path.length === 0 && path.legs.length > 0 && path.legs.every(({ kind }) => kind === 'through');
   const over = path.over.length === 0 ? '' : ` (over ${path.over.join(', ')})`;
   return [
     path.metric,
     through,
-    `${lengthDown(path.length)}${asked} mm`,
+    straight ? 'straight through' : `${lengthDown(path.length)}${asked} mm`,
     pathSentence(path.legs) + over,
     path.section ?? '',
     path.grade === null ? '' : gradeSign(path.grade),

@@ -21,7 +21,7 @@ import { verdictBar } from './signs.ts';
 import { spots } from './spots.ts';
 import type { ReportParts } from './report-parts.ts';
 import { style } from './style.ts';
-import { tests } from './tests.ts';
+import { stress } from './stress.ts';
 import { openQuestions, unknowns } from './unknowns.ts';
 
 export interface ReportInput {
@@ -34,7 +34,7 @@ export interface ReportInput {
 }
 
 export function reportHtml(input: ReportInput): string {
-  const theme = palette[input.black === true ? 'print' : 'light'];
+  const theme = palette[input.black === true ? 'print' : 'paper'];
   const parts: ReportParts = { ...input, looks: circuitLooks(input.design.circuits), theme };
   const foot = {
     left: `Layerwright ${TOOL_VERSION}, ${bookWords(parts.judgement.verdict.rules)}`,
@@ -63,7 +63,7 @@ const content = (parts: ReportParts, designText: string): readonly Content[] => 
   asked(parts),
   unknowns(parts),
   remarks(parts),
-  tests(parts),
+  stress(parts),
   openQuestions(parts),
   build(parts),
   evidence(parts),

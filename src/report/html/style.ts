@@ -21,6 +21,7 @@ h1 { font-size: 21px; line-height: 1.2; margin: 14px 0 7px; }
 h1 small { font: 12px ${READING}; color: ${theme.second}; }
 h2 { font-size: 13px; margin: 24px 0 7px; break-after: avoid; }
 p { margin: 0 0 7px; }
+p.inset { padding-left: 14px; margin-bottom: 2px; color: ${theme.second}; }
 p.headline { font-size: 15px; }
 p.note, figcaption, .small { color: ${theme.second}; font-size: 11.5px; }
 figure { margin: 0; break-inside: avoid; }
@@ -29,6 +30,7 @@ figcaption { margin-top: 4px; }
 table { width: 100%; border-collapse: collapse; }
 th { text-align: left; font-weight: 400; color: ${theme.second}; border-bottom: 1.5px solid ${theme.ink}; padding: 4px 10px 4px 0; vertical-align: bottom; }
 td { border-bottom: 1px solid ${theme.hair}; padding: 5px 10px 5px 0; vertical-align: top; }
+td.tight { white-space: nowrap; }
 td.figure, th.figure { text-align: right; white-space: nowrap; }
 tr { break-inside: avoid; }
 thead { display: table-header-group; }
@@ -37,15 +39,21 @@ thead { display: table-header-group; }
 .grade, .known, .circuit { white-space: nowrap; }
 .known { color: ${theme.second}; font-size: 11px; }
 .known.memory span { border-bottom: 1px dotted; }
+.known .sign { margin-right: 3px; }
 .sign { vertical-align: -1.5px; }
 .to { color: ${theme.second}; }
 .result td { font-weight: 700; }
 .spots { display: grid; grid-template-columns: repeat(3, 1fr); gap: 14px; }
 .spots figure > svg { border: 1px solid ${theme.ink}; }
 .two { display: grid; grid-template-columns: 1fr 1fr; gap: 24px; }
-.box { border: 1px solid ${theme.ink}; padding: 7px 14px; break-inside: avoid; }
+.box { margin-top: 24px; border: 1px solid ${theme.ink}; padding: 7px 14px; break-inside: avoid; }
 .box h2 { margin-top: 4px; }
 ol, ul { margin: 0; padding-left: 18px; }
+section.step { break-inside: avoid; border-top: 1px solid ${theme.hair}; }
+section.step h2 { margin-top: 10px; }
+.measure { display: flex; align-items: flex-end; gap: 8px; color: ${theme.second}; }
+.tick { width: 11px; height: 11px; border: 1.2px solid ${theme.ink}; flex: none; align-self: center; }
+.blank { flex: 0 1 110px; min-width: 60px; border-bottom: 1px solid ${theme.line}; height: 1.2em; }
 footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px; color: ${theme.second}; font-size: 11px; display: flex; justify-content: space-between; gap: 24px; }
 @media (max-width: 620px) { body { padding: 14px; margin: 0; } .spots, .two { grid-template-columns: 1fr; } }`;
 

@@ -1,18 +1,23 @@
 // What the file does not know and what each would change; and what is easily forgotten and was not answered.
 
-import { answerWords } from '#report/answer-words.ts';
+import { answerWords, capitalised } from '#report/answer-words.ts';
+import { fieldWords } from '#report/field-words.ts';
 import { openQuestionsOf } from '#report/open-questions.ts';
 import { block, table, tag, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 import { unknownSign } from './signs.ts';
 
-export function unknowns({ judgement }: ReportParts): Markup | null {
+export function unknowns({ design, judgement }: ReportParts): Markup | null {
   const rows = judgement.verdict.assumptions.map(
     ({ field, counted, decides, atBest, kind }): readonly Content[] => {
       const best = atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
       const effect = decides ? [tag('b', {}, 'decides a pair'), best] : 'changes nothing alone';
       return [
-        [kind === 'unknown' ? unknownSign() : null, ` ${field}`],
+        [
+          kind === 'unknown' ? unknownSign() : null,
+          ` ${capitalised(fieldWords(design, field))} `,
+          tag('span', { class: 'small' }, field),
+        ],
         `counted as ${counted}`,
         KINDS[kind],
         effect,

@@ -27,7 +27,7 @@ describe('reportHtml', () => {
       '1.5 mm',
       '4.0 kV',
       '2.83 kV',
-      '3.72 mm',
+      '3.72 of 5.6 mm',
       '272 V',
     ])
       expect(html).toContain(figure);

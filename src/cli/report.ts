@@ -1,0 +1,34 @@
+// `report FILE --out X.html [--winder] [--black]`: the self-contained report, or the winder's sheet; `--out X.csv` gives
+// the figures alone.
+
+import { csvOf } from '#report/csv.ts';
+import { reportHtml } from '#report/html/report.ts';
+import { winderSheet } from '#report/html/winder-sheet.ts';
+import { judge } from '#rules/judge.ts';
+import { readArguments } from './arguments.ts';
+import { faultLines, loadDesign } from './load-design.ts';
+import { refused, type Outcome } from './outcome.ts';
+import { writeWhole } from './write-whole.ts';
+
+export function reportFile(words: readonly string[]): Outcome {
+  const given = readArguments(words, { out: 'value', winder: 'switch', black: 'switch' });
+  if (given.kind === 'wrong') return refused(`report: ${given.says}.`);
+  const { files, options } = given;
+  const [file] = files;
+  const out = options.get('out');
+  if (file === undefined || files.length > 1)
+    return refused('report: name one design file, or - for standard input.');
+  if (out === undefined) return refused('report: say where to with --out X.html or --out X.csv.');
+  const csv = /\.csv$/i.test(out);
+  if (csv && options.has('winder')) return refused('report: the winder’s sheet is HTML; name a file X.html.');
+  const loaded = loadDesign(file);
+  if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
+  const { design, text } = loaded;
+  const judgement = judge(design);
+  const black = options.has('black');
+  if (csv) return writeWhole(out, csvOf(design, judgement.verdict), 'report');
+  const html = options.has('winder')
+    ? winderSheet({ design, judgement, black })
+    : reportHtml({ design, judgement, designText: text, black });
+  return writeWhole(out, html, 'report');
+}
