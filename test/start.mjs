@@ -31,7 +31,7 @@ const judged = spawnSync(process.execPath, ['dist/layerwright.js', 'judge', DEMO
 if (judged.status === null || judged.status > 1) process.exit(1);
 
 console.log('\nBuilding the page …');
-must('npx', ['vite', 'build', '--logLevel', 'warn']);
+must('npx', ['vite', 'build', '--logLevel', 'error']);
 const server = await preview({
   root,
   preview: { host: '127.0.0.1', port: PORT, strictPort: false },
