@@ -91,6 +91,12 @@ export const demos: readonly Demo[] = [
     () => import('#demos/headphone-amplifier.json'),
   ),
   demo(
+    'garden-robot-dock',
+    'Charging dock of a garden robot',
+    'voltages computed, a capacitor that is no safety part',
+    () => import('#demos/garden-robot-dock.json'),
+  ),
+  demo(
     'lesson-enamel',
     'What enamel is worth',
     'enamel on enamel',

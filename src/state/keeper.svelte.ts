@@ -21,7 +21,7 @@ export interface KeeperWorld {
   readonly announce: (id: string | null) => void;
 }
 
-/** Changes closer together than this are written once. */
+/** A change is written at once; those that follow closer than this are written together. */
 const PAUSE_MS = 250;
 
 export class Keeper {
@@ -33,6 +33,7 @@ export class Keeper {
   #version = 0;
   #keptRevision: number;
   #timer: ReturnType<typeof setTimeout> | null = null;
+  #lastWrite = 0;
   #writing: Promise<void> = Promise.resolve();
   readonly #editor: Editor;
   readonly #world: KeeperWorld;
@@ -71,7 +72,10 @@ export class Keeper {
   /** To be called after every change of the editor's revision. */
   touched(): void {
     if (this.#editor.revision === this.#keptRevision || this.status.kind === 'conflict') return;
-    this.#timer ??= setTimeout(() => void this.flush(), PAUSE_MS);
+    if (this.#timer !== null) return;
+    const since = this.#world.now() - this.#lastWrite;
+    if (since >= PAUSE_MS || since < 0) void this.flush();
+    else this.#timer = setTimeout(() => void this.flush(), PAUSE_MS);
   }
 
   /** Writes at once what is new: before leaving, before another build comes. */
@@ -113,6 +117,7 @@ export class Keeper {
     this.#id ??= this.#world.newId();
     this.status = { kind: 'saving' };
     const saved = this.#world.now();
+    this.#lastWrite = saved;
     const title = String(doc.title ?? '');
     const answer = await this.#world.store.keep({ id: this.#id, title, doc, saved }, this.#version);
     if (answer.kind !== 'kept') {

@@ -1,6 +1,7 @@
-// Which page is open, told by the link's fragment so that going back goes back: the first page, the sheet, the questions.
+// Which page is open, told by the link's fragment so that going back goes back: the first page, the sheet, the questions,
+// stress.
 
-const NAMES = ['start', 'sheet', 'examine', 'design', 'learn', 'open'] as const;
+const NAMES = ['start', 'sheet', 'examine', 'design', 'learn', 'open', 'stress'] as const;
 export type PageName = (typeof NAMES)[number];
 
 export class Pages {

@@ -2,8 +2,9 @@
 // and the screen is left out. The style is set as an object, since the page's policy allows no inline style.
 
 export function printReport(html: string): void {
-  const report = new DOMParser().parseFromString(html, 'text/html');
-  const css = report.querySelector('style')?.textContent ?? '';
+  const [whole = '', css = ''] = /<style>([\s\S]*?)<\/style>/.exec(html) ?? [];
+  // without its style: the policy would report even a style that is never shown
+  const report = new DOMParser().parseFromString(html.replace(whole, ''), 'text/html');
   const paper = document.createElement('div');
   paper.id = 'paper';
   paper.append(...report.body.childNodes);

@@ -1,0 +1,148 @@
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+
+describe.skipIf(!hasBrowser())('keyboard alone', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should wind a transformer of six layers from an empty former', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await press(page, 'Design', 'Enter');
+    await page.getByRole('heading', { level: 1, name: 'Design' }).waitFor();
+    await press(page, 'construction', 'ArrowUp');
+    await press(page, 'Lay it on the sheet', 'Enter');
+    await page.locator('#layers').waitFor();
+
+    await press(page, 'Circuits and windings', 'Enter');
+    await press(page, 'add a winding of Primary', 'Enter');
+    await press(page, 'add a winding of Output', 'Enter');
+    await insert(page, 1, 'tape');
+    await insert(page, 3, 'tape');
+    await insert(page, 4, 'winding P');
+    await insert(page, 5, 'tape');
+    expect(await page.locator('[data-layer]').count()).toBe(6);
+
+    for (const layer of [0, 2, 4]) {
+      await openRow(page, layer);
+      for (const side of ['left', 'right']) {
+        await type(page, `layers[${layer}].margins.${side}.width`, '3.2 mm');
+        await focusOn(page, `[data-field="layers[${layer}].margins.${side}.filled"]`);
+        await page.keyboard.press('Space');
+      }
+    }
+    await openRow(page, 0);
+    await type(page, 'layers[0].turns', '40');
+    expect(await page.locator('[data-row="0"]').innerText()).toContain('40 turns');
+    await expect.poll(() => verdictOf(page)).toMatch(/Meets|Not shown|Falls short/);
+    expect(await page.locator('article').innerText()).toContain('of');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should walk, move, copy, take out and bring back layers in the list', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await focusOn(page, '[data-row="0"]');
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => focused(page)).toBe('1');
+    await page.keyboard.press('Alt+ArrowUp');
+    await expect.poll(() => focused(page)).toBe('2');
+    expect(await page.locator('[data-row="2"]').innerText()).toContain('Tape');
+    await page.keyboard.press('Control+z');
+    expect(await page.locator('[data-row="2"]').innerText()).toContain('Output');
+    await focusOn(page, '[data-row="1"]');
+    await page.keyboard.press('Control+d');
+    expect(await page.locator('[data-layer]').count()).toBe(7);
+    await page.keyboard.press('Delete');
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    expect(await page.locator('[data-layer]').count()).toBe(6);
+  });
+
+  it('should reach every control of the sheet with Tab and show where it is', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await page.locator('#layers').waitFor();
+    const all = await page.evaluate(() => {
+      const seen = [
+        ...document.querySelectorAll<HTMLElement>('button, select, input, textarea, summary, [tabindex="0"]'),
+      ];
+      return seen.filter((each) => each.checkVisibility() && !each.matches(':disabled, [tabindex="-1"]'))
+        .length;
+    });
+    const met = new Set<string>();
+    for (let i = 0; i < all + 5; i++) {
+      await page.keyboard.press('Tab');
+      const found = await page.evaluate(() => {
+        const on = document.activeElement;
+        if (on === null || on === document.body) return null;
+        const { outlineStyle, outlineWidth } = getComputedStyle(on);
+        const place = [...document.querySelectorAll('*')].indexOf(on);
+        return { place: String(place), isMarked: outlineStyle !== 'none' && outlineWidth !== '0px' };
+      });
+      if (found === null) continue;
+      met.add(found.place);
+      expect(found.isMarked).toBe(true);
+    }
+    expect(met.size).toBeGreaterThanOrEqual(all);
+  });
+
+  it('should list its keys under a question mark, and go to a weak spot by its number', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await page.locator('#layers').waitFor();
+    await page.keyboard.press('?');
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.keyboard.press('2');
+    expect(await page.locator('section:has(#weak-spots) li.picked').innerText()).toContain('2');
+    await page.keyboard.press(']');
+    expect(await page.locator('[aria-label="section"] [aria-pressed="true"]').count()).toBeLessThan(2);
+  });
+});
+
+/** Tabs forward until what has the focus bears these words. */
+async function press(page: Page, words: string, key: string): Promise<void> {
+  for (let i = 0; i < 200; i++) {
+    const on = await page.evaluate(() => {
+      const element = document.activeElement as HTMLElement | null;
+      if (element === document.body) return '';
+      return `${element?.innerText ?? ''} ${element?.getAttribute('aria-label') ?? ''} ${element?.getAttribute('name') ?? ''}`;
+    });
+    if (on.includes(words)) return page.keyboard.press(key);
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no way to ${words} by Tab`);
+}
+
+async function focusOn(page: Page, selector: string): Promise<void> {
+  for (let i = 0; i < 300; i++) {
+    const isThere = await page.evaluate((css) => document.activeElement?.matches(css) === true, selector);
+    if (isThere) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no way to ${selector} by Tab`);
+}
+
+async function insert(page: Page, at: number, option: string): Promise<void> {
+  await focusOn(page, `[data-insert="${at}"]`);
+  await page.keyboard.press('Enter');
+  await press(page, option, 'Enter');
+}
+
+async function openRow(page: Page, layer: number): Promise<void> {
+  await focusOn(page, `[data-row="${layer}"]`);
+  const isOpen = await page.locator(`[data-row="${layer}"]`).getAttribute('aria-expanded');
+  if (isOpen !== 'true') await page.keyboard.press('Enter');
+}
+
+async function type(page: Page, path: string, text: string): Promise<void> {
+  await focusOn(page, `[data-field="${path}"]`);
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+const focused = (page: Page): Promise<string | null | undefined> =>
+  page.evaluate(() => document.activeElement?.getAttribute('data-row'));

@@ -1,0 +1,98 @@
+import axe from 'axe-core';
+import type { Browser } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openDemo, openPage } from './open-page.ts';
+
+const DOCK = 'Charging dock of a garden robot';
+
+describe.skipIf(!hasBrowser())('the page of stress', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  async function openStress(options: Parameters<typeof openPage>[2] = {}, title = DOCK) {
+    const { page, wrongs } = await openPage(browser, '', options);
+    await openDemo(page, title);
+    await page.evaluate(() => (location.hash = 'stress'));
+    await page.getByRole('heading', { level: 1, name: 'Stress' }).waitFor();
+    return { page, wrongs };
+  }
+
+  it('should show every pair, the ends that decide, and draw them', async () => {
+    const { page, wrongs } = await openStress();
+    expect(await page.locator('section:has(#working) li').count()).toBe(3);
+    const plot = page.getByRole('img', { name: /Computed .* from the switched end of Primary P/ });
+    await plot.waitFor();
+    expect(await plot.getAttribute('aria-label')).toContain('to the return of Output S');
+    expect(await plot.locator('polyline').count()).toBe(4);
+    await page.getByRole('button', { name: 'rms', exact: true }).click();
+    await page
+      .getByRole('img', { name: /to the switched end of Output S, rectifier in the return lead/ })
+      .waitFor();
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should change its drawing with the picked pair', async () => {
+    const { page } = await openStress();
+    await page.locator('section:has(#working) button').first().click();
+    await page.getByRole('img', { name: /to the return of Auxiliary A/ }).waitFor();
+    expect(await page.locator('#drawn').innerText()).toBe('Primary to Auxiliary');
+  });
+
+  it('should say what one fault of the capacitor does, and what a passed test would hide', async () => {
+    const { page } = await openStress();
+    const text = await page.locator('main').innerText();
+    expect(text).toContain('CX1, Primary to Output: unsafe bridge');
+    expect(text).toContain('A pass would mislead here');
+    expect(text).toContain('Test voltages kill.');
+    expect(text).toContain('rule of thumb');
+  });
+
+  it('should give the voltage between two chosen turns', async () => {
+    const { page } = await openStress();
+    const picker = page.getByRole('group', { name: 'voltage between two places' });
+    const before = await picker.locator('output').innerText();
+    await picker.getByLabel('to layer').selectOption('2');
+    await picker.getByLabel('after turn').nth(1).fill('31');
+    await picker.getByLabel('after turn').nth(1).press('Enter');
+    // from the start of the primary to its finish: the whole bulk, 339 V
+    await expect.poll(() => picker.locator('output').innerText()).toContain('339 V peak');
+    expect(before).not.toContain('339 V peak');
+  });
+
+  it('should do without a converter', async () => {
+    const { page, wrongs } = await openStress({}, 'Charger of a cordless hedge trimmer');
+    expect(await page.locator('main').innerText()).toContain('Nothing is computed for this pair');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should be reached from the sheet and by keyboard alone', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await page.getByRole('link', { name: 'Stress and tests' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Stress' }).waitFor();
+  });
+
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`should have no fault that axe finds (${colorScheme})`, async () => {
+      const { page } = await openStress({ colorScheme });
+      await page.evaluate(axe.source);
+      const { violations } = await page.evaluate(() =>
+        (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
+      );
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+      ).toEqual([]);
+    });
+
+  for (const width of [360, 820, 2560])
+    it(`should not scroll sideways at ${width} px`, async () => {
+      const { page } = await openStress({ viewport: { width, height: 800 } });
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(over).toBe(0);
+    });
+});
