@@ -32,10 +32,10 @@ if (judged.status === null || judged.status > 1) process.exit(1);
 
 console.log('\nBuilding the page …');
 must('npx', ['vite', 'build', '--logLevel', 'error']);
+process.chdir(root);
 const server = await preview({
-  root,
   preview: { host: '127.0.0.1', port: PORT, strictPort: false },
-  logLevel: 'warn',
+  logLevel: 'error',
 });
 console.log(
   `\nThe page: ${server.resolvedUrls?.local[0] ?? `http://127.0.0.1:${PORT}/`}   (Ctrl+C ends it)\n`,
