@@ -35,6 +35,12 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('./report.ts')).reportFile,
   },
   {
+    name: 'overview',
+    usage: 'overview FOLDER|FILE... --out DIR',
+    says: 'one table of many builds, worst first, each opening its report',
+    load: async () => (await import('./overview.ts')).overviewOf,
+  },
+  {
     name: 'schema',
     usage: 'schema',
     says: 'JSON Schema of the design file',

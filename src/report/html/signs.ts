@@ -58,7 +58,8 @@ export function verdictSign(answer: Answer | null): Markup {
   );
 }
 
-const HEIGHT: Readonly<Record<Grade, number>> = {
+/** Rungs above the ground. */
+export const GRADE_HEIGHT: Readonly<Record<Grade, number>> = {
   none: 0,
   functional: 1,
   basic: 2,
@@ -75,7 +76,7 @@ export function gradeSign(grade: Grade): Markup {
       y: 0.5,
       width: 4,
       height: 9,
-      fill: k < HEIGHT[grade] ? 'currentColor' : 'none',
+      fill: k < GRADE_HEIGHT[grade] ? 'currentColor' : 'none',
       stroke: 'currentColor',
     }),
   );

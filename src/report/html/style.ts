@@ -54,6 +54,12 @@ section.step h2 { margin-top: 10px; }
 .measure { display: flex; align-items: flex-end; gap: 8px; color: ${theme.second}; }
 .tick { width: 11px; height: 11px; border: 1.2px solid ${theme.ink}; flex: none; align-self: center; }
 .blank { flex: 0 1 110px; min-width: 60px; border-bottom: 1px solid ${theme.line}; height: 1.2em; }
+body.wide { max-width: 1240px; }
+th button { all: unset; cursor: pointer; }
+th button:focus-visible { outline: 2px solid ${theme.ink}; outline-offset: 2px; }
+th[aria-sort=ascending] button::after { content: ' ↑'; }
+th[aria-sort=descending] button::after { content: ' ↓'; }
+a { color: inherit; }
 footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px; color: ${theme.second}; font-size: 11px; display: flex; justify-content: space-between; gap: 24px; }
 @media (max-width: 620px) { body { padding: 14px; margin: 0; } .spots, .two { grid-template-columns: 1fr; } }`;
 

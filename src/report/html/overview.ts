@@ -1,0 +1,141 @@
+// Many builds in one table, worst first, each opening its report; a column's head sorts by it.
+
+import type { Design } from '#model/design.ts';
+import type { Answer, Verdict } from '#rules/verdict.ts';
+import { bookWords, scopeWords } from '#report/answer-words.ts';
+import { circuitLooks } from '#report/circuit-look.ts';
+import { lengthDown } from '#report/number-words.ts';
+import { limitingFigure, pairNames, worstFirst } from '#report/pair-words.ts';
+import { palette } from '#report/palette.ts';
+import { TOOL_VERSION } from '#report/tool-version.ts';
+import { raw, tag, type Content, type Markup } from './markup.ts';
+import { GRADE_HEIGHT, gradeSign, verdictSign } from './signs.ts';
+import { style } from './style.ts';
+
+export interface JudgedBuild {
+  readonly kind: 'judged';
+  readonly file: string;
+  /** Address of its report beside the overview. */
+  readonly report: string;
+  readonly design: Design;
+  readonly verdict: Verdict;
+}
+
+export interface BadBuild {
+  readonly kind: 'bad';
+  readonly file: string;
+  readonly says: string;
+}
+
+export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): string {
+  const judged = worstBuilds(builds);
+  const bad = builds.flatMap((build) => (build.kind === 'bad' ? [build] : []));
+  const foot = {
+    left: `Layerwright ${TOOL_VERSION}: overview`,
+    right: 'a test laboratory and local codes decide',
+  };
+  const body = tag(
+    'body',
+    { class: 'wide' },
+    tag(
+      'header',
+      {},
+      tag('b', {}, `${builds.length} builds`),
+      tag('span', { class: 'to' }, countsWords(judged, bad.length)),
+    ),
+    judged.length === 0 ? null : table(judged),
+    bad.length === 0 ? null : [tag('h2', {}, 'Bad input'), bad.map(({ says }) => tag('p', {}, says))],
+    raw(`<script>${SORTING}</script>`),
+  );
+  const head = [
+    tag('meta', { charset: 'utf-8' }),
+    tag('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    tag('title', {}, 'Overview of builds'),
+    tag('style', {}, raw(style(palette.paper, foot))),
+  ];
+  return `<!doctype html>\n${tag('html', { lang: 'en' }, tag('head', {}, head), body).markup}\n`;
+}
+
+const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];
+
+function worstBuilds(builds: readonly (JudgedBuild | BadBuild)[]): readonly JudgedBuild[] {
+  const judged = builds.flatMap((build) => (build.kind === 'judged' ? [build] : []));
+  return judged.sort((a, b) => rankOf(a) - rankOf(b) || rungOf(a) - rungOf(b) || missing(b) - missing(a));
+}
+
+const rankOf = ({ verdict }: JudgedBuild): number => ORDER.indexOf(verdict.verdict);
+
+/** What the worst pair reaches. */
+const rungOf = ({ verdict }: JudgedBuild): number =>
+  GRADE_HEIGHT[worstFirst(verdict)[0]?.achieved ?? 'reinforced'];
+
+/** How much the limiting figure is short of what is asked, as a part of it. */
+function missing({ verdict }: JudgedBuild): number {
+  const limiting = worstFirst(verdict)[0]?.limiting;
+  if (limiting?.length == null || !limiting.required) return 0;
+  return 1 - limiting.length / limiting.required;
+}
+
+function countsWords(judged: readonly JudgedBuild[], bad: number): string {
+  const count = (answer: Answer): number => judged.filter(({ verdict }) => verdict.verdict === answer).length;
+  return `${count('meets')} meet, ${count('falls-short')} fall short, ${count('not-shown')} not shown, ${bad} bad input`;
+}
+
+const HEADS = [
+  'Build',
+  'Verdict',
+  'Worst pair',
+  'Needed',
+  'Reached',
+  'Limiting figure',
+  'Height',
+  'Rule book',
+];
+
+function table(builds: readonly JudgedBuild[]): Markup {
+  const head = HEADS.map((title) => tag('th', { scope: 'col' }, tag('button', { type: 'button' }, title)));
+  return tag('table', {}, tag('thead', {}, tag('tr', {}, head)), tag('tbody', {}, builds.map(row)));
+}
+
+function row(build: JudgedBuild): Markup {
+  const { verdict, design } = build;
+  const [worst] = worstFirst(verdict);
+  const asked = worst?.required != null;
+  const { used, available } = verdict.fit.height;
+  const scope = scopeWords(verdict);
+  const cells: readonly (readonly [string, Content])[] = [
+    [
+      design.title,
+      [tag('a', { href: build.report }, design.title), tag('div', { class: 'small' }, build.file)],
+    ],
+    [
+      String(rankOf(build)),
+      [verdictSign(verdict.verdict), scope === '' ? null : tag('div', { class: 'small' }, scope)],
+    ],
+    ['', worst === undefined ? '' : pairNames(worst.between, circuitLooks(design.circuits))],
+    ['', asked ? gradeSign(worst.needed) : 'nothing'],
+    ['', worst === undefined ? '' : gradeSign(worst.achieved)],
+    [String(-missing(build)), worst === undefined ? '' : limitingFigure(worst.limiting)],
+    [String(used / available), `${lengthDown(used)} of ${lengthDown(available)}`],
+    ['', bookWords(verdict.rules)],
+  ];
+  return tag(
+    'tr',
+    {},
+    cells.map(([key, content]) => tag('td', { 'data-key': key === '' ? null : key }, content)),
+  );
+}
+
+/** Sorts the rows by the cells under the head that was pressed, the other way round when it is pressed again. */
+const SORTING = `
+for (const [column, button] of [...document.querySelectorAll('th button')].entries()) button.onclick = () => {
+  const body = document.querySelector('tbody');
+  const down = button.parentElement.getAttribute('aria-sort') === 'ascending';
+  for (const head of document.querySelectorAll('th')) head.removeAttribute('aria-sort');
+  button.parentElement.setAttribute('aria-sort', down ? 'descending' : 'ascending');
+  const key = (row) => row.cells[column].dataset.key ?? row.cells[column].textContent;
+  const rows = [...body.rows].sort((a, b) => key(a).localeCompare(key(b), 'en', { numeric: true }) || 0);
+  const byNumber = rows.every((row) => key(row) !== '' && Number.isFinite(Number(key(row))));
+  if (byNumber) rows.sort((a, b) => Number(key(a)) - Number(key(b)));
+  body.append(...(down ? rows.reverse() : rows));
+};`;
