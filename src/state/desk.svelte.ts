@@ -2,6 +2,7 @@
 
 import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema.ts';
+import type { ReportInput } from '#report/html/report.ts';
 import type { Bench } from './bench.svelte.ts';
 import type { KeptBuild } from './build-store.ts';
 import type { Demo } from './demos.ts';
@@ -74,23 +75,21 @@ export class Desk {
 
   /** The report as a file of its own. */
   async saveReport(): Promise<void> {
-    const text = await this.#report();
-    if (text !== null) saveText(text, fileName(this.bench.editor.doc.title, 'html'), 'text/html');
-  }
-
-  /** The report comes onto paper in place of the screen. */
-  async print(): Promise<void> {
-    const text = await this.#report();
-    if (text === null) return;
-    const { printReport } = await import('./print-report.ts');
-    printReport(text);
-  }
-
-  async #report(): Promise<string | null> {
-    const judged = this.bench.editor.judged;
-    if (judged === null) return null;
+    const input = this.#reportInput();
+    if (input === null) return;
     const { reportHtml } = await import('#report/html/report.ts');
-    return reportHtml({ ...judged, designText: designText(judged.doc) });
+    saveText(reportHtml(input), fileName(this.bench.editor.doc.title, 'html'), 'text/html');
+  }
+
+  /** From now on printing gives the report in place of the screen; returns what ends that. */
+  async printReports(): Promise<() => void> {
+    const { printReports } = await import('./print-report.ts');
+    return printReports(() => this.#reportInput());
+  }
+
+  #reportInput(): ReportInput | null {
+    const { judged } = this.bench.editor;
+    return judged === null ? null : { ...judged, designText: designText(judged.doc) };
   }
 
   async #take(found: Openable): Promise<void> {

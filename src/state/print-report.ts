@@ -1,7 +1,30 @@
-// Puts the report on paper: while printing, the document holds the report's markup under the report's own style sheet,
-// and the screen is left out. The style is set as an object, since the page's policy allows no inline style.
+// The report on paper: while printing, the document holds the report's markup under the report's own style sheet, and the
+// screen is left out. The style is set as an object, since the page's policy allows no inline style.
 
-export function printReport(html: string): void {
+import { reportHtml, type ReportInput } from '#report/html/report.ts';
+
+/** Follows every way of printing, the browser's own menu included; returns what stops following. */
+export function printReports(report: () => ReportInput | null): () => void {
+  let putBack: (() => void) | null = null;
+  const before = (): void => {
+    putBack?.();
+    const input = report();
+    putBack = input === null ? null : layOnPaper(reportHtml(input));
+  };
+  const after = (): void => {
+    putBack?.();
+    putBack = null;
+  };
+  addEventListener('beforeprint', before);
+  addEventListener('afterprint', after);
+  return () => {
+    removeEventListener('beforeprint', before);
+    removeEventListener('afterprint', after);
+  };
+}
+
+/** Returns what takes the paper away again. */
+function layOnPaper(html: string): () => void {
   const [whole = '', css = ''] = /<style>([\s\S]*?)<\/style>/.exec(html) ?? [];
   // without its style: the policy would report even a style that is never shown
   const report = new DOMParser().parseFromString(html.replace(whole, ''), 'text/html');
@@ -17,12 +40,10 @@ export function printReport(html: string): void {
   screen.replaceSync('#paper { display: none; }');
   document.body.append(paper);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet, screen];
-  const putBack = (): void => {
+  return () => {
     paper.remove();
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter(
       (each) => each !== sheet && each !== screen,
     );
   };
-  addEventListener('afterprint', putBack, { once: true });
-  print();
 }

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Browser } from 'playwright';
+import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/demos.ts';
 import { gatherWrongs, hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
@@ -54,16 +54,15 @@ describe.skipIf(!hasBrowser())('handing on', () => {
 
   it('should print the report, not the screen', async () => {
     const { page, wrongs } = await openPage(browser, '#sheet');
-    await page.evaluate(() => {
-      globalThis.print = () => {};
-    });
-    await page.getByRole('button', { name: 'Print' }).click();
+    await startPrinting(page);
     await page.locator('#paper').waitFor({ state: 'attached' });
     expect(await page.locator('#paper').isVisible()).toBe(false);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('#paper').isVisible()).toBe(true);
     expect(await page.locator('#layers').isVisible()).toBe(false);
     expect(await page.locator('#paper').innerText()).toContain('4.83');
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('#paper').count()).toBe(0);
     expect(wrongs).toEqual([]);
   });
 
@@ -102,10 +101,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
       await page.locator('#layers').waitFor();
       expect(await page.locator('h1').innerText()).toBe(text);
       expect(await page.locator('img, main script, a[href^="javascript"]').count()).toBe(0);
-      await page.evaluate(() => {
-        globalThis.print = () => {};
-      });
-      await page.getByRole('button', { name: 'Print' }).click();
+      await startPrinting(page);
       await page.locator('#paper').waitFor({ state: 'attached' });
       expect(
         await page.locator('#paper script, #paper img:not([src^="data:"]), #paper [onerror]').count(),
@@ -124,10 +120,17 @@ describe.skipIf(!hasBrowser())('handing on', () => {
   });
 });
 
-async function drop(text: string, page: import('playwright').Page): Promise<void> {
+async function drop(text: string, page: Page): Promise<void> {
   await page.evaluate((content) => {
     const data = new DataTransfer();
     data.items.add(new File([content], 'build.json', { type: 'application/json' }));
     dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
   }, text);
+}
+
+/** What the browser says when it is about to print, once the page is ready to answer. */
+async function startPrinting(page: Page): Promise<void> {
+  await page.locator('#layers').waitFor();
+  await page.waitForLoadState('networkidle');
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
 }
