@@ -14,6 +14,7 @@ import { weakestBreakdown } from '#stress/expected-breakdown.ts';
 import { heatOf, type Heat } from '#stress/heat.ts';
 import { leakageOf, type Leakage } from '#stress/leakage.ts';
 import { localStresses, type LocalStress } from '#stress/local-stress.ts';
+import { placedLayers, type PlacedLayer } from '#stress/placed-layers.ts';
 import { weakestEnamel, weakestPly } from '#stress/rated-breakdown.ts';
 import { outcomeOf, testPlan, type TestPlan } from '#stress/test-plan.ts';
 import { mainsOf, transients, type Transients } from '#stress/transient.ts';
@@ -21,12 +22,15 @@ import { windingCapacitances, type LayersCapacitance } from '#stress/winding-cap
 import { workingVoltages } from '#stress/working-voltage.ts';
 import { metres, mm, voltsPeak, voltsRms } from '#units/quantity.ts';
 
+export type { PlacedLayer };
+
 export interface StressSheet {
   readonly format: 'layerwright-stress/1';
   readonly title: string;
   readonly rules: Verdict['rules'];
   readonly verdict: Verdict['verdict'];
   readonly pairs: readonly SheetPair[];
+  readonly places: readonly PlacedLayer[];
   readonly neighbours: readonly LocalStress[];
   readonly bridges: readonly SheetBridge[];
   readonly capacitances: readonly LayersCapacitance[];
@@ -66,6 +70,7 @@ export function stressSheet(design: Design, verdict: Verdict): StressSheet {
     rules: verdict.rules,
     verdict: verdict.verdict,
     pairs,
+    places: running === null ? [] : placedLayers(design, running),
     neighbours: running === null ? [] : localStresses(design, running),
     bridges: pairs.flatMap((pair) => sheetBridges(book, design, pair)),
     capacitances,

@@ -18,17 +18,32 @@ export function pairStressLines(pair: SheetPair, looks: readonly CircuitLook[]):
     ...(computed === null
       ? []
       : [`  rms ${figureWords(computed.rms, looks)}`, `  peak ${figureWords(computed.peak, looks)}`]),
+    ...givenWords(pair).map((line) => `  ${line}`),
     ...notes.map((note) => `  ${noteWords(note, looks)}`),
   ];
 }
 
-function transientWords({ transients: { withstand, temporaryOvervoltage } }: SheetPair): string {
+/** What the mains brings between them. */
+export function transientWords({ transients: { withstand, temporaryOvervoltage } }: SheetPair): string {
   if (isOutOfRange(withstand)) return 'the mains transient is beyond the tables';
   if (withstand.value === 0) return 'no transient of the mains is counted here';
   const overvoltage = isOutOfRange(temporaryOvervoltage)
     ? 'temporary overvoltage beyond the tables'
     : `temporary overvoltage ${volts(temporaryOvervoltage.value)} peak`;
   return `transient ${volts(withstand.value)} peak, ${overvoltage}`;
+}
+
+/** Measured or stated figures beside the computed ones. */
+export function givenWords({ rms, peak, from, computed }: SheetPair): readonly string[] {
+  if (computed === null) return [];
+  const beside = (quantity: 'rms' | 'peak', value: number): readonly string[] => {
+    const found = computed[quantity].value;
+    if (from[quantity] !== 'measured' && from[quantity] !== 'stated') return [];
+    const off = Math.round((100 * (found - value)) / value);
+    const apart = off === 0 ? 'the same' : `${Math.abs(off)} % ${off > 0 ? 'more' : 'less'}`;
+    return [`${quantity} ${from[quantity]} ${volts(value)}, computed ${volts(found)}: ${apart}`];
+  };
+  return [...beside('rms', rms), ...beside('peak', peak)];
 }
 
 /** `computed 272 V between P switched and S return, high line` */
