@@ -4,7 +4,7 @@ import type { Heat } from '#stress/heat.ts';
 
 export function heatLines({ system, hottest, reserve, allowed, life, unknown }: Heat): readonly string[] {
   if (system === null) return ['no thermal class is known of any material in the file'];
-  const setBy = system.setBy.map(({ material, field }) => `${material} (${field})`).join(', ');
+  const setBy = [...new Set(system.setBy.map(({ material }) => material))].join(', ');
   return [
     `class ${system.thermalClass} degC, set by ${setBy}`,
     ...(allowed === null

@@ -50,10 +50,10 @@ export interface PlotTick {
   readonly isZero: boolean;
 }
 
-const WIDTH = 720;
+const WIDTH = 776;
 const HEIGHT = 300;
 const MAINS: PlotBox = { left: 56, right: 430, top: 20, bottom: 262 };
-const SWITCHING: PlotBox = { left: 520, right: 640, top: 20, bottom: 262 };
+const SWITCHING: PlotBox = { left: 560, right: 676, top: 20, bottom: 262 };
 const POINTS = 73;
 /** A spike takes no time; drawn it takes this part of the period. */
 const SPIKE = 0.04;

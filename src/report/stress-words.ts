@@ -22,18 +22,44 @@ export function stressText(design: Design, sheet: StressSheet): string {
 export interface StressBlock {
   readonly title: string;
   readonly lines: readonly string[];
+  /** Those of the lines that say of something that it falls short. */
+  readonly short: readonly string[];
 }
 
 /** The same blocks on the command line, on the page and in the report. */
 export function stressBlocks(sheet: StressSheet, looks: readonly CircuitLook[]): readonly StressBlock[] {
+  const bridge = (one: StressSheet['bridges'][number]) => bridgeLine(one, looks);
+  const unsafe = sheet.bridges.filter(({ worst }) => worst.unsafe !== null);
+  const exceeded = sheet.neighbours.filter(({ exceeds }) => exceeds);
+  const leakage = leakageLines(sheet.leakage, looks);
   return [
-    { title: sheet.title, lines: [`${answerWords(sheet.verdict)}, ${bookWords(sheet.rules)}`] },
-    { title: 'Working voltages', lines: sheet.pairs.flatMap((pair) => pairStressLines(pair, looks)) },
-    { title: 'Neighbouring layers on one side', lines: sheet.neighbours.map(neighbourLine) },
-    { title: 'Bridging parts', lines: sheet.bridges.map((bridge) => bridgeLine(bridge, looks)) },
-    { title: 'Touch current', lines: leakageLines(sheet.leakage, looks) },
-    { title: 'Test plan', lines: sheet.tests.flatMap((test) => testLines(test, looks)) },
-    { title: 'Heat', lines: heatLines(sheet.heat) },
-    { title: 'Cautions', lines: [CAUTION, ...(sheet.tests.length === 0 ? [] : TEST_CAUTIONS)] },
+    block(sheet.title, [`${answerWords(sheet.verdict)}, ${bookWords(sheet.rules)}`]),
+    block(
+      'Working voltages',
+      sheet.pairs.flatMap((pair) => pairStressLines(pair, looks)),
+    ),
+    block(
+      'Neighbouring layers on one side',
+      sheet.neighbours.map(neighbourLine),
+      exceeded.map(neighbourLine),
+    ),
+    block('Bridging parts', sheet.bridges.map(bridge), unsafe.map(bridge)),
+    block(
+      'Touch current',
+      leakage,
+      leakage.filter((line) => line.endsWith(answerWords('falls-short'))),
+    ),
+    block(
+      'Test plan',
+      sheet.tests.flatMap((test) => testLines(test, looks)),
+    ),
+    block('Heat', heatLines(sheet.heat)),
+    block('Cautions', [CAUTION, ...(sheet.tests.length === 0 ? [] : TEST_CAUTIONS)]),
   ];
 }
+
+const block = (title: string, lines: readonly string[], short: readonly string[] = []): StressBlock => ({
+  title,
+  lines,
+  short,
+});

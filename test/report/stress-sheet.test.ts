@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read-design.ts';
+import { circuitLooks } from '#report/circuit-look.ts';
 import { stressSheet } from '#report/stress-sheet.ts';
-import { stressText } from '#report/stress-words.ts';
+import { stressBlocks, stressText } from '#report/stress-words.ts';
 import { workedSheet } from '#report/worked-sheet.ts';
 import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
@@ -128,6 +129,22 @@ describe('stressText', () => {
     );
     expect(text).toContain('rule of thumb, no promise');
     expect(text).toContain('Test voltages kill.');
+  });
+
+  it('should mark the lines that fall short: the unsafe part, too much touch current', () => {
+    const big = {
+      id: 'CB',
+      kind: 'capacitor',
+      between: ['pri', 'out'],
+      capacitance: '10 nF',
+      safetyClass: 'Y1',
+    };
+    const of = design({ bridges: [...CHARGER.bridges, big] });
+    const short = stressBlocks(sheetOf(of), circuitLooks(of.circuits)).flatMap((block) => block.short);
+    expect(short).toEqual([
+      expect.stringContaining('CU, Primary to Output: unsafe bridge'),
+      expect.stringMatching(/^in all .*: falls short$/),
+    ]);
   });
 
   it('should never call anything safe or compliant', () => {
