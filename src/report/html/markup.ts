@@ -49,35 +49,27 @@ export interface Column {
 /** Null where there are no rows. */
 export function table(columns: readonly Column[], rows: readonly (readonly Content[])[]): Markup | null {
   if (rows.length === 0) return null;
-  const cell = (name: 'th' | 'td') => (content: Content, k: number) =>
+  const lines = rows.map((row) =>
     tag(
-      name,
-      {
-        class: columns[k]?.figures ? 'figure' : columns[k]?.tight ? 'tight' : null,
-        scope: name === 'th' ? 'col' : null,
-      },
-      content,
-    );
-  const untitled = columns.every(({ title }) => title === '');
-  const head = untitled
-    ? null
-    : tag(
-        'thead',
-        {},
-        tag(
-          'tr',
-          {},
-          columns.map(({ title }, k) => cell('th')(title, k)),
-        ),
-      );
-  return tag(
-    'table',
-    {},
-    head,
-    tag(
-      'tbody',
+      'tr',
       {},
-      rows.map((row) => tag('tr', {}, row.map(cell('td')))),
+      row.map((content, k) => cell(content, columns[k])),
     ),
   );
+  return tag('table', {}, headOf(columns), tag('tbody', {}, lines));
 }
+
+function headOf(columns: readonly Column[]): Markup | null {
+  if (columns.every(({ title }) => title === '')) return null;
+  // a column without a title has no head cell: an empty one would be read out as one
+  const cells = columns.map((column) =>
+    column.title === '' ? tag('td', {}) : tag('th', { scope: 'col', class: classOf(column) }, column.title),
+  );
+  return tag('thead', {}, tag('tr', {}, cells));
+}
+
+const cell = (content: Content, column: Column | undefined): Markup =>
+  tag('td', { class: column === undefined ? null : classOf(column) }, content);
+
+const classOf = ({ figures, tight }: Column): string | null =>
+  figures === true ? 'figure' : tight === true ? 'tight' : null;

@@ -8,9 +8,9 @@ import { lengthDown } from '#report/number-words.ts';
 import { limitingFigure, pairNames, worstFirst } from '#report/pair-words.ts';
 import { palette } from '#report/palette.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
-import { raw, tag, type Content, type Markup } from './markup.ts';
+import { tag, type Content, type Markup } from './markup.ts';
 import { GRADE_HEIGHT, gradeSign, verdictSign } from './signs.ts';
-import { style } from './style.ts';
+import { sheet } from './sheet.ts';
 
 export interface JudgedBuild {
   readonly kind: 'judged';
@@ -34,26 +34,20 @@ export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): strin
     left: `Layerwright ${TOOL_VERSION}: overview`,
     right: 'a test laboratory and local codes decide',
   };
-  const body = tag(
-    'body',
-    { class: 'wide' },
-    tag(
-      'header',
-      {},
-      tag('b', {}, `${builds.length} builds`),
-      tag('span', { class: 'to' }, countsWords(judged, bad.length)),
-    ),
+  const head = {
+    title: 'Overview of builds',
+    name: `${builds.length} builds`,
+    about: countsWords(judged, bad.length),
+    theme: palette.paper,
+    foot,
+    wide: true,
+    script: SORTING,
+  };
+  return sheet(
+    head,
     judged.length === 0 ? null : table(judged),
     bad.length === 0 ? null : [tag('h2', {}, 'Bad input'), bad.map(({ says }) => tag('p', {}, says))],
-    raw(`<script>${SORTING}</script>`),
   );
-  const head = [
-    tag('meta', { charset: 'utf-8' }),
-    tag('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    tag('title', {}, 'Overview of builds'),
-    tag('style', {}, raw(style(palette.paper, foot))),
-  ];
-  return `<!doctype html>\n${tag('html', { lang: 'en' }, tag('head', {}, head), body).markup}\n`;
 }
 
 const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];

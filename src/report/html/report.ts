@@ -20,7 +20,7 @@ import { asked } from './asked.ts';
 import { verdictBar } from './signs.ts';
 import { spots } from './spots.ts';
 import type { ReportParts } from './report-parts.ts';
-import { style } from './style.ts';
+import { sheet } from './sheet.ts';
 import { stress } from './stress.ts';
 import { openQuestions, unknowns } from './unknowns.ts';
 
@@ -41,16 +41,10 @@ export function reportHtml(input: ReportInput): string {
     right:
       'meets, falls short or cannot be shown, for the named edition; a test laboratory and local codes decide',
   };
-  const body = tag('body', {}, header(parts), ...content(parts, input.designText), footer(foot));
-  const head = tag(
-    'head',
-    {},
-    tag('meta', { charset: 'utf-8' }),
-    tag('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    tag('title', {}, `${input.design.title}: report`),
-    tag('style', {}, raw(style(theme, foot))),
-  );
-  return `<!doctype html>\n${tag('html', { lang: 'en' }, head, body).markup}\n`;
+  const { design, judgement } = parts;
+  const about = `${ORIGIN[design.origin]}; judged to ${bookWords(judgement.verdict.rules)}`;
+  const head = { title: `${design.title}: report`, name: design.title, about, theme, foot };
+  return sheet(head, ...content(parts, input.designText));
 }
 
 const content = (parts: ReportParts, designText: string): readonly Content[] => [
@@ -71,11 +65,6 @@ const content = (parts: ReportParts, designText: string): readonly Content[] => 
   attached(designText),
 ];
 
-function header({ design, judgement }: ReportParts): Markup {
-  const about = `${ORIGIN[design.origin]}; judged to ${bookWords(judgement.verdict.rules)}`;
-  return tag('header', {}, tag('b', {}, design.title), tag('span', { class: 'to' }, about));
-}
-
 const ORIGIN = { proposed: 'proposed', dissected: 'taken apart', lesson: 'a lesson' } as const;
 
 function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
@@ -85,8 +74,8 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
   const left = scope === '' ? '' : `${scope}; not judged: ${verdict.notJudged.join(', ')}`;
   return [
     tag(
-      'h1',
-      {},
+      'h2',
+      { class: 'answer' },
       tag('span', { class: pencil }, verdictBar(verdict.verdict, 14), ` ${answer} `),
       tag('small', {}, left),
     ),
@@ -120,6 +109,3 @@ function remarks({ judgement }: ReportParts): Markup | null {
   const items = judgement.verdict.remarks.map(({ says }) => tag('li', {}, says));
   return items.length === 0 ? null : block('Remarks', tag('ul', {}, items));
 }
-
-const footer = (foot: { readonly left: string; readonly right: string }): Markup =>
-  tag('footer', { class: 'screen' }, tag('span', {}, foot.left), tag('span', {}, foot.right));

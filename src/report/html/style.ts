@@ -14,12 +14,13 @@ const BASE = (theme: Theme): string => `
 * { box-sizing: border-box; }
 html { background: ${theme.desk}; color: ${theme.ink}; font: 12px/1.45 ${READING}; font-variant-numeric: tabular-nums; }
 body { max-width: 760px; margin: 24px auto; padding: 48px; background: #fff; border: 1px solid ${theme.hair}; overflow-wrap: break-word; }
-header b, p, li, figcaption { overflow-wrap: anywhere; min-width: 0; }
+header h1, p, li, figcaption { overflow-wrap: anywhere; min-width: 0; }
 header { display: flex; gap: 10px; border-bottom: 1.5px solid ${theme.ink}; padding-bottom: 7px; margin-bottom: 14px; }
-header b, h1, h2, .verdict { font-family: ${LETTERING}; }
-h1 { font-size: 21px; line-height: 1.2; margin: 14px 0 7px; }
-h1 small { font: 12px ${READING}; color: ${theme.second}; }
+header h1, h2, .verdict { font-family: ${LETTERING}; }
 h2 { font-size: 13px; margin: 24px 0 7px; break-after: avoid; }
+header h1 { font-size: 12px; margin: 0; }
+h2.answer { font-size: 21px; line-height: 1.2; margin: 14px 0 7px; }
+h2.answer small { font: 12px ${READING}; color: ${theme.second}; }
 p { margin: 0 0 7px; }
 p.inset { padding-left: 14px; margin-bottom: 2px; color: ${theme.second}; }
 p.headline { font-size: 15px; }
@@ -33,6 +34,7 @@ td { border-bottom: 1px solid ${theme.hair}; padding: 5px 10px 5px 0; vertical-a
 td.tight { white-space: nowrap; }
 td.figure, th.figure { text-align: right; white-space: nowrap; }
 tr { break-inside: avoid; }
+thead td { border-bottom: 1.5px solid ${theme.ink}; }
 thead { display: table-header-group; }
 .pencil { color: ${theme.pencil}; }
 .verdict { font-weight: 700; white-space: nowrap; }

@@ -12,7 +12,7 @@ import { svgOf } from '#report/svg.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
 import { windingSteps, type WindingStep } from '#report/winding-steps.ts';
 import { block, raw, tag, type Content, type Markup } from './markup.ts';
-import { style } from './style.ts';
+import { sheet } from './sheet.ts';
 
 export interface WinderInput {
   readonly design: Design;
@@ -36,32 +36,22 @@ export function winderSheet({ design, judgement, black }: WinderInput): string {
         );
   const scope = scopeWords(verdict);
   const judged = `As drawn this build ${ANSWERS[verdict.verdict]} ${bookWords(verdict.rules)}${scope === '' ? '' : `, ${scope}`}.`;
-  const body = tag(
-    'body',
-    {},
-    tag('header', {}, tag('b', {}, design.title), tag('span', { class: 'to' }, 'winding sheet')),
+  const blank = tag('span', { class: 'blank' });
+  const head = {
+    title: `${design.title}: winding sheet`,
+    name: design.title,
+    about: 'winding sheet',
+    theme,
+    foot,
+  };
+  return sheet(
+    head,
     tag('p', {}, judged),
     tag('figure', {}, drawing),
     windingSteps(design, verdict.fit).map((step, k) => stepMarkup(step, k + 1)),
     testBlocks(design, judgement),
-    tag(
-      'p',
-      { class: 'measure' },
-      'Wound by',
-      tag('span', { class: 'blank' }),
-      'on',
-      tag('span', { class: 'blank' }),
-      'piece',
-      tag('span', { class: 'blank' }),
-    ),
+    tag('p', { class: 'measure' }, 'Wound by', blank, 'on', blank, 'piece', blank),
   );
-  const head = [
-    tag('meta', { charset: 'utf-8' }),
-    tag('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    tag('title', {}, `${design.title}: winding sheet`),
-    tag('style', {}, raw(style(theme, foot))),
-  ];
-  return `<!doctype html>\n${tag('html', { lang: 'en' }, tag('head', {}, head), body).markup}\n`;
 }
 
 const ANSWERS = {

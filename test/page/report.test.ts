@@ -1,0 +1,93 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readDesign } from '#model/read-design.ts';
+import { reportHtml } from '#report/html/report.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import { hostileDesign } from '#test/report/hostile-design.ts';
+import { hasBrowser, launch } from './open-page.ts';
+
+const demo = JSON.parse(
+  readFileSync(new URL('../../static/demos/greenhouse-timer.json', import.meta.url), 'utf8'),
+) as unknown;
+
+function report(json: unknown): string {
+  const read = readDesign(json, knownIds);
+  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+  const { design } = read;
+  return reportHtml({ design, judgement: judge(design), designText: JSON.stringify(json) });
+}
+
+describe.skipIf(!hasBrowser())('report', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'layerwright-report-'));
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  /** Opens the report from the disk; `wrongs` gathers what it says, asks for or runs. */
+  async function open(json: unknown, name: string): Promise<{ page: Page; wrongs: string[] }> {
+    const file = join(folder, name);
+    writeFileSync(file, report(json));
+    const page = await browser.newPage();
+    const wrongs: string[] = [];
+    page.on('console', (message) => wrongs.push(message.text()));
+    page.on('pageerror', (error) => wrongs.push(error.message));
+    page.on('dialog', (dialog) => {
+      wrongs.push(dialog.message());
+      void dialog.dismiss();
+    });
+    page.on('request', (request) => {
+      if (request.url() !== pathToFileURL(file).href) wrongs.push(request.url());
+    });
+    await page.goto(pathToFileURL(file).href);
+    return { page, wrongs };
+  }
+
+  it('should open from the disk, ask for nothing and fit its paper', async () => {
+    const { page, wrongs } = await open(demo, 'report.html');
+    expect(await page.locator('h2.answer').innerText()).toContain('Falls short');
+    await page.emulateMedia({ media: 'print' });
+    // A4 less its margins: 180 mm at 96 pixels an inch
+    await page.setViewportSize({ width: 680, height: 900 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);
+    expect(wrongs).toEqual([]);
+  });
+
+  it.each(['A4', 'Letter'])('should print to several pages of %s', async (format) => {
+    const { page } = await open(demo, 'print.html');
+    const pdf = (await page.pdf({ format, printBackground: true })).toString('latin1');
+    const pages = pdf.match(/\/Type \/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThan(2);
+    expect(pages).toBeLessThan(16);
+  });
+
+  it('should be fit for a screen reader', async () => {
+    const { page } = await open(demo, 'axe.html');
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(async () => {
+      const { violations } = await (window as unknown as { axe: typeof axe }).axe.run();
+      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
+    });
+    expect(found).toEqual([]);
+  });
+
+  it('should run nothing of a hostile design, and stay on its paper', async () => {
+    const { page, wrongs } = await open(hostileDesign, 'hostile.html');
+    await page.waitForTimeout(300);
+    expect(await page.locator('img').count()).toBe(0);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 680, height: 900 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);
+    expect(wrongs).toEqual([]);
+  });
+});
