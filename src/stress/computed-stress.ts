@@ -7,12 +7,12 @@
 
 import type { Circuit, Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import { hertz, voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
+import { hertz, voltsPeak, type Hertz } from '#units/quantity.ts';
 
 import { operatingCases, type OperatingCase } from './converter-cases.ts';
 import { endsOf, type End } from './converter-ends.ts';
 import { primaryOf, woundCircuits, type Primary } from './converter-turns.ts';
-import type { ComputedFigure, ComputedStress, EndName, PairWaveform } from './pair-stress.ts';
+import type { ComputedFigure, ComputedStress, PairWaveform } from './pair-stress.ts';
 import { peakOf, rmsOf } from './waveform.ts';
 
 /** A converter ready to be asked: its primary and, for every way in which it runs, the ends of every circuit. */
@@ -50,36 +50,58 @@ export function computedStress(
   b: Circuit,
   tied: 'return' | 'plus' = 'return',
 ): ComputedStress | null {
-  let rms: Found<VoltsRms> | null = null;
-  let peak: Found<VoltsPeak> | null = null;
+  let rms: Found | null = null;
+  let peak: Found | null = null;
   let frequency = 0;
   for (const { run, ends } of runs) {
     frequency = Math.max(frequency, run.frequency);
     const shift = tied === 'plus' ? poleOf(b, run) - poleOf(a, run) : 0;
     for (const from of ends.get(a.id) ?? []) {
       for (const to of ends.get(b.id) ?? []) {
-        const waveform = between(from, to, shift, run, mainsFrequency);
-        const found = { ends: [from.name, to.name] as const, run, waveform };
-        const itsRms = rmsOf(waveform);
-        const itsPeak = peakOf(waveform);
-        if (rms === null || itsRms > rms.value) rms = { ...found, value: itsRms };
-        if (peak === null || itsPeak > peak.value) peak = { ...found, value: itsPeak };
+        const figures = figuresBetween(from, to, shift, run);
+        const isRms = rms === null || figures.square > rms.square;
+        const isPeak = peak === null || figures.peak > peak.peak;
+        if (!isRms && !isPeak) continue;
+        const found = { ...figures, from, to, shift, run };
+        if (isRms) rms = found;
+        if (isPeak) peak = found;
       }
     }
   }
   if (rms === null || peak === null) return null;
+  const figureOf = foundFigure(primary, mainsFrequency);
   return {
-    rms: figureOf('computed-rms', rms, primary),
-    peak: figureOf('computed-peak', peak, primary),
+    rms: figureOf('computed-rms', rms, rmsOf),
+    peak: figureOf('computed-peak', peak, peakOf),
     frequency: hertz(frequency),
   };
 }
 
-interface Found<Q> {
-  readonly value: Q;
-  readonly ends: readonly [EndName, EndName];
+interface Found {
+  readonly square: number;
+  readonly peak: number;
+  readonly from: End;
+  readonly to: End;
+  readonly shift: number;
   readonly run: OperatingCase;
-  readonly waveform: PairWaveform;
+}
+
+/** What `rmsOf` and `peakOf` find of the waveform between two ends, without making it: asked of every two ends. */
+function figuresBetween(
+  from: End,
+  to: End,
+  shift: number,
+  { shares }: OperatingCase,
+): { readonly square: number; readonly peak: number } {
+  const swing = from.swing - to.swing;
+  let square = (swing * swing) / 2;
+  let peak = 0;
+  for (const { state, share } of shares) {
+    const level = from.levels[state] - to.levels[state] + shift;
+    square += share * level * level;
+    peak = Math.max(peak, Math.abs(level));
+  }
+  return { square, peak: peak + Math.abs(swing) };
 }
 
 /** How much lower a circuit lies when its plus pole is tied instead of its return. */
@@ -106,33 +128,29 @@ export function between(
   };
 }
 
-function figureOf<Q extends number>(
-  step: string,
-  { value, ends, run, waveform }: Found<Q>,
-  primary: Primary,
-): ComputedFigure<Q> {
-  const [a, b] = ends;
-  const worst = waveform.states.reduce((one, other) =>
-    Math.abs(other.level) > Math.abs(one.level) ? other : one,
-  );
-  const values = {
-    value,
-    a: a.circuit,
-    aAt: a.at,
-    aDiode: a.diode,
-    b: b.circuit,
-    bAt: b.at,
-    bDiode: b.diode,
+const foundFigure =
+  (primary: Primary, mainsFrequency: Hertz) =>
+  <Q extends number>(
+    step: string,
+    { from, to, shift, run }: Found,
+    read: (waveform: PairWaveform) => Q,
+  ): ComputedFigure<Q> => {
+    const waveform = between(from, to, shift, run, mainsFrequency);
+    const value = read(waveform);
+    const [a, b] = [from.name, to.name];
+    const worst = waveform.states.reduce((one, other) =>
+      Math.abs(other.level) > Math.abs(one.level) ? other : one,
+    );
+    const values = { a: a.circuit, aAt: a.at, aDiode: a.diode, b: b.circuit, bAt: b.at, bDiode: b.diode };
+    return {
+      value,
+      ends: [a, b],
+      variant: run.variant,
+      line: run.line,
+      waveform,
+      because: because(step, { value, ...values, state: worst.state }, [], [caseOf(run, primary)]),
+    };
   };
-  return {
-    value,
-    ends,
-    variant: run.variant,
-    line: run.line,
-    waveform,
-    because: because(step, { ...values, state: worst.state }, [], [caseOf(run, primary)]),
-  };
-}
 
 function caseOf(run: OperatingCase, primary: Primary): Because {
   const { variant, line, bulk, reflected, overshoot, frequency, shares } = run;
