@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 // The command line: picks the verb, prints its outcome, sets the exit code.
 
+import { isMainThread } from 'node:worker_threads';
 import { printable } from '#report/printable.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 import { verbs } from './verbs.ts';
@@ -29,15 +30,20 @@ function help(): string {
   ].join('\n');
 }
 
-// a reader that has seen enough closes the pipe: that is no fault
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit();
-  });
+async function main(): Promise<void> {
+  // a reader that has seen enough closes the pipe: that is no fault
+  for (const stream of [process.stdout, process.stderr]) {
+    stream.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EPIPE') throw error;
+      process.exit();
+    });
+  }
+  const outcome = await run(process.argv.slice(2));
+  process.exitCode = outcome.code;
+  for (const piece of outcome.out) process.stdout.write(piece);
+  if (outcome.err !== '') process.stderr.write(outcome.err);
 }
 
-const outcome = await run(process.argv.slice(2));
-process.exitCode = outcome.code;
-for (const piece of outcome.out) process.stdout.write(piece);
-if (outcome.err !== '') process.stderr.write(outcome.err);
+// started by itself as a helper it has no command line to read
+if (isMainThread) await main();
+else (await import('./judge-share.ts')).judgeShare();

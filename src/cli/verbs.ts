@@ -6,7 +6,7 @@ export interface Verb {
   readonly name: string;
   readonly usage: string;
   readonly says: string;
-  readonly load: () => Promise<(words: readonly string[]) => Outcome>;
+  readonly load: () => Promise<(words: readonly string[]) => Outcome | Promise<Outcome>>;
 }
 
 export const verbs: readonly Verb[] = [

@@ -63,6 +63,22 @@ describe('judge', () => {
     expect(code).toBe(1);
   });
 
+  it('should keep the order of many files when the work is shared', () => {
+    const names = Array.from({ length: 47 }, (_, k) => `build ${k}`);
+    const files = names.map((title, k) =>
+      fileIn(
+        folder,
+        `many-${k}.json`,
+        k === 11 ? '{' : { ...design(k % 2 ? 'no-margins' : 'margins-3-3'), title },
+      ),
+    );
+    const { code, out } = judge('--json', ...files);
+    const titles = (JSON.parse(out) as { title?: string }[]).map(({ title }) => title ?? 'bad');
+    expect(titles).toEqual(names.map((name, k) => (k === 11 ? 'bad' : name)));
+    expect(code).toBe(2);
+    expect(judge(...files).out).toContain('47 files: 24 meet, 22 fall short, 0 not shown, 1 bad input');
+  });
+
   it('should go on after a bad file and exit 2', () => {
     const bad = fileIn(folder, 'bad.json', { ...design('margins-3-3'), rules: 'no-such-book' });
     const words = judge(good, bad, short);

@@ -1,0 +1,39 @@
+// One of many files, judged and already told: the verdict itself is let go, so that a thousand of them fit in memory.
+
+import type { BadInput } from '#model/bad-input.ts';
+import { verdictLine } from '#report/verdict-text.ts';
+import { judge } from '#rules/judge.ts';
+import type { Answer } from '#rules/verdict.ts';
+import { explained } from './explained.ts';
+import { faultLines, loadDesign } from './load-design.ts';
+
+/** How the files are to be judged and told. */
+export interface JudgeOrder {
+  readonly rules: string | null;
+  readonly json: boolean;
+  /** Empty: the worst pair; null: no worked sheet. */
+  readonly explain: string | null;
+}
+
+export interface JudgeItem {
+  readonly answer: Answer | 'bad';
+  readonly text: string;
+}
+
+export function judgeItem(file: string, { rules, json, explain }: JudgeOrder): JudgeItem {
+  const loaded = loadDesign(file, rules);
+  if (loaded.kind === 'bad') return badItem(file, loaded.faults, json);
+  const { design } = loaded;
+  const { verdict } = judge(design);
+  const answer = verdict.verdict;
+  if (json) return { answer, text: JSON.stringify(verdict) };
+  const sheets = explain === null ? [] : (explained(design, verdict, explain) ?? []);
+  return { answer, text: [`${verdictLine(file, design, verdict)}\n`, ...sheets].join('') };
+}
+
+function badItem(file: string, faults: readonly BadInput[], json: boolean): JudgeItem {
+  const [first] = faults;
+  if (!json) return { answer: 'bad', text: `bad input    ${faultLines(file, faults.slice(0, 1))}\n` };
+  const more = faults.length > 1 ? { faults } : {};
+  return { answer: 'bad', text: JSON.stringify({ file, error: first, ...more }) };
+}
