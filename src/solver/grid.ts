@@ -46,17 +46,51 @@ const PAINT_ORDER: Readonly<Record<SolidRegion['kind'], number>> = {
 };
 
 export function gridOf(section: Section, compound: StuffId): Grid {
+  const grid = gridOver(section, compound, { xs: [], ys: [] });
+  const beside = linesBesideConductors(section, grid);
+  return beside.xs.length + beside.ys.length === 0 ? grid : gridOver(section, compound, beside);
+}
+
+interface Lines {
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+}
+
+/**
+ * A way past a conductor may come as near as one likes without touching it: where air lies beside a conductor, a line
+ * one nanometre off its edge stands for these ways.
+ */
+function linesBesideConductors(section: Section, grid: Grid): Lines {
+  const width = columns(grid);
+  const inRow = (j: number) => grid.owner.subarray(j * width + 1, (j + 1) * width - 1).includes(AIR);
+  const inColumn = (i: number) => grid.ys.some((_, j) => j > 0 && grid.owner[j * width + i] === AIR);
+  const beside = (
+    at: readonly number[],
+    edges: readonly (readonly [number, number])[],
+    hasAir: (k: number) => boolean,
+  ) =>
+    edges.flatMap(([edge, step]) => {
+      const k = at.indexOf(edge);
+      if (k < 0) return [];
+      // cell k lies below or left of line k
+      const cell = step < 0 ? k : k + 1;
+      const gap = step < 0 ? edge - (at[k - 1] ?? edge) : (at[k + 1] ?? edge) - edge;
+      return gap > 2 && hasAir(cell) ? [edge + step] : [];
+    });
+  const conductors = section.regions.filter((r) => r.kind === 'conductor');
+  const rows = conductors.flatMap((r) => [[r.y0, -1] as const, [r.y1, 1] as const]);
+  const sides = conductors.flatMap((r) => [[r.x0, -1] as const, [r.x1, 1] as const]);
+  return { xs: beside(grid.xs, sides, inColumn), ys: beside(grid.ys, rows, inRow) };
+}
+
+function gridOver(section: Section, compound: StuffId, more: Lines): Grid {
   const { frame } = section;
   const inside = (r: { x0: number; y0: number; x1: number; y1: number }) =>
     r.x0 < frame.x1 && r.x1 > frame.x0 && r.y0 < frame.y1 && r.y1 > frame.y0;
   const regions = section.regions.filter(inside);
-  const xs = lines(
-    regions.flatMap((r) => [r.x0, r.x1]),
-    frame.x0,
-    frame.x1,
-  );
+  const xs = lines([...regions.flatMap((r) => [r.x0, r.x1]), ...more.xs], frame.x0, frame.x1);
   const ys = lines(
-    [...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]),
+    [...[...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]), ...more.ys],
     frame.y0,
     frame.y1,
   );
@@ -116,17 +150,20 @@ export function gridOf(section: Section, compound: StuffId): Grid {
     }
   }
   for (const band of section.sagging) paint(band, sags, 1);
-  surround(section, owner, width, ys.length + 1);
+  surround(section, owner, width, ys.length + 1, section.potted ? solids.length - 1 : AIR);
   return { xs, ys, owner, sags, solids, conductors };
 }
 
-/** Outside the frame: core all round, or under the tube only. */
-function surround(section: Section, owner: Int32Array, width: number, height: number): void {
+/** Outside the frame: core all round, or under the tube only; elsewhere air, or compound where the build is potted. */
+function surround(section: Section, owner: Int32Array, width: number, height: number, open: number): void {
   const core = CONDUCTOR;
   for (let i = 0; i < width; i++) owner[i] = core;
   if (section.coreAbove === null) {
-    owner[0] = AIR;
-    owner[width - 1] = AIR;
+    for (let j = 0; j < height; j++) {
+      owner[j * width] = open;
+      owner[j * width + width - 1] = open;
+    }
+    owner.fill(open, (height - 1) * width);
     return;
   }
   for (let i = 0; i < width; i++) owner[(height - 1) * width + i] = core;

@@ -3,7 +3,7 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, BuildLayer, Lay, Side } from './build.ts';
 import { type Draft, rect, shrink } from './draft.ts';
-import { fitOf, placementOf } from './fit.ts';
+import { placementOf } from './fit.ts';
 import { riserIsSleeved } from './lead-shape.ts';
 import { clipOf, faceX, type Riser } from './risers.ts';
 import type { Band } from './section.ts';
@@ -65,13 +65,8 @@ function layLayer(
       const { x0, x1, stretched } = windingSpan(laying, layer, room);
       const what = { conductor: layer.circuit, of: 'winding', layer: layer.index } as const;
       const flags = { crossing: false, strippedLead: false, stretched };
-      // rows of uncovered wire touch and are one conductor; covered rows have joints between them
-      const rows = layer.wire.cover ? fitOf(build, layer).rows : 1;
-      const rowHeight = band.height / rows;
-      for (let row = 0; row < rows; row++) {
-        const y = band.y0 + row * rowHeight;
-        draft.wire(rect(x0, y, x1, y + rowHeight), layer.wire, { ...what, ...flags });
-      }
+      // all rows in one hull: between the rows of a covered wire it is on the safe side by its cover
+      draft.wire(rect(x0, band.y0, x1, band.y0 + band.height), layer.wire, { ...what, ...flags });
       return { x0, x1 };
     }
     case 'tape': {
@@ -124,8 +119,8 @@ function layBlocks(
       stuff: margin.stuff,
       layer: layer.index,
       ply: null,
-      // tape wound in many turns is strong along the axis only
-      crossX: margin.moulded ? 'measured' : 'strong',
+      // strong along the axis, where it spaces; tape wound in many turns is one ply across them
+      crossX: 'strong',
       crossY: margin.moulded ? 'measured' : 1,
       turnUp: nm(0),
       drifted: false,

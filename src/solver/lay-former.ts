@@ -80,26 +80,31 @@ export function layCore(
   return { frame: rect(outerLeft, floor, outerRight, above), coreAbove: nm(above) };
 }
 
-/** Tape round the core: each ply a closed ring, the innermost nearest the window. */
+/** Tape on the core's faces: where the wraps of two limbs meet in a corner, their joint is open. */
 function layWrap(draft: Draft, left: number, bottom: number, right: number, top: number): void {
   const wrap = draft.build.wrap!;
-  for (let i = 0; i < wrap.plies; i++) {
-    const inner = i * wrap.plyThickness;
-    const outer = inner + wrap.plyThickness;
-    const ring: Omit<SolidRegion, keyof Rect | 'closed'> = {
-      kind: 'wrap',
-      body: draft.body(),
-      stuff: wrap.stuff,
-      layer: null,
-      ply: i,
-      crossX: 'measured',
-      crossY: 'measured',
-      turnUp: nm(0),
-      drifted: false,
-    };
-    draft.solid(rect(left - outer, bottom - outer, right + outer, bottom - inner), ring);
-    draft.solid(rect(left - outer, top + inner, right + outer, top + outer), ring);
-    draft.solid(rect(left - outer, bottom - inner, left - inner, top + inner), ring);
-    draft.solid(rect(right + inner, bottom - inner, right + outer, top + inner), ring);
+  const whole = wrap.plies * wrap.plyThickness;
+  for (let ply = 0; ply < wrap.plies; ply++) {
+    const near = ply * wrap.plyThickness;
+    const far = near + wrap.plyThickness;
+    const faces = [
+      rect(left, bottom - far, right, bottom - near),
+      rect(left, top + near, right, top + far),
+      rect(left - far, bottom - whole, left - near, top + whole),
+      rect(right + near, bottom - whole, right + far, top + whole),
+    ];
+    for (const face of faces) {
+      draft.solid(face, {
+        kind: 'wrap',
+        body: draft.body(),
+        stuff: wrap.stuff,
+        layer: null,
+        ply,
+        crossX: 'measured',
+        crossY: 'measured',
+        turnUp: nm(0),
+        drifted: false,
+      });
+    }
   }
 }

@@ -101,7 +101,7 @@ export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList)
 /** Walks one grid line after the other; a class, since it remembers the hidden nodes that it made. */
 class Walk {
   readonly shownAt: number[] = [];
-  readonly #hidden = new Map<number, number>();
+  readonly #hidden = new Map<string, number>();
   readonly #gridNodes: number;
 
   constructor(
@@ -172,30 +172,26 @@ class Walk {
   ): void {
     const { owner, solids } = this.grid;
     const body = (a: number) => (owner[a]! >= 0 ? solids[owner[a]!]!.body : null);
-    for (const [near, far] of [
-      [0, beside],
-      [beside, 0],
-    ] as const) {
-      let start = -1;
-      let alone = near === 0;
-      for (let k = 0; k < count; k++) {
-        const a = cell + k * cellStep;
-        const now = k === count - 1 ? null : body(a + near);
-        const before = start < 0 ? null : body(cell + start * cellStep + near);
-        if (start >= 0 && now !== before) {
-          // a run inside the solid on both sides is the same run twice
-          if (alone) {
-            const solid = solids[owner[cell + start * cellStep + near]!]!;
-            this.#through(node + start * step, node + k * step, solid, at[k]! - at[start]!, vertical);
-          }
-          start = -1;
-        }
-        if (now === null) continue;
-        if (start < 0) {
-          start = k;
-          alone = near === 0;
-        }
-        if (body(a + far) !== now) alone = true;
+    const found = new Set<number>();
+    for (const near of [0, beside]) {
+      let start = 0;
+      for (let k = 1; k < count; k++) {
+        const before = cell + (k - 1) * cellStep + near;
+        const now = k === count - 1 ? null : body(before + cellStep);
+        if (now !== null && now === body(before)) continue;
+        // a run inside the solid on both sides of the line is the same run twice
+        const run = start * count + k;
+        const at0 = start;
+        start = k;
+        if (body(before) === null || found.has(run)) continue;
+        found.add(run);
+        this.#through(
+          node + at0 * step,
+          node + k * step,
+          solids[owner[before]!]!,
+          at[k]! - at[at0]!,
+          vertical,
+        );
       }
     }
   }
@@ -231,31 +227,26 @@ class Walk {
     const joint = a !== null && b !== null;
     const closed = joint && (a.closed || b.closed);
     const kind = closed ? CLOSED : SURFACE;
-    const turnedUp = vertical && joint ? turnUpOf(a, b) : 0;
+    const turned = vertical && joint ? turnedUp(a, b) : null;
     const cost = sagging ? 0 : length;
-    if (turnedUp === 0) {
+    if (!turned) {
       this.edges.add(from, to, cost, null, rank, kind);
       return;
     }
     // past edges turned up the flange: once up and once down, however many plies are passed
-    this.edges.add(
-      this.#behind(from, turnedUp, rank),
-      this.#behind(to, turnedUp, rank),
-      cost,
-      null,
-      rank,
-      kind,
-    );
+    this.edges.add(this.#behind(from, turned, rank), this.#behind(to, turned, rank), cost, null, rank, kind);
   }
 
   /** The hidden node at the upper edge of a turned-up ply, reached from `node` along the turned part. */
-  #behind(node: number, turnedUp: number, rank: number): number {
-    const known = this.#hidden.get(node);
+  #behind(node: number, solid: GridSolid, rank: number): number {
+    // every layer is passed by itself: between two of them the path is back at the flange
+    const key = `${node} ${solid.region?.layer}`;
+    const known = this.#hidden.get(key);
     if (known !== undefined) return known;
     const hidden = this.#gridNodes + this.shownAt.length;
     this.shownAt.push(node);
-    this.#hidden.set(node, hidden);
-    this.edges.add(node, hidden, turnedUp, null, rank, SURFACE);
+    this.#hidden.set(key, hidden);
+    this.edges.add(node, hidden, solid.turnUp, null, rank, SURFACE);
     return hidden;
   }
 
@@ -277,9 +268,10 @@ class Walk {
   }
 }
 
-function turnUpOf(a: GridSolid, b: GridSolid): number {
-  if (a.isMoulding === b.isMoulding) return 0;
-  return a.isMoulding ? b.turnUp : a.turnUp;
+/** The solid whose edge is turned up the flange, at a joint of the two. */
+function turnedUp(a: GridSolid, b: GridSolid): GridSolid | null {
+  const solid = a.isMoulding ? b : a;
+  return a.isMoulding !== b.isMoulding && solid.turnUp > 0 ? solid : null;
 }
 
 /** Packs collected edges by node, both ways. */

@@ -2,8 +2,8 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, Lay, Side } from './build.ts';
-import { chamberFaces } from './fit.ts';
-import { leadSize, riserIsStrong } from './lead-shape.ts';
+import { chamberFaces, placementOf } from './fit.ts';
+import { crossesBack, leadSize, riserIsStrong } from './lead-shape.ts';
 import type { StackBand } from './stack.ts';
 import { topOf } from './stack.ts';
 
@@ -38,13 +38,14 @@ export function risersOf(
     if (lay.way === 'riser') {
       const last = lay.upTo ?? Infinity;
       const top = lay.upTo === null ? rimOr(build, stack) : bandTop(stack, lay.upTo);
+      const offset = clipOf(risers, chamber, lay.exit, lay.layer, lead.y1);
       risers.push({
         lay,
         chamber,
         side: lay.exit,
-        offset: clipOf(risers, chamber, lay.exit, lay.layer, lead.y1),
+        offset,
         width: leadSize(lay),
-        y0: lead.y0,
+        y0: startsBeside(build, lay, offset) ? lead.y0 : lead.y1,
         y1: top,
         displaces: (position) => position > lay.layer && position <= last,
       });
@@ -65,6 +66,16 @@ export function risersOf(
     }
   }
   return risers;
+}
+
+/** There is room for the column beside its own winding, or over it where it crosses back; else it begins on top. */
+function startsBeside(build: Build, lay: Lay, offset: Nm): boolean {
+  if (crossesBack(lay)) return true;
+  const layer = build.layers[lay.layer]!;
+  const place = placementOf(build, layer);
+  const face = faceX(build, layer.chamber, lay.exit);
+  const room = lay.exit === 'left' ? place.x0 - face : face - place.x1;
+  return room - offset >= leadSize(lay);
 }
 
 /** How far from the flange a layer ends, for the columns beside it. */

@@ -1,10 +1,10 @@
 // Straight lines through air of any length (clearance only). A line may pass voids whose height counts 0 and thin
 // solids, which it crosses straight; both are folded away, and what is left of the line is straight.
 // Only corners, mouths of joints and places where a thin solid can be entered are worth a line: elsewhere a shortest
-// path does not turn. Grazing a solid's corner is allowed, touching a conductor on the way is not.
+// path does not turn. A line may graze a corner: the shortest way is the limit of ways that pass it by.
 
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { contactsOf, type EdgeList, SIGHT, THROUGH } from './network.ts';
+import { type EdgeList, SIGHT, THROUGH } from './network.ts';
 import type { Punctured, SolidOptions } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
@@ -26,7 +26,6 @@ export function collectSightLines(grid: Grid, options: SolidOptions, edges: Edge
   if (turns.length < 2) return;
   const nx = grid.xs.length;
   const width = columns(grid);
-  const { conductor } = contactsOf(grid);
   const upright: View = {
     us: grid.xs,
     vs: grid.ys,
@@ -48,7 +47,7 @@ export function collectSightLines(grid: Grid, options: SolidOptions, edges: Edge
       const [ai, aj, bi, bj] = [a % nx, Math.floor(a / nx), b % nx, Math.floor(b / nx)];
       if (ai === bi || aj === bj) continue;
       // turning nodes ascend, so `a` is the lower one
-      const line = sightLine(grid, upright, options, conductor, ai, aj, bi, bj);
+      const line = sightLine(grid, upright, options, ai, aj, bi, bj);
       if (line) edges.add(a, b, line.length, line.punctured, 0, SIGHT);
       if (!thinUpright) continue;
       const [l, r] = ai < bi ? [a, b] : [b, a];
@@ -56,7 +55,6 @@ export function collectSightLines(grid: Grid, options: SolidOptions, edges: Edge
         grid,
         sideways,
         options,
-        conductor,
         ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
       );
       if (across?.punctured) edges.add(a, b, across.length, across.punctured, 0, SIGHT);
@@ -106,7 +104,6 @@ function sightLine(
   grid: Grid,
   view: View,
   options: SolidOptions,
-  conductor: Int32Array,
   ua: number,
   va: number,
   ub: number,
@@ -137,7 +134,7 @@ function sightLine(
       at = next;
     }
     if (changed) continue;
-    return settled(grid, view, options, conductor, ua, va, ub, vb, heights, folded);
+    return settled(grid, view, options, ua, va, ub, vb, heights, folded);
   }
   return null;
 }
@@ -186,7 +183,6 @@ function settled(
   grid: Grid,
   view: View,
   options: SolidOptions,
-  conductor: Int32Array,
   ua: number,
   va: number,
   ub: number,
@@ -224,17 +220,10 @@ function settled(
       inside = kind;
       through += heights[r]!;
     } else if (!leave()) return null;
-    if (r + 1 < heights.length && touchesConductor(view, conductor, next, va + r + 1)) return null;
     at = next;
   }
   if (!leave()) return null;
   return { length: Math.hypot(du, height), punctured: punctured.length > 0 ? punctured : null };
-}
-
-function touchesConductor(view: View, conductor: Int32Array, u: number, v: number): boolean {
-  const column = columnAt(view.us, u + GRAZE) - 1;
-  if (column < 0 || Math.abs(view.us[column]! - u) > GRAZE) return false;
-  return conductor[view.node(column, v)] !== -1;
 }
 
 /** Sideways through voids whose height counts 0. */

@@ -98,13 +98,9 @@ function laid(lay: Lay, floor: number, top: number, band: number): LaidLead {
     : { lay, y0: nm(top - size), y1: nm(top), lifts: false };
 }
 
-/** The tape that is wound next after a layer, or before it where none follows. */
+/** The tape that is wound next after a layer; where none follows there is nothing to lay between. */
 function nextTape(build: Build, chamber: number, position: number): BuildTapeLayer | null {
   const isTape = (layer: Build['layers'][number]): layer is BuildTapeLayer =>
     layer.kind === 'tape' && layer.chamber === chamber;
-  return (
-    build.layers.slice(position + 1).find(isTape) ??
-    build.layers.slice(0, position).filter(isTape).at(-1) ??
-    null
-  );
+  return build.layers.slice(position + 1).find(isTape) ?? null;
 }
