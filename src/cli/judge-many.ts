@@ -7,9 +7,9 @@ import { Worker } from 'node:worker_threads';
 import { judgeItem, type JudgeItem, type JudgeOrder } from './judge-item.ts';
 import type { ExitCode, Outcome } from './outcome.ts';
 
-/** Below this many files starting a helper costs more than it saves. */
+/** Below this many files starting another thread costs more than it saves. */
 const SHARED_FROM = 40;
-const MOST_HELPERS = 7;
+const MOST_OTHERS = 7;
 
 export async function judgeMany(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
   const items = await itemsOf(files, order);
@@ -21,25 +21,25 @@ export async function judgeMany(files: readonly string[], order: JudgeOrder): Pr
 }
 
 async function itemsOf(files: readonly string[], order: JudgeOrder): Promise<readonly JudgeItem[]> {
-  const helpers = Math.min(availableParallelism() - 1, MOST_HELPERS);
-  const alone = files.length < SHARED_FROM || helpers < 1 || files.includes('-');
+  const others = Math.min(availableParallelism() - 1, MOST_OTHERS);
+  const alone = files.length < SHARED_FROM || others < 1 || files.includes('-');
   if (alone) return files.map((file) => judgeItem(file, order));
-  const shares = Array.from({ length: helpers + 1 }, (_, k) =>
-    files.filter((_, n) => n % (helpers + 1) === k),
+  const shares = Array.from({ length: others + 1 }, (_, k) =>
+    files.filter((_, n) => n % (others + 1) === k),
   );
-  const [own = [], ...others] = shares;
-  const working = others.map((share) => helper(share, order));
+  const [own = [], ...rest] = shares;
+  const working = rest.map((share) => inThread(share, order));
   const done = [own.map((file) => judgeItem(file, order)), ...(await Promise.all(working))];
   return files.flatMap((_, n) => done[n % done.length]?.[Math.floor(n / done.length)] ?? []);
 }
 
 /** The program itself once more, in a thread of its own: there `main.ts` goes to `judge-share.ts`. */
-function helper(files: readonly string[], order: JudgeOrder): Promise<readonly JudgeItem[]> {
+function inThread(files: readonly string[], order: JudgeOrder): Promise<readonly JudgeItem[]> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(realpathSync(process.argv[1] ?? ''), { workerData: { files, order } });
     worker.once('message', resolve);
     worker.once('error', reject);
-    worker.once('exit', () => reject(new Error('a helper ended without an answer')));
+    worker.once('exit', () => reject(new Error('a thread ended without an answer')));
   });
 }
 

@@ -1,4 +1,4 @@
-// A helper's share of many files, judged in a thread of its own.
+// A share of many files, judged in a thread of its own.
 
 import { parentPort, workerData } from 'node:worker_threads';
 import { judgeItem, type JudgeOrder } from './judge-item.ts';

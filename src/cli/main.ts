@@ -44,6 +44,6 @@ async function main(): Promise<void> {
   if (outcome.err !== '') process.stderr.write(outcome.err);
 }
 
-// started by itself as a helper it has no command line to read
+// as a thread of its own it has no command line to read
 if (isMainThread) await main();
 else (await import('./judge-share.ts')).judgeShare();
