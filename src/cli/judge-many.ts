@@ -24,9 +24,7 @@ async function itemsOf(files: readonly string[], order: JudgeOrder): Promise<rea
   const others = Math.min(availableParallelism() - 1, MOST_OTHERS);
   const alone = files.length < SHARED_FROM || others < 1 || files.includes('-');
   if (alone) return files.map((file) => judgeItem(file, order));
-  const shares = Array.from({ length: others + 1 }, (_, k) =>
-    files.filter((_, n) => n % (others + 1) === k),
-  );
+  const shares = Array.from({ length: others + 1 }, (_, k) => files.filter((_, n) => n % (others + 1) === k));
   const [own = [], ...rest] = shares;
   const working = rest.map((share) => inThread(share, order));
   const done = [own.map((file) => judgeItem(file, order)), ...(await Promise.all(working))];

@@ -1,4 +1,4 @@
-// One row of a worked sheet, and the few helpers with which the steps of derivations are read.
+// One row of a worked sheet, and the few functions that read the steps of a derivation.
 
 import type { Because, Cite, Confirmed } from '#standards/because.ts';
 
