@@ -95,7 +95,7 @@ export interface BuildCover {
 export interface BuildTapeLayer extends Placed, BuildSheet {
   readonly kind: 'tape';
   readonly inset: Record<Side, Nm>;
-  /** Joints of its plies are closed (with proof). */
+  /** Joints between its plies are closed (with proof). */
   readonly cemented: boolean;
   /** Edges turned up the flange, with evidence; else 0. */
   readonly turnUp: Nm;

@@ -62,7 +62,7 @@ export function placementOf(build: Build, layer: BuildLayer): Placement {
   let from: number = layer.extent?.from ?? margin('left');
   let to: number = layer.extent?.to ?? face.x1 - face.x0 - margin('right');
   const fit = fitOf(build, layer);
-  if (!layer.spread && !layer.extent && fit.rows === 1 && layer.turns < fit.turnsPerRow) {
+  if (!layer.spread && fit.rows === 1 && layer.turns < fit.turnsPerRow) {
     const covered = layer.turns * layer.strands * layer.wire.overall;
     if (layer.startsAt === 'left') to = from + covered;
     else from = to - covered;

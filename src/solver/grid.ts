@@ -32,6 +32,8 @@ export interface Grid {
   readonly sags: Uint8Array;
   readonly solids: readonly GridSolid[];
   readonly conductors: readonly string[];
+  /** Every joint is closed. */
+  readonly potted: boolean;
 }
 
 export const columns = (grid: Grid): number => grid.xs.length + 1;
@@ -151,7 +153,7 @@ function gridOver(section: Section, compound: StuffId, more: Lines): Grid {
   }
   for (const band of section.sagging) paint(band, sags, 1);
   surround(section, owner, width, ys.length + 1, section.potted ? solids.length - 1 : AIR);
-  return { xs, ys, owner, sags, solids, conductors };
+  return { xs, ys, owner, sags, solids, conductors, potted: section.potted };
 }
 
 /** Outside the frame: core all round, or under the tube only; elsewhere air, or compound where the build is potted. */

@@ -225,7 +225,7 @@ class Walk {
     const b = other >= 0 ? solids[other]! : null;
     const rank = Math.max(this.#rank(a), this.#rank(b));
     const joint = a !== null && b !== null;
-    const closed = joint && (a.closed || b.closed);
+    const closed = joint && (this.grid.potted || isCemented(a, b));
     const kind = closed ? CLOSED : SURFACE;
     const turned = vertical && joint ? turnedUp(a, b) : null;
     const cost = sagging ? 0 : length;
@@ -267,6 +267,10 @@ class Walk {
     );
   }
 }
+
+/** A joint between two plies of one cemented layer. */
+const isCemented = (a: GridSolid, b: GridSolid): boolean =>
+  a.closed && b.closed && a.region !== null && a.region.layer !== null && a.region.layer === b.region?.layer;
 
 /** The solid whose edge is turned up the flange, at a joint of the two. */
 function turnedUp(a: GridSolid, b: GridSolid): GridSolid | null {

@@ -46,7 +46,7 @@ export interface SolidRegion extends Rect {
   readonly ply: number | null;
   readonly crossX: Crossing;
   readonly crossY: Crossing;
-  /** Joints of this solid are closed (cemented or potted, with proof). */
+  /** Joints with other plies of its layer are closed (cemented), or with everything (potted), with proof. */
   readonly closed: boolean;
   /** Extra length of the climb past it along a flange (edges turned up, with evidence). */
   readonly turnUp: Nm;
