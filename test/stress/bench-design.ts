@@ -28,7 +28,7 @@ export const BENCH = {
 export const KNOWN = {
   rules: ['iec-62368-1'],
   tapes: ['polyester-tape-25'],
-  formers: [],
+  formers: ['pa66'],
   sleeves: [],
 };
 

@@ -175,6 +175,32 @@ describe('computed working voltages', () => {
     expect(share(deep, 'idle')).toBeCloseTo(1 - 0.1 - 0.373352380466, 9);
   });
 
+  it('should let go earlier above the low line: the boundary at 216 V, less at 240 V', () => {
+    const design = flyback({ rated: 240, more: { mode: 'discontinuous' } });
+    const low = 240 * 0.9 * Math.SQRT2;
+    expect(share(design, 'on')).toBeCloseTo((100 / (low + 100)) * 0.9, 9);
+  });
+
+  it('should search the rms over every two ends', () => {
+    const design = flyback();
+    const running = runningConverter(design);
+    const all = (running?.runs ?? []).flatMap(({ run, ends }) =>
+      (ends.get('pri') ?? []).flatMap((from) =>
+        (ends.get('out') ?? []).map((to) => between(from, to, 0, run, hertz(50))),
+      ),
+    );
+    const found = pairOf(design, 'pri', 'out').computed;
+    expect(found?.rms.value).toBe(Math.max(...all.map(rmsOf)));
+    expect(found?.peak.value).toBe(Math.max(...all.map(peakOf)));
+    const still = pairOf(design, 'aux', 'out').computed;
+    const aux = (running?.runs ?? []).flatMap(({ run, ends }) =>
+      (ends.get('aux') ?? []).flatMap((from) =>
+        (ends.get('out') ?? []).map((to) => between(from, to, 0, run, hertz(50))),
+      ),
+    );
+    expect(still?.rms.value).toBe(Math.max(...aux.map(rmsOf)));
+  });
+
   it('should fall back on the floor where no winding can be the primary', () => {
     const outputs = ['pri', 'aux', 'out'].map((circuit) => ({ circuit, voltage: '12 V' }));
     const pair = pairOf(flyback({ outputs }), 'pri', 'out');

@@ -51,6 +51,12 @@ describe('heatOf', () => {
     expect(heat.reserve?.byThermocouple).toBe((tape?.thermalClass ?? NaN) - 115);
   });
 
+  it('should let a former of a lower class set it', () => {
+    const heat = withHeat({}, { material: 'pa66' });
+    expect(heat.parts.length).toBe(2);
+    expect(heat.system).toMatchObject({ thermalClass: 120, setBy: [{ field: 'former.material' }] });
+  });
+
   it('should always list the enamels as unknown', () => {
     expect(withHeat({}).unknown).toEqual(['windings[0].wire', 'windings[1].wire']);
   });

@@ -152,4 +152,14 @@ describe('worstBetween', () => {
     expect(found?.peak).toBeCloseTo(12 * 5.1854497287, 6);
     expect(worstBetween(ways, { layer: 0, turns: [0] }, { layer: 2, turns: [0] })).toBeNull();
   });
+
+  it('should take each of two windings either way round, for the file does not say which end switches', () => {
+    const ways = waysWound(split, ready(split));
+    const peakFrom = (turn: number) =>
+      worstBetween(ways, { layer: turn < 36 ? 0 : 1, turns: [turn % 36] }, { layer: 3, turns: [0] })?.peak;
+    expect(peakFrom(0)).toBeCloseTo(533.352380466, 6);
+    expect(worstBetween(ways, { layer: 1, turns: ['last'] }, { layer: 3, turns: [0] })?.peak).toBe(
+      peakFrom(0),
+    );
+  });
 });

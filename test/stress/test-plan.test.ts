@@ -9,7 +9,7 @@ import { weakestEnamel, weakestPly } from '#stress/rated-breakdown.ts';
 import { testPlan } from '#stress/test-plan.ts';
 import { metres, mm, voltsPeak, voltsRms } from '#units/quantity.ts';
 
-import { benchDesign } from './bench-design.ts';
+import { BENCH, benchDesign } from './bench-design.ts';
 import { flyback } from './flyback-bench.ts';
 
 const book = ruleBook('iec-62368-1');
@@ -62,6 +62,12 @@ describe('weakestPly and weakestEnamel', () => {
       ],
     });
     expect(weakestPly(stated)).toBeCloseTo(4000 / Math.SQRT2, 9);
+  });
+
+  it('should not know the weakest ply where one tape has no strength', () => {
+    const bare = { kind: 'tape', plies: 1, plyThickness: '0.05 mm' };
+    const layers = [...BENCH.layers.slice(0, 2), bare, ...BENCH.layers.slice(2)];
+    expect(weakestPly(benchDesign({ layers }))).toBeNull();
   });
 
   it('should find the weaker wire of two circuits', () => {
