@@ -1,0 +1,58 @@
+// Paints the figures of the path: `4.83 of 5.6 mm` beside its longest leg, how much is missing above the stack.
+// Labels keep inside the drawing's room, and off the staff.
+
+import { LETTERING } from '#report/palette.ts';
+import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
+import type { StaffPath } from '#report/staff.ts';
+import { chip, chipWidth, line, type Chip, type Pen } from './pen.ts';
+
+const SIZE = 12.5;
+const CLEAR = 22;
+
+export function paintFigures(pen: Pen, path: StaffPath): void {
+  const { theme } = pen.picture;
+  const color = path.short ? theme.pencil : theme.ink;
+  const longest = path.legs.reduce((a, b) => (b.length > a.length ? b : a), path.legs[0]!);
+  const look: Chip = { fill: color, rim: color, color: theme.sheet, size: SIZE, family: LETTERING };
+  const words = figureWords(path);
+  const middle = pen.x((longest.from[0] + longest.to[0]) / 2);
+  const top = Math.min(...path.legs.flatMap(({ from, to }) => [pen.y(from[1]), pen.y(to[1])]));
+  const y = keptDown(pen, top - CLEAR);
+  chip(pen.ink, keptAcross(pen, middle, words, look), y, words, look);
+  missing(pen, path, { ...look, fill: theme.sheet, color }, y);
+}
+
+export function figureWords({ length, required, punctures }: StaffPath): string {
+  const count = punctures.reduce((sum, each) => sum + each.plies, 0);
+  const asked = required === null ? '' : ` of ${lengthUp(required)}`;
+  return `${lengthDown(length)}${asked} mm${count === 0 ? '' : `, through ${plies(count)}`}`;
+}
+
+/** Between two projection lines above the stack, or beside the ghost where it runs outward. */
+function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): void {
+  if (ghost === null) return;
+  const { scene, room } = pen.picture;
+  const words = `${lengthUp(ghost.missing)} short`;
+  const stackTop = Math.max(0, ...scene.layers.map(({ y1 }) => y1));
+  const [x0, x1] = [pen.x(ghost.from[0]), pen.x(ghost.to[0])];
+  const above = pen.y(stackTop) - 24;
+  if (ghost.from[1] !== ghost.to[1] || above < room.top + 14) {
+    chip(pen.ink, keptAcross(pen, x1, words, look), keptDown(pen, figureY - 26), words, look);
+    return;
+  }
+  const foot = pen.y(ghost.from[1]);
+  const { ink } = pen;
+  line(ink, x0, foot, x0, above - 8, { color: look.rim, width: 1 });
+  line(ink, x1, foot, x1, above - 8, { color: look.rim, width: 1, dash: [8, 3, 2, 3] });
+  line(ink, x0, above, x1, above, { color: look.rim, width: 1.3 });
+  const half = chipWidth(ink, words, look) / 2 + 6;
+  chip(ink, keptAcross(pen, x1 > x0 ? x1 + half : x1 - half, words, look), above, words, look);
+}
+
+function keptAcross({ ink, picture: { room } }: Pen, x: number, words: string, look: Chip): number {
+  const half = chipWidth(ink, words, look) / 2 + 4;
+  return Math.max(room.left + half, Math.min(room.right - half, x));
+}
+
+const keptDown = ({ picture: { room } }: Pen, y: number): number =>
+  Math.max(room.top + 14, Math.min(room.bottom - 14, y));

@@ -1,0 +1,43 @@
+// Everything one frame of the canvas is painted from: the scene, where it stands on the screen, and what is in the hand.
+// Painters read it and nothing else.
+
+import type { Theme } from '#report/palette.ts';
+import type { Scene } from '#report/scene.ts';
+import type { Drag } from './drag.ts';
+import type { Grip } from './grip.ts';
+import type { Room, View } from './view.ts';
+
+export interface Picture {
+  readonly scene: Scene;
+  readonly theme: Theme;
+  readonly view: View;
+  readonly width: number;
+  readonly height: number;
+  /** The part of the stage that the drawing has for itself, inside the rulers. */
+  readonly room: Room;
+  /** Screen pixels per CSS pixel. */
+  readonly density: number;
+  /** Indices of the picked layers. */
+  readonly layers: readonly number[];
+  /** The leg of the path that lights up; the legs before it too where `isReading`. */
+  readonly leg: number | null;
+  readonly isReading: boolean;
+  /** Number of the flag that is picked. */
+  readonly flag: number | null;
+  readonly grips: readonly Grip[];
+  /** Path of the handle under the pointer or the keyboard. */
+  readonly hot: string | null;
+  readonly drag: Drag | null;
+  /** A layer in the hand, and where it would go: the row of the line in millimetres. */
+  readonly carried: { readonly layer: number; readonly to: number } | null;
+}
+
+/** Space of the rulers at the edges of the stage. */
+export const RULER = { left: 34, top: 30 } as const;
+
+export const roomOf = (width: number, height: number): Room => ({
+  left: RULER.left,
+  top: RULER.top,
+  right: width,
+  bottom: height,
+});
