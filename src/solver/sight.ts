@@ -4,7 +4,7 @@
 // path does not turn. A line may graze a corner: the shortest way is the limit of ways that pass it by.
 
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { type EdgeList, SIGHT, THROUGH } from './network.ts';
+import { contactsOf, type EdgeList, SIGHT, THROUGH } from './network.ts';
 import type { Punctured, SolidOptions } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
@@ -22,8 +22,9 @@ interface View {
 }
 
 export function collectSightLines(grid: Grid, options: SolidOptions, edges: EdgeList): void {
-  const turns = turningNodes(grid, edges);
-  if (turns.length < 2) return;
+  const corners = cornersPassed(grid);
+  for (const node of corners) collectStraight(grid, edges, corners, node);
+  const turns = [...turningNodes(grid, edges), ...corners].sort((a, b) => a - b);
   const nx = grid.xs.length;
   const width = columns(grid);
   const upright: View = {
@@ -91,6 +92,66 @@ function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
     if (solid.length === 1 || diagonal || bodies.size > 1 || entered.has(node)) nodes.push(node);
   }
   return nodes;
+}
+
+/** Nodes one nanometre off the corner of a conductor in air: there a line turns that passes it by. */
+function cornersPassed(grid: Grid): ReadonlySet<number> {
+  const { xs, ys } = grid;
+  const nx = xs.length;
+  const { conductor } = contactsOf(grid);
+  const near = (at: readonly number[], k: number, step: number) =>
+    Math.abs((at[k + step] ?? Infinity) - at[k]!) === 1;
+  const found = new Set<number>();
+  for (let node = 0; node < nx * ys.length; node++) {
+    if (!isInAir(grid, node)) continue;
+    const [i, j] = [node % nx, Math.floor(node / nx)];
+    const beside = [-1, 1].some((dx) =>
+      [-1, 1].some((dy) => near(xs, i, dx) && near(ys, j, dy) && conductor[(j + dy) * nx + i + dx] !== -1),
+    );
+    if (beside) found.add(node);
+  }
+  return found;
+}
+
+function isInAir(grid: Grid, node: number): boolean {
+  const nx = grid.xs.length;
+  const width = columns(grid);
+  const cell = Math.floor(node / nx) * width + (node % nx);
+  return [cell, cell + 1, cell + width, cell + width + 1].every((at) => grid.owner[at] === AIR);
+}
+
+/** Lines along x and y from a corner passed to the next corner or surface. */
+function collectStraight(grid: Grid, edges: EdgeList, corners: ReadonlySet<number>, from: number): void {
+  const nx = grid.xs.length;
+  const width = columns(grid);
+  for (const [dx, dy] of [
+    [1, 0],
+    [-1, 0],
+    [0, 1],
+    [0, -1],
+  ] as const) {
+    let length = 0;
+    for (let node = from; ;) {
+      const [i, j] = [node % nx, Math.floor(node / nx)];
+      if (i + dx < 0 || i + dx >= nx || j + dy < 0 || j + dy >= grid.ys.length) break;
+      const next = (j + dy) * nx + i + dx;
+      length += stepLength(grid, i, j, dx, dy, width);
+      node = next;
+      if (!isInAir(grid, node) || corners.has(node)) {
+        // found from both ends between two corners, which does no harm
+        edges.add(from, node, length, null, 0, SIGHT);
+        break;
+      }
+    }
+  }
+}
+
+/** One step along a grid line; climbing through a void that sags costs nothing. */
+function stepLength(grid: Grid, i: number, j: number, dx: number, dy: number, width: number): number {
+  if (dy === 0) return Math.abs(grid.xs[i + dx]! - grid.xs[i]!);
+  const row = dy > 0 ? j + 1 : j;
+  const sags = grid.sags[row * width + i] === 1 || grid.sags[row * width + i + 1] === 1;
+  return sags ? 0 : Math.abs(grid.ys[j + dy]! - grid.ys[j]!);
 }
 
 interface Line {
