@@ -7,6 +7,7 @@ import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import { PathCache } from '#rules/path-cache.ts';
 import { sandwich } from './builds.ts';
+import { stressing } from './stressing.ts';
 
 function designOf(json: unknown): Design {
   const read = readDesign(json, knownIds);
@@ -54,5 +55,6 @@ const rows: readonly (readonly [string, string, string])[] = [
     `<= x ${(layers * layers).toFixed(0)} (the square of the layers)`,
   ],
   ['read and judge the demo after a change', `${follows('static/demos/greenhouse-timer.json', 60).toFixed(1)} ms`, '<= 16 ms with the redraw'],
+  ['stress, 4 windings, 3 variants', `${stressing(200).toFixed(1)} ms`, '<= 5 ms'],
 ];
 console.log(JSON.stringify(rows));

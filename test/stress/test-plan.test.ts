@@ -70,6 +70,17 @@ describe('weakestPly and weakestEnamel', () => {
     expect(weakestPly(benchDesign({ layers }))).toBeNull();
   });
 
+  it('should count an enamel of unknown grade as grade 1, and nothing of bare wire', () => {
+    const wired = (wire: object) => {
+      const windings = BENCH.windings.map((winding) => ({ ...winding, wire }));
+      return weakestEnamel(benchDesign({ windings }), ['pri', 'out']);
+    };
+    const enamelled = { kind: 'enamelled', conductor: '0.2 mm' };
+    expect(wired({ ...enamelled, grade: 'unknown' })).toBe(wired({ ...enamelled, grade: 1 }));
+    expect(wired({ ...enamelled, grade: 2 })).toBeGreaterThan(wired({ ...enamelled, grade: 1 }) ?? NaN);
+    expect(wired({ kind: 'bare', conductor: '0.2 mm' })).toBe(0);
+  });
+
   it('should find the weaker wire of two circuits', () => {
     const both = weakestEnamel(benchDesign(), ['pri', 'out']) ?? NaN;
     const [p, s] = [['pri', 'pri'] as const, ['out', 'out'] as const].map((pair) =>
