@@ -62,11 +62,7 @@ function layLayer(
   layBlocks(laying, layer, band, room);
   switch (layer.kind) {
     case 'winding': {
-      const { x0, x1, stretched } = windingSpan(laying, layer, room);
-      const what = { conductor: layer.circuit, of: 'winding', layer: layer.index } as const;
-      const flags = { crossing: false, strippedLead: false, stretched };
-      // all rows in one hull: between the rows of a covered wire it is on the safe side by its cover
-      draft.wire(rect(x0, band.y0, x1, band.y0 + band.height), layer.wire, { ...what, ...flags });
+      const { x0, x1 } = layWinding(laying, layer, band, room);
       return { x0, x1 };
     }
     case 'tape': {
@@ -128,22 +124,46 @@ function layBlocks(
   }
 }
 
-function windingSpan(
+/** All rows in one hull: between the rows of a covered wire it is on the safe side by its cover. */
+function layWinding(
   laying: Laying,
   layer: Extract<BuildLayer, { kind: 'winding' }>,
+  band: Extract<StackBand, { kind: 'layer' }>,
   room: Span,
-): Span & { readonly stretched: boolean } {
-  const { build, slump } = laying;
+): Span {
+  const { build, draft, slump } = laying;
   const place = placementOf(build, layer);
   const span = within(place, room);
-  if (slump === null) return { ...span, stretched: false };
+  const what = {
+    conductor: layer.circuit,
+    of: 'winding',
+    layer: layer.index,
+    crossing: false,
+    strippedLead: false,
+  } as const;
+  const top = band.y0 + band.height;
   // an end that is not held goes until it meets a block, a flange or a conductor
-  const loose = (side: Side) => !isRetained(build, layer, side);
-  const left = Math.max(room.x0, faceX(build, layer.chamber, 'left') + place.blocks.left);
-  const right = Math.min(room.x1, faceX(build, layer.chamber, 'right') - place.blocks.right);
-  const x0 = loose('left') ? Math.min(span.x0, left) : span.x0;
-  const x1 = loose('right') ? Math.max(span.x1, right) : span.x1;
-  return { x0: nm(x0), x1: nm(x1), stretched: x0 !== span.x0 || x1 !== span.x1 };
+  const goesTo = {
+    left: Math.min(span.x0, Math.max(room.x0, faceX(build, layer.chamber, 'left') + place.blocks.left)),
+    right: Math.max(span.x1, Math.min(room.x1, faceX(build, layer.chamber, 'right') - place.blocks.right)),
+  };
+  const loose = (side: Side) => slump !== null && !isRetained(build, layer, side);
+  const beside = band.lead?.lay.exit ?? null;
+  const x0 = loose('left') && beside !== 'left' ? goesTo.left : span.x0;
+  const x1 = loose('right') && beside !== 'right' ? goesTo.right : span.x1;
+  const stretched = x0 !== span.x0 || x1 !== span.x1;
+  draft.wire(rect(x0, band.y0, x1, top), layer.wire, { ...what, stretched });
+  if (beside !== null && loose(beside)) {
+    // beside its own lead it goes under the lead only
+    const under = rect(
+      beside === 'left' ? goesTo.left : span.x1,
+      band.y0,
+      beside === 'left' ? span.x0 : goesTo.right,
+      Math.min(top, band.lead!.y0),
+    );
+    draft.wire(under, layer.wire, { ...what, stretched: true });
+  }
+  return { x0: nm(x0), x1: nm(x1) };
 }
 
 function tapeSpan(
