@@ -3,14 +3,25 @@
 import type { BridgeGrade, Unsafe } from '#stress/bridge-grade.ts';
 
 import type { CircuitLook } from './circuit-look.ts';
+import { lengthDown } from './number-words.ts';
 import { pairNames } from './pair-words.ts';
-import type { SheetBridge } from './stress-sheet.ts';
+import type { SheetBridge, SheetOutside } from './stress-sheet.ts';
 
 export function bridgeLine({ worst, best }: SheetBridge, looks: readonly CircuitLook[]): string {
   const pair = pairNames(worst.between, looks);
   const open = worst.grade === best.grade ? '' : `; with every unknown at its best ${gradeWords(best)}`;
   const rating = worst.ratingAssumed ? '; no rating is given, taken to be high enough' : '';
   return `${worst.id}, ${pair}: ${gradeWords(worst)}${open}${rating}`;
+}
+
+/** `pin rows, Primary to Output: clearance 8.20, creepage 8.60 mm: reinforced of reinforced` */
+export function outsideLine(entry: SheetOutside, looks: readonly CircuitLook[]): string {
+  const { what, between, clearance, creepage, grade, needed } = entry;
+  const figure = (name: string, value: number | null) =>
+    value === null ? `${name} not given` : `${name} ${lengthDown(value)} mm`;
+  const reached = grade === null ? 'nothing to judge' : `${grade} of ${needed}`;
+  const named = what === '' ? 'outside distance' : what;
+  return `${named}, ${pairNames(between, looks)}: ${figure('clearance', clearance)}, ${figure('creepage', creepage)}: ${reached}`;
 }
 
 const gradeWords = ({ grade, unsafe }: BridgeGrade): string =>

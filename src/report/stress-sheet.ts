@@ -1,7 +1,7 @@
 // Everything that one design says of stress, as one object: what `stress --json` prints (format layerwright-stress/1)
 // and what the words, the page and the plot are made from. Volts, hertz, amperes, farads, degrees; lengths in mm.
 
-import type { Design } from '#model/design.ts';
+import type { Design, MaterialGroup } from '#model/design.ts';
 import { requiredFor } from '#rules/required.ts';
 import type { PairVerdict, Verdict } from '#rules/verdict.ts';
 import { ruleBook, type Book } from '#standards/book.ts';
@@ -14,6 +14,7 @@ import { weakestBreakdown } from '#stress/expected-breakdown.ts';
 import { heatOf, type Heat } from '#stress/heat.ts';
 import { leakageOf, type Leakage } from '#stress/leakage.ts';
 import { localStresses, type LocalStress } from '#stress/local-stress.ts';
+import { gradeOfOutside, type OutsideGrade } from '#stress/outside-grade.ts';
 import { placedLayers, type PlacedLayer } from '#stress/placed-layers.ts';
 import { weakestEnamel, weakestPly } from '#stress/rated-breakdown.ts';
 import { outcomeOf, testPlan, type TestPlan } from '#stress/test-plan.ts';
@@ -33,6 +34,7 @@ export interface StressSheet {
   readonly places: readonly PlacedLayer[];
   readonly neighbours: readonly LocalStress[];
   readonly bridges: readonly SheetBridge[];
+  readonly outside: readonly SheetOutside[];
   readonly capacitances: readonly LayersCapacitance[];
   readonly leakage: Leakage;
   readonly tests: readonly SheetTest[];
@@ -48,6 +50,10 @@ export interface SheetPair extends PairStressResult {
 export interface SheetBridge {
   readonly worst: BridgeGrade;
   readonly best: BridgeGrade;
+}
+
+export interface SheetOutside extends OutsideGrade {
+  readonly needed: PairVerdict['needed'];
 }
 
 export interface SheetTest extends TestPlan {
@@ -73,6 +79,7 @@ export function stressSheet(design: Design, verdict: Verdict): StressSheet {
     places: running === null ? [] : placedLayers(design, running),
     neighbours: running === null ? [] : localStresses(design, running),
     bridges: pairs.flatMap((pair) => sheetBridges(book, design, pair)),
+    outside: pairs.flatMap((pair) => sheetOutside(book, design, pair)),
     capacitances,
     leakage: leakageOf(design, book, capacitances, running),
     tests: joinedTests(verdict.pairs.flatMap((pair) => sheetTest(book, design, pair))),
@@ -100,21 +107,9 @@ function sheetPair(book: Book, design: Design, verdict: Verdict, stress: PairStr
 function sheetBridges(book: Book, design: Design, pair: SheetPair): readonly SheetBridge[] {
   const across = design.bridges.filter(({ between }) => pair.between.every((id) => between.includes(id)));
   if (across.length === 0) return [];
-  const barrier = pair.needed !== 'functional' && pair.needed !== 'none';
-  const asked = requiredFor(book, design, pair, pair.transients, barrier ? pair.needed : null);
+  const barrier = isBarrier(pair);
   // What tracks on the part's own body is not in the file: the worst group.
-  const { basic, reinforced } = asked.creepage('IIIb');
-  const { clearance } = asked;
-  const required =
-    isOutOfRange(basic) ||
-    isOutOfRange(reinforced) ||
-    isOutOfRange(clearance.basic) ||
-    isOutOfRange(clearance.reinforced)
-      ? null
-      : {
-          clearance: { basic: clearance.basic.value, reinforced: clearance.reinforced.value },
-          creepage: { basic: basic.value, reinforced: reinforced.value },
-        };
+  const required = requiredDistances(book, design, pair, 'IIIb');
   const common = {
     book,
     barrier,
@@ -127,6 +122,31 @@ function sheetBridges(book: Book, design: Design, pair: SheetPair): readonly She
     worst: gradeOfBridge(bridge, { ...common, rms: voltsRms(pair.rms * higher), at: 'worst' }),
     best: gradeOfBridge(bridge, { ...common, rms: pair.rms, at: 'best' }),
   }));
+}
+
+/** Only pairs that ask for something, and only distances from circuit to circuit: others are pieces of longer paths. */
+function sheetOutside(book: Book, design: Design, pair: SheetPair): readonly SheetOutside[] {
+  if (!isBarrier(pair)) return [];
+  return design.outside
+    .filter(({ between }) => pair.between.every((id) => between.includes(id)))
+    .map((entry) => {
+      const group = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
+      return { ...gradeOfOutside(entry, requiredDistances(book, design, pair, group)), needed: pair.needed };
+    });
+}
+
+const isBarrier = ({ needed }: SheetPair): boolean => needed !== 'functional' && needed !== 'none';
+
+function requiredDistances(book: Book, design: Design, pair: SheetPair, group: MaterialGroup) {
+  const needed = isBarrier(pair) ? pair.needed : null;
+  const { clearance, creepage } = requiredFor(book, design, pair, pair.transients, needed);
+  const { basic, reinforced } = creepage(group);
+  if (isOutOfRange(basic) || isOutOfRange(reinforced)) return null;
+  if (isOutOfRange(clearance.basic) || isOutOfRange(clearance.reinforced)) return null;
+  return {
+    clearance: { basic: clearance.basic.value, reinforced: clearance.reinforced.value },
+    creepage: { basic: basic.value, reinforced: reinforced.value },
+  };
 }
 
 /** Tests are done near sea level, where air holds more than high up. */

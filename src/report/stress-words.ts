@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import { CAUTION, answerWords, bookWords } from './answer-words.ts';
-import { bridgeLine } from './bridge-words.ts';
+import { bridgeLine, outsideLine } from './bridge-words.ts';
 import { circuitLooks, type CircuitLook } from './circuit-look.ts';
 import { heatLines } from './heat-words.ts';
 import { leakageLines } from './leakage-words.ts';
@@ -44,6 +44,10 @@ export function stressBlocks(sheet: StressSheet, looks: readonly CircuitLook[]):
       exceeded.map(neighbourLine),
     ),
     block('Bridging parts', sheet.bridges.map(bridge), unsafe.map(bridge)),
+    block(
+      'Board gaps and pin rows',
+      sheet.outside.map((entry) => outsideLine(entry, looks)),
+    ),
     block(
       'Touch current',
       leakage,

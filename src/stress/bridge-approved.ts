@@ -4,12 +4,13 @@
 
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import { inMm, type Nm } from '#units/quantity.ts';
+import { inMm, nm, type Nm } from '#units/quantity.ts';
 
 import type { BridgeQuestion, PartGrade, Reach } from './bridge-grade.ts';
+import { reachOf, type DistanceGrade } from './outside-grade.ts';
 
 type Approval = 'none' | 'basic' | 'reinforced';
-type Reached = 'functional' | 'basic' | 'reinforced';
+type Reached = DistanceGrade;
 
 const ORDER: readonly Reached[] = ['functional', 'basic', 'reinforced'];
 
@@ -50,9 +51,8 @@ function reachedRound(
   { required, at }: BridgeQuestion,
 ): { readonly grade: Reached; readonly because: Because } {
   const of = (distance: Nm | undefined, needed: Reach | undefined): Reached => {
-    if (needed === undefined) return 'functional';
-    if (distance === undefined) return at === 'best' ? 'reinforced' : 'functional';
-    return distance >= needed.reinforced ? 'reinforced' : distance >= needed.basic ? 'basic' : 'functional';
+    if (distance === undefined && needed !== undefined) return at === 'best' ? 'reinforced' : 'functional';
+    return reachOf(distance ?? nm(0), needed ?? null);
   };
   const byClearance = of(clearance?.value, required?.clearance);
   const byCreepage = of(creepage?.value, required?.creepage);

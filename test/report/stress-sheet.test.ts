@@ -107,6 +107,19 @@ describe('stressSheet', () => {
     expect(sheet.tests[0]).toMatchObject({ disconnect: ['CY', 'CU'], verdict: 'falls-short' });
   });
 
+  it('should grade board gaps and pin rows of pairs that ask for something', () => {
+    const outside = [
+      { between: ['pri', 'out'], what: 'pin rows', clearance: '8 mm', creepage: '5 mm' },
+      { between: ['pri', 'aux'], what: 'pins beside each other', clearance: '1 mm', creepage: '1 mm' },
+      { between: ['core', 'out'], what: 'core to a capacitor', clearance: '6 mm', creepage: '6 mm' },
+    ];
+    const of = design({ outside });
+    expect(sheetOf(of).outside).toMatchObject([{ what: 'pin rows', grade: 'basic', needed: 'reinforced' }]);
+    expect(stressText(of, sheetOf(of))).toContain(
+      'pin rows, Primary to Output: clearance 8.00 mm, creepage 5.00 mm: basic of reinforced',
+    );
+  });
+
   it('should be the same for the same design, and plain JSON without NaN', () => {
     expect(JSON.stringify(sheetOf(design()))).toBe(JSON.stringify(sheet));
     expect(JSON.parse(JSON.stringify(sheet))).toEqual(JSON.parse(JSON.stringify(sheet)));

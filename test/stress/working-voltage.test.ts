@@ -87,3 +87,17 @@ describe('workingVoltages of what the file says', () => {
     expect(results[0]).toMatchObject({ rms: 60, peak: 90, notes: [] });
   });
 });
+
+describe('workingVoltages of published reports', () => {
+  it.each([
+    // measured in test reports of adapters: IEC 60950-1 (two), IEC 62368-1; peak, rms, Hz (65 kHz where it prints none)
+    ['T1', 530, 281, 65_000],
+    ['T2', 428, 250, 65_000],
+    ['T3', 500, 240, 64_100],
+  ])('should take what %s measured as it stands, nothing raised at 240 V', (_, peak, rms, frequency) => {
+    const measured = said(`${rms} V`, `${peak} V`, { basis: 'measured', frequency });
+    const [pair] = workingVoltages(benchDesign({ workingVoltages: [measured] }));
+    expect(pair).toMatchObject({ rms, peak, frequency, basis: 'measured', notes: [] });
+    expect(pair?.estimate).toBe(false);
+  });
+});
