@@ -57,6 +57,8 @@ export interface Solids {
   readonly capacitorGrade: (
     safetyClass: CapacitorClass,
   ) => Judged<'none' | 'functional' | 'basic' | 'reinforced'>;
+  /** No part of the class is rated higher; null where the class has none. */
+  readonly capacitorRatedAtMost: (safetyClass: CapacitorClass) => Judged<VoltsRms> | null;
   /** Null: nothing is asked between these two. The order of the roles is the same thing. */
   readonly neededGrade: (a: Role, b: Role) => Judged<Grade | null>;
   readonly touchCurrentLimits: {
@@ -85,6 +87,7 @@ export function solidsOf(tables: SolidTables, rules: Rules): Solids {
     filmShare: single(rules, 'film-strength', 'share'),
     wireLayers: (layers) => word(tables.wireLayers, layers, 'grade', 'wire-layers'),
     capacitorGrade: (safetyClass) => word(tables.capacitors, safetyClass, 'grade', 'capacitor'),
+    capacitorRatedAtMost: (safetyClass) => ratedAtMost(tables.capacitors, safetyClass),
     neededGrade: (a, b) => neededGrade(tables.neededGrades, a, b),
     touchCurrentLimits: {
       normal: touchLimit(tables.touchCurrent, 'normal'),
@@ -129,6 +132,12 @@ function word<Word extends string>(
 ): Judged<Word> {
   const cell = met(table, at, column);
   return judged(cell.word as Word, because(step, { at, value: cell.word }, [cell.cite]));
+}
+
+function ratedAtMost(table: Table, safetyClass: CapacitorClass): Judged<VoltsRms> | null {
+  const { value, cite } = met(table, safetyClass, 'ratedAtMost');
+  if (value === null) return null;
+  return judged(voltsRms(value), because('capacitor-rated', { at: safetyClass, value }, [cite]));
 }
 
 function neededGrade(table: Table, a: Role, b: Role): Judged<Grade | null> {

@@ -41,12 +41,20 @@ function partGrade(bridge: Bridge, asked: BridgeQuestion): PartGrade {
   }
 }
 
+/** A rating that is left out is taken to reach, unless no part of the class is made for so much. */
 function ratingOf(
-  { rated }: Bridge,
-  { rms }: BridgeQuestion,
+  { rated, kind, safetyClass }: Bridge,
+  { book, rms }: BridgeQuestion,
 ): { readonly low: boolean; readonly assumed: boolean; readonly because: Because } {
-  if (rated === null)
-    return { low: false, assumed: true, because: because('bridge-rating-assumed', { rms }) };
-  const low = rated.value < rms;
-  return { low, assumed: false, because: because('bridge-rating', { rated: rated.value, rms, low }) };
+  if (rated !== null) {
+    const low = rated.value < rms;
+    return { low, assumed: false, because: because('bridge-rating', { rated: rated.value, rms, low }) };
+  }
+  const most =
+    kind === 'capacitor' && typeof safetyClass === 'string' ? book.capacitorRatedAtMost(safetyClass) : null;
+  if (most !== null && most.value < rms) {
+    const values = { rated: most.value, rms, low: true };
+    return { low: true, assumed: false, because: because('bridge-rating', values, [], [most.because]) };
+  }
+  return { low: false, assumed: true, because: because('bridge-rating-assumed', { rms }) };
 }

@@ -3,8 +3,8 @@
 //
 // Steps: system-class {class, setBy}, class-of {what, field, class}; under it the cites of the tables of materials.
 
-import type { Design, Sleeve } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import type { Design, Lead, Winding } from '#model/design.ts';
+import { isKnown, type Unknown } from '#model/reading.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#standards/book.ts';
 import { formerById, sleeveById, tapeById, type Figure } from '#standards/materials.ts';
@@ -116,17 +116,33 @@ function materialsIn(design: Design): readonly Named[] {
         taped(`layers[${i}].margins.${side}.material`, layer.margins[side].material),
       ),
     ]),
-    ...windings.flatMap(({ leads }, i) =>
-      typeof leads === 'object' && 'start' in leads
-        ? (['start', 'finish'] as const).flatMap((end) => {
-            const lead = leads[end];
-            return 'sleeve' in lead
-              ? sleeved(`windings[${i}].leads.${end}.sleeve.material`, lead.sleeve)
-              : [];
-          })
-        : [],
+    ...layers.flatMap((layer, i) =>
+      layer.kind === 'screen' ? leadSleeve(`layers[${i}].lead`, layer.lead) : [],
     ),
+    ...windings.flatMap((winding, i) => windingSleeves(`windings[${i}]`, winding)),
   ];
+}
+
+function windingSleeves(field: string, { leads, links }: Winding): readonly Named[] {
+  const ends =
+    typeof leads === 'object' && 'start' in leads
+      ? [
+          ...leadSleeve(`${field}.leads.start`, leads.start),
+          ...leadSleeve(`${field}.leads.finish`, leads.finish),
+        ]
+      : [];
+  const between = 'kind' in links ? [] : links.flatMap((link, i) => leadSleeve(`${field}.links[${i}]`, link));
+  return [...ends, ...between];
+}
+
+type Sleeved = Pick<Lead, 'sleeve'> | 'not-judged' | Unknown | null;
+
+function leadSleeve(field: string, lead: Sleeved): readonly Named[] {
+  if (lead === null || typeof lead === 'string' || !('sleeve' in lead)) return [];
+  const { sleeve } = lead;
+  if (sleeve === null || 'kind' in sleeve || sleeve.material === null) return [];
+  const figure = sleeveById(sleeve.material)?.thermalClass ?? null;
+  return [{ field: `${field}.sleeve.material`, material: sleeve.material, figure }];
 }
 
 const moulded = (field: string, material: string): Named => ({
@@ -137,8 +153,3 @@ const moulded = (field: string, material: string): Named => ({
 
 const taped = (field: string, material: string | null): readonly Named[] =>
   material === null ? [] : [{ field, material, figure: tapeById(material)?.thermalClass ?? null }];
-
-function sleeved(field: string, sleeve: Sleeve | null | { readonly kind: 'unknown' }): readonly Named[] {
-  if (sleeve === null || 'kind' in sleeve || sleeve.material === null) return [];
-  return [{ field, material: sleeve.material, figure: sleeveById(sleeve.material)?.thermalClass ?? null }];
-}

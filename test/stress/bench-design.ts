@@ -29,7 +29,7 @@ export const KNOWN = {
   rules: ['iec-62368-1'],
   tapes: ['polyester-tape-25'],
   formers: ['pa66'],
-  sleeves: [],
+  sleeves: ['ptfe'],
 };
 
 export function benchDesign(over: Readonly<Record<string, unknown>> = {}): Design {

@@ -53,7 +53,7 @@ describe('gradeOfBridge', () => {
     expect(grade({ safetyClass: 'Y1' })).toBe('reinforced');
     expect(grade({ safetyClass: 'Y2' })).toBe('basic');
     expect(grade({ safetyClass: 'Y2', inSeries: 2 })).toBe('double');
-    expect(grade({ safetyClass: 'Y4' })).toBe('basic');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(140), mains: voltsRms(120) })).toBe('basic');
   });
 
   it('should find X-class and unclassed capacitors across a barrier unsafe, alone and in series', () => {
@@ -73,6 +73,12 @@ describe('gradeOfBridge', () => {
     expect(grade({ safetyClass: 'Y1', rated: known(voltsRms(249.9)) })).toBe('none: rating');
     expect(grade({ safetyClass: 'Y1', rated: known(voltsRms(250)) })).toBe('reinforced');
     expect(gradeOfBridge(part({ safetyClass: 'Y1' }), asked()).ratingAssumed).toBe(true);
+  });
+
+  it('should not take a class to be rated for more than any of its parts: Y4 ends at 150 V', () => {
+    expect(grade({ safetyClass: 'Y4' })).toBe('none: rating');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(150) })).toBe('basic');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(150.1) })).toBe('none: rating');
   });
 
   it('should let one Y1 carry reinforced only up to 300 V mains in category 2', () => {
@@ -105,7 +111,7 @@ describe('gradeOfBridge', () => {
     expect(grade({ ...round, inSeries: 2, approval: 'reinforced' })).toBe('reinforced');
   });
 
-  it('should never get worse by a better class or approval', () => {
+  it('should never get worse by a better class', () => {
     const order = ['none', 'functional', 'basic', 'double', 'reinforced'];
     const rank = (over: Partial<Bridge>) => order.indexOf(gradeOfBridge(part(over), asked()).grade);
     for (const inSeries of [1, 2, 3]) {

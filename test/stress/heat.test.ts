@@ -5,7 +5,7 @@ import { heatOf } from '#stress/heat.ts';
 import { ageingRatio, lifeHours } from '#stress/thermal-life.ts';
 import { celsius } from '#units/quantity.ts';
 
-import { benchDesign } from './bench-design.ts';
+import { BENCH, benchDesign } from './bench-design.ts';
 
 const book = ruleBook('iec-62368-1');
 if (book === null) throw new Error('no rule book');
@@ -55,6 +55,26 @@ describe('heatOf', () => {
     const heat = withHeat({}, { material: 'pa66' });
     expect(heat.parts.length).toBe(2);
     expect(heat.system).toMatchObject({ thermalClass: 120, setBy: [{ field: 'former.material' }] });
+  });
+
+  it('should count the sleeves of leads and links', () => {
+    const sleeve = { material: 'ptfe', wall: '0.4 mm', into: '3 mm' };
+    const lead = { at: 'left', exit: 'left', way: 'slot', sleeve };
+    const [p, s] = BENCH.windings;
+    const windings = [
+      { ...p, leads: { start: lead, finish: 'unknown' }, links: [{ side: 'left', way: 'riser', sleeve }] },
+      s,
+    ];
+    const layers = [
+      ...BENCH.layers,
+      { kind: 'tape', material: 'polyester-tape-25', plies: 3 },
+      BENCH.layers[0],
+    ];
+    const { parts } = heatOf(benchDesign({ windings, layers }), book);
+    expect(parts.filter(({ material }) => material === 'ptfe').map(({ field }) => field)).toEqual([
+      'windings[0].leads.start.sleeve.material',
+      'windings[0].links[0].sleeve.material',
+    ]);
   });
 
   it('should always list the enamels as unknown', () => {
