@@ -1,0 +1,179 @@
+// The oracle's leads: the shapes of conductor, cover and sleeve of one lead, and how far a riser pushes others away.
+// Drawn in u = distance from the inner face that the lead leaves through, so that left and right are one case.
+
+import type { Build, Lay, Side } from '#solver/build.ts';
+import type { Box } from './box.ts';
+import { box, boxes, clip, erode, subtract } from './box.ts';
+import type { OracleBand, OracleChamber } from './oracle-stack.ts';
+import { boxHeight, chambersOf, crosses, stackTop } from './oracle-stack.ts';
+
+export interface OracleRiser {
+  readonly chamber: number;
+  readonly side: Side;
+  /** Distance of its near and far side from the face that it climbs. */
+  readonly u0: number;
+  readonly u1: number;
+  readonly y0: number;
+  readonly y1: number;
+  /** The band that the lead lies in, which is not pushed away. */
+  readonly home: OracleBand | null;
+}
+
+export interface OracleLead {
+  readonly lay: Lay;
+  readonly crossing: boolean;
+  readonly conductors: readonly Box[];
+  readonly covers: readonly Box[];
+  readonly sleeves: readonly Box[];
+}
+
+const FAR = 1e12;
+
+/** Limits of a band between faces and the risers that it has to end at. */
+export function limits(
+  band: OracleBand,
+  chamber: OracleChamber,
+  risers: readonly OracleRiser[],
+): { left: number; right: number } {
+  const reach = (side: Side): number =>
+    Math.max(0, ...risers.filter((r) => pushes(r, band, side)).map((r) => r.u1));
+  return { left: chamber.x0 + reach('left'), right: chamber.x1 - reach('right') };
+}
+
+const pushes = (r: OracleRiser, band: OracleBand, side: Side): boolean =>
+  r.chamber === band.chamber && r.side === side && r.home !== band && r.y0 < band.y1 && band.y0 < r.y1;
+
+/** A lead wholly behind strong insulation: its riser leaves the other layers as they are. */
+function isStrong(lay: Lay, from: number, leastThickness: number): boolean {
+  if (lay.wire.cover !== null && lay.wire.cover.plies === null) return true;
+  const sleeve = lay.sleeve;
+  return sleeve !== null && sleeve.wall >= leastThickness && sleeve.into >= from + boxHeight(lay);
+}
+
+/** Leads and the risers that displace, of the lays of one section, the innermost first. */
+export function leadsOf(
+  build: Build,
+  bands: readonly OracleBand[],
+  lays: readonly Lay[],
+  leastThickness: number,
+): { readonly leads: readonly OracleLead[]; readonly risers: readonly OracleRiser[] } {
+  const leads: OracleLead[] = [];
+  const risers: OracleRiser[] = [];
+  for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
+    const home = bands.find((b) => b.lay === lay);
+    if (home === undefined) throw new Error(`no band holds ${lay.name}`);
+    laidIn(build, bands, lay, home, leastThickness, leads, risers);
+    throughDivider(build, bands, lay, home, leastThickness, leads, risers);
+  }
+  return { leads, risers };
+}
+
+function laidIn(
+  build: Build,
+  bands: readonly OracleBand[],
+  lay: Lay,
+  home: OracleBand,
+  leastThickness: number,
+  leads: OracleLead[],
+  risers: OracleRiser[],
+): void {
+  const chamber = chambersOf(build)[home.chamber]!;
+  const free = limits(home, chamber, risers);
+  const u0 = lay.exit === 'left' ? free.left - chamber.x0 : chamber.x1 - free.right;
+  const own = bands.find((b) => b.position === lay.layer && b.layer === home.layer)!;
+  const ownFree = limits(own, chamber, risers);
+  const end = lay.at === 'left' ? Math.max(own.x0, ownFree.left) : Math.min(own.x1, ownFree.right);
+  const uEnd = lay.exit === 'left' ? end - chamber.x0 : chamber.x1 - end;
+  const y0 = home.y1 - boxHeight(lay);
+  const climbs = lay.way === 'riser' && !isStrong(lay, u0, leastThickness);
+  const top =
+    lay.upTo === null ? Math.max(build.height, stackTop(bands, home.chamber)) : topOf(bands, lay.upTo);
+  const shape = shapeOf(lay, u0, uEnd, y0, climbs ? top : null);
+  const hull = { x0: own.x0, y0: own.y0, x1: own.x1, y1: own.y0 + own.own };
+  leads.push({ lay, crossing: crosses(lay), ...placed(shape, chamber, lay.exit, hull) });
+  if (!climbs) return;
+  const u1 = u0 + boxHeight(lay);
+  risers.push({ chamber: home.chamber, side: lay.exit, u0, u1, y0, y1: top, home });
+}
+
+const topOf = (bands: readonly OracleBand[], position: number): number =>
+  bands.find((b) => b.position === position)?.y1 ?? 0;
+
+/** A slot lead that leaves through a divider climbs the divider's far face in the neighbour chamber. */
+function throughDivider(
+  build: Build,
+  bands: readonly OracleBand[],
+  lay: Lay,
+  home: OracleBand,
+  leastThickness: number,
+  leads: OracleLead[],
+  risers: OracleRiser[],
+): void {
+  const chambers = chambersOf(build);
+  const next = home.chamber + (lay.exit === 'left' ? -1 : 1);
+  const neighbour = chambers[next];
+  if (neighbour === undefined || lay.way !== 'slot' || isStrong(lay, 0, leastThickness)) return;
+  const side: Side = lay.exit === 'left' ? 'right' : 'left';
+  const height = boxHeight(lay);
+  const y0 = home.y1 - height;
+  const y1 = Math.max(build.height, stackTop(bands, next));
+  if (y0 >= y1) return;
+  const column = boxes(box(0, y0, height, y1));
+  const sleeved = lay.sleeve !== null && lay.sleeve.into >= height;
+  const wire = sleeved ? erode(column, lay.sleeve.wall) : column;
+  const shape = { sleeves: subtract(column, wire), ...inCover(lay, wire) };
+  leads.push({ lay, crossing: false, ...placed(shape, neighbour, side, null) });
+  risers.push({ chamber: next, side, u0: 0, u1: height, y0, y1, home: null });
+}
+
+interface Shape {
+  readonly conductors: readonly Box[];
+  readonly covers: readonly Box[];
+  readonly sleeves: readonly Box[];
+}
+
+/** Lead from the winding's end at `uEnd` to the face, and up from there where `top` is given. */
+function shapeOf(lay: Lay, u0: number, uEnd: number, y0: number, top: number | null): Shape {
+  const width = boxHeight(lay);
+  const y1 = y0 + width;
+  const column = top === null ? null : box(u0, y0, u0 + width, top);
+  const outline = union(box(u0, y0, uEnd, y1), column);
+  const reach = sleeveReach(lay, u0, uEnd, column !== null);
+  if (lay.sleeve === null || reach <= u0) return { sleeves: [], ...inCover(lay, outline) };
+
+  const inside = { x0: -FAR, y0: -FAR, x1: reach, y1: Math.max(y1, top ?? y1) };
+  const sleeved = outline.flatMap((b) => boxes(clip(b, inside)));
+  // Open towards the winding; a link's sleeve is open at its outer end as well, since it does not leave the window.
+  const openEnd = top !== null && lay.kind === 'link' ? FAR : (top ?? 0);
+  const longer = union(box(u0, y0, FAR, y1), top === null ? null : box(u0, y0, u0 + width, openEnd));
+  const bore = erode(longer, lay.sleeve.wall).flatMap((b) => boxes(clip(b, inside)));
+  const wire = [...bore, ...boxes(box(Math.max(reach, u0), y0, uEnd, y1))];
+  return { sleeves: subtract(sleeved, bore), ...inCover(lay, wire) };
+}
+
+const union = (a: Box | null, b: Box | null): Box[] => [...boxes(a), ...subtract(boxes(b), boxes(a))];
+
+/** How far in the sleeve reaches; a riser is covered wholly or not at all. */
+function sleeveReach(lay: Lay, u0: number, uEnd: number, climbs: boolean): number {
+  if (lay.sleeve === null || lay.sleeve.wall === 0) return 0;
+  const { into } = lay.sleeve;
+  if (!climbs) return Math.min(into, uEnd);
+  const far = u0 + boxHeight(lay);
+  return into >= far ? Math.min(into, Math.max(uEnd, far)) : 0;
+}
+
+/** A covered wire keeps its cover on every side, at both ends too. */
+function inCover(lay: Lay, wire: readonly Box[]): { conductors: Box[]; covers: Box[] } {
+  const conductors = erode(wire, lay.wire.cover?.thickness ?? 0);
+  return { conductors, covers: subtract(wire, conductors) };
+}
+
+/** From u to x; the winding's own rectangle comes before its lead's. */
+function placed(shape: Shape, chamber: OracleChamber, side: Side, hull: Box | null): Shape {
+  const turn = (b: Box): Box =>
+    side === 'left'
+      ? { ...b, x0: chamber.x0 + b.x0, x1: chamber.x0 + b.x1 }
+      : { ...b, x0: chamber.x1 - b.x1, x1: chamber.x1 - b.x0 };
+  const place = (all: readonly Box[]): Box[] => subtract(all.map(turn), hull === null ? [] : [hull]);
+  return { conductors: place(shape.conductors), covers: place(shape.covers), sleeves: place(shape.sleeves) };
+}
