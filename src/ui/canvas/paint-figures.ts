@@ -4,7 +4,7 @@
 import { LETTERING } from '#report/palette.ts';
 import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
 import type { StaffPath } from '#report/staff.ts';
-import { chip, chipWidth, line, type Chip, type Pen } from './pen.ts';
+import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
 
 const SIZE = 12.5;
 const CLEAR = 22;
@@ -45,8 +45,21 @@ function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): v
   line(ink, x0, foot, x0, above - 8, { color: look.rim, width: 1 });
   line(ink, x1, foot, x1, above - 8, { color: look.rim, width: 1, dash: [8, 3, 2, 3] });
   line(ink, x0, above, x1, above, { color: look.rim, width: 1.3 });
+  arrow(ink, x0, above, x1 > x0 ? 1 : -1, look.rim);
+  arrow(ink, x1, above, x1 > x0 ? -1 : 1, look.rim);
   const half = chipWidth(ink, words, look) / 2 + 6;
   chip(ink, keptAcross(pen, x1 > x0 ? x1 + half : x1 - half, words, look), above, words, look);
+}
+
+/** `way`: to which side it opens from its tip. */
+function arrow(ink: Ink, x: number, y: number, way: 1 | -1, color: string): void {
+  ink.beginPath();
+  ink.moveTo(x, y);
+  ink.lineTo(x + way * 7, y - 3);
+  ink.lineTo(x + way * 7, y + 3);
+  ink.closePath();
+  ink.fillStyle = color;
+  ink.fill();
 }
 
 function keptAcross({ ink, picture: { room } }: Pen, x: number, words: string, look: Chip): number {

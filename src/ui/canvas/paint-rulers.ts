@@ -9,29 +9,32 @@ import { toDrawingX, toDrawingY } from './view.ts';
 
 const BAR = 5;
 const SIZE = 10.5;
+/** From the bar to the end of its ticks, and from there to the core. */
+const BESIDE = 12;
+const GAP = 2;
 const ROOM = { across: 26, up: 18 } as const;
 
+/** Close to the core while it is in sight, at the edge of the stage where it is not. */
 export function paintRulers(pen: Pen): void {
   const { ink, picture } = pen;
-  const { theme, width, height } = picture;
+  const { theme, width, height, scene } = picture;
+  const top = Math.max(RULER.top, pen.crispY(scene.frame.y1) - GAP) - BESIDE;
+  const left = Math.max(RULER.left, pen.crispX(scene.frame.x0) - GAP) - BESIDE;
   ink.fillStyle = theme.sheet;
-  ink.fillRect(0, 0, width, RULER.top);
-  ink.fillRect(0, 0, RULER.left, height);
-  along(pen);
-  outward(pen);
-  ink.fillStyle = theme.sheet;
-  ink.fillRect(0, 0, RULER.left, RULER.top);
+  ink.fillRect(0, 0, width, Math.min(RULER.top, top + BESIDE));
+  ink.fillRect(0, 0, Math.min(RULER.left, left + BESIDE), height);
+  along(pen, top);
+  outward(pen, left);
   if (picture.view.stretch !== 1) bothScales(pen);
 }
 
-function along({ ink, x, crispX, picture }: Pen): void {
+function along({ ink, x, crispX, picture }: Pen, top: number): void {
   const { view, theme, scene, width } = picture;
   const [first, last] = scene.rulers.x;
   const from = Math.max(first, toDrawingX(view, RULER.left));
   const to = Math.min(last, toDrawingX(view, width));
   if (to <= from) return;
   const marks = rulerMarks(from, to, view.scale, ROOM.across);
-  const top = RULER.top - 12;
   for (const [a, b, filled] of pieces(marks.step, from, to)) {
     ink.fillStyle = filled ? theme.second : theme.sheet;
     ink.fillRect(crispX(a), top, crispX(b) - crispX(a), BAR);
@@ -49,14 +52,13 @@ function along({ ink, x, crispX, picture }: Pen): void {
     letter(ink, x(mm), top - 8, `${mm}`, { size: SIZE, color: theme.ink, family: LETTERING });
 }
 
-function outward({ ink, y, crispY, picture }: Pen): void {
+function outward({ ink, y, crispY, picture }: Pen, left: number): void {
   const { view, theme, scene, height } = picture;
   const [first, last] = scene.rulers.y;
   const from = Math.max(first, toDrawingY(view, height));
   const to = Math.min(last, toDrawingY(view, RULER.top));
   if (to <= from) return;
   const marks = rulerMarks(from, to, view.scale * view.stretch, ROOM.up);
-  const left = RULER.left - 12;
   for (const [a, b, filled] of pieces(marks.step, from, to)) {
     ink.fillStyle = filled ? theme.second : theme.sheet;
     ink.fillRect(left, crispY(b), BAR, crispY(a) - crispY(b));

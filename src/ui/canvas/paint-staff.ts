@@ -18,7 +18,7 @@ export function paintStaff(pen: Pen, path: StaffPath): void {
   for (const piece of path.pieces) {
     ink.globalAlpha = strength(pen, piece.leg);
     const [from, to] = [at(piece.from), at(piece.to)];
-    const lit = picture.leg === piece.leg ? 2 : 0;
+    const lit = picture.lit?.includes(piece.leg) === true ? 2 : 0;
     span(pen, from, to, color, wide + lit);
     if (!piece.filled) span(pen, from, to, picture.theme.sheet, wide + lit - 2.4);
   }
@@ -46,9 +46,8 @@ export function paintThin(pen: Pen, path: StaffPath): void {
 
 export const staffWidth = ({ picture }: Pen): number => Math.max(3, Math.min(7, picture.view.scale * 0.09));
 
-function strength({ picture: { leg, isReading } }: Pen, own: number): number {
-  if (leg === null) return 1;
-  return own === leg || (isReading && own < leg) ? 1 : WAITING;
+function strength({ picture: { lit, told } }: Pen, leg: number): number {
+  return lit === null || lit.includes(leg) || told.includes(leg) ? 1 : WAITING;
 }
 
 function span(

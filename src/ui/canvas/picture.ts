@@ -19,9 +19,10 @@ export interface Picture {
   readonly density: number;
   /** Indices of the picked layers. */
   readonly layers: readonly number[];
-  /** The leg of the path that lights up; the legs before it too where `isReading`. */
-  readonly leg: number | null;
-  readonly isReading: boolean;
+  /** The legs of the path that light up; null: none is picked out, all are as strong. */
+  readonly lit: readonly number[] | null;
+  /** Legs already told, while the path is read piece by piece. */
+  readonly told: readonly number[];
   /** Number of the flag that is picked. */
   readonly flag: number | null;
   readonly grips: readonly Grip[];
@@ -33,7 +34,7 @@ export interface Picture {
 }
 
 /** Space of the rulers at the edges of the stage. */
-export const RULER = { left: 34, top: 30 } as const;
+export const RULER = { left: 32, top: 30 } as const;
 
 export const roomOf = (width: number, height: number): Room => ({
   left: RULER.left,

@@ -17,12 +17,14 @@ const FINE = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
 const NUMBERS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, ...STEPS] as const;
 const LEAST_PIECE_PX = 5;
 const LEAST_FINE_PX = 4;
+/** Parts of a millimetre are numbered only where one millimetre is as wide as this. */
+const PARTS_FROM_PX = 150;
 
 /** Marks between two millimetre values; `perMm` in pixels, `room` the pixels that one number takes. */
 export function rulerMarks(from: number, to: number, perMm: number, room: number): RulerMarks {
   const step = STEPS.find((mm) => mm * perMm >= LEAST_PIECE_PX) ?? 1000;
   const fine = step === 1 ? (FINE.find((mm) => mm * perMm >= LEAST_FINE_PX) ?? null) : null;
-  const numbers = NUMBERS.find((mm) => mm * perMm >= room && (mm >= 1 || fine !== null)) ?? 1000;
+  const numbers = NUMBERS.find((mm) => mm * perMm >= room && (mm >= 1 || perMm >= PARTS_FROM_PX)) ?? 1000;
   return { step, fine, numbers, from: Math.min(from, to), to: Math.max(from, to) };
 }
 

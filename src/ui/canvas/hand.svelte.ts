@@ -1,0 +1,227 @@
+// What the hand does on the drawing: takes an edge, carries a layer, pans, pinches, picks. Pointers and keys come in as
+// plain events; changes go to the editor as a preview while they last and as one step when they end.
+
+import type { Bench } from '#state/bench.svelte.ts';
+import { moveLayer } from '#state/layer-edits.ts';
+import { inMm } from '#units/quantity.ts';
+import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
+import { gripUnder, type Grip } from './grip.ts';
+import type { DrawnSection, Handle } from './handle.ts';
+import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
+import type { Sight } from './sight.svelte.ts';
+import { otherEdges } from './snap.ts';
+import { toDrawingX, toDrawingY } from './view.ts';
+import type { Scene } from '#report/scene.ts';
+
+/** What the hand can see. */
+export interface Reach {
+  readonly scene: () => Scene | null;
+  readonly section: () => DrawnSection | null;
+  readonly grips: () => readonly Grip[];
+  /** Gives the keyboard to a grip that was taken by the pointer. */
+  readonly focus: (id: string) => void;
+}
+
+interface Pressed {
+  readonly x: number;
+  readonly y: number;
+  /** The layer under the pointer when it came down. */
+  readonly layer: number | null;
+  readonly adds: boolean;
+  readonly carries: boolean;
+}
+
+type Spot = Pick<
+  PointerEvent,
+  'pointerId' | 'pointerType' | 'shiftKey' | 'altKey' | 'ctrlKey' | 'metaKey'
+> & {
+  readonly x: number;
+  readonly y: number;
+};
+
+/** Where each pointer that is down was last. */
+type Finger = Pick<Spot, 'pointerId' | 'x' | 'y'>;
+
+/** Pixels: a press that moves less is a click; a grip is taken from so far away. */
+const CLICK_PX = 4;
+const REACH = { mouse: 9, touch: 22 } as const;
+
+export class Hand {
+  drag: Drag | null = $state.raw(null);
+  carried: LayerDrop | null = $state.raw(null);
+  /** Id of the handle under the pointer. */
+  over: string | null = $state(null);
+  isPanning = $state(false);
+  #pressed: Pressed | null = null;
+  #fingers: readonly Finger[] = [];
+  readonly #bench: Bench;
+  readonly #sight: Sight;
+  readonly #reach: Reach;
+
+  constructor(bench: Bench, sight: Sight, reach: Reach) {
+    this.#bench = bench;
+    this.#sight = sight;
+    this.#reach = reach;
+  }
+
+  gripAt(x: number, y: number, pointerType: string): Grip | null {
+    const reach = pointerType === 'touch' ? REACH.touch : REACH.mouse;
+    return gripUnder(this.#reach.grips(), x, y, reach);
+  }
+
+  down(spot: Spot): void {
+    this.#lay(spot);
+    if (this.#fingers.length > 1) return this.putBack();
+    const grip = this.gripAt(spot.x, spot.y, spot.pointerType);
+    if (grip !== null) {
+      this.take(grip.handle, pointerOf(spot));
+      this.#reach.focus(grip.handle.id);
+      return;
+    }
+    const layer = this.#layerAt(spot.x, spot.y);
+    const carries =
+      layer !== null && spot.pointerType !== 'touch' && this.#bench.selection.layers.includes(layer);
+    this.#pressed = {
+      x: spot.x,
+      y: spot.y,
+      layer,
+      carries,
+      adds: spot.shiftKey || spot.ctrlKey || spot.metaKey,
+    };
+  }
+
+  move(spot: Spot): void {
+    const before = this.#fingers.find(({ pointerId }) => pointerId === spot.pointerId);
+    if (before === undefined) {
+      this.over = this.gripAt(spot.x, spot.y, spot.pointerType)?.handle.id ?? null;
+      return;
+    }
+    if (this.#fingers.length > 1) this.#pinch(spot, before);
+    else if (this.drag !== null) this.dragTo(pointerOf(spot));
+    else if (this.#pressed !== null) this.#shift(this.#pressed, spot, before);
+    this.#lay(spot);
+  }
+
+  up(spot: Spot): void {
+    this.#lift(spot.pointerId);
+    const pressed = this.#pressed;
+    this.#pressed = null;
+    if (this.drag !== null) return this.drop();
+    if (this.carried !== null) return this.#putDown(this.carried);
+    if (pressed !== null && !this.isPanning) this.#pick(pressed);
+    this.isPanning = false;
+  }
+
+  /** The pointer is gone: nothing happened. */
+  lost(pointerId: number): void {
+    this.#lift(pointerId);
+    this.putBack();
+  }
+
+  take(handle: Handle, pointer: Pointer): void {
+    const section = this.#reach.section();
+    if (section === null) return;
+    this.#sight.hold();
+    this.drag = taken(handle, otherEdges(section, handle), pointer, this.#sight.view);
+  }
+
+  dragTo(pointer: Pointer): void {
+    if (this.drag !== null) this.#follow(dragged(this.drag, pointer, this.#sight.view));
+  }
+
+  /** As the keyboard moves it: the drag without a pointer. */
+  moveTo(handle: Handle, value: Drag['value'], position: Drag['position']): void {
+    if (this.drag?.handle.id !== handle.id) {
+      this.drop();
+      this.take(handle, { x: 0, y: 0, fine: false });
+    }
+    const { drag } = this;
+    if (drag !== null)
+      this.#follow({ ...drag, value, position, guides: drag.edges.filter((edge) => edge === position) });
+  }
+
+  /** One step of the history, or none where the edge came back. */
+  drop(): void {
+    const { drag } = this;
+    if (drag === null) return;
+    this.drag = null;
+    if (isMoved(drag)) this.#bench.editor.edit(editsOfDrag(drag), `set the ${drag.handle.label}`);
+    else this.#bench.editor.cancel();
+    this.#sight.letGo();
+  }
+
+  putBack(): void {
+    if (this.drag !== null) {
+      this.drag = null;
+      this.#bench.editor.cancel();
+      this.#sight.letGo();
+    }
+    this.#pressed = null;
+    this.carried = null;
+    this.isPanning = false;
+  }
+
+  #follow(drag: Drag): void {
+    const isNew = drag.value !== this.drag?.value;
+    this.drag = drag;
+    if (!isNew) return;
+    if (isMoved(drag)) this.#bench.editor.preview(editsOfDrag(drag));
+    else this.#bench.editor.cancel();
+  }
+
+  #shift(pressed: Pressed, spot: Spot, before: { readonly x: number; readonly y: number }): void {
+    const [columns, rows] = [spot.x - pressed.x, spot.y - pressed.y];
+    if (!this.isPanning && this.carried === null && Math.hypot(columns, rows) < CLICK_PX) return;
+    const scene = this.#reach.scene();
+    if (pressed.carries && pressed.layer !== null && scene !== null && !this.isPanning) {
+      this.carried = layerDrop(scene.layers, pressed.layer, toDrawingY(this.#sight.view, spot.y));
+      return;
+    }
+    const from = this.isPanning ? before : pressed;
+    this.isPanning = true;
+    this.#sight.pan(spot.x - from.x, spot.y - from.y);
+  }
+
+  #pinch(spot: Spot, before: { readonly x: number; readonly y: number }): void {
+    const other = this.#fingers.find(({ pointerId }) => pointerId !== spot.pointerId);
+    if (other === undefined) return;
+    const [was, is] = [before, spot].map(({ x, y }) => Math.hypot(x - other.x, y - other.y));
+    const [x, y] = [(spot.x + other.x) / 2, (spot.y + other.y) / 2];
+    this.#sight.pan((spot.x - before.x) / 2, (spot.y - before.y) / 2);
+    if (was !== undefined && is !== undefined && was > 0) this.#sight.zoom(is / was, x, y);
+  }
+
+  #putDown({ layer, index }: LayerDrop): void {
+    this.carried = null;
+    if (index === layer) return;
+    const { editor, selection } = this.#bench;
+    editor.change(moveLayer(editor.doc, layer, index), 'move layer');
+    selection.layers = [index];
+    if (selection.openRow === layer) selection.openRow = index;
+  }
+
+  #pick({ layer, adds }: Pressed): void {
+    const { selection } = this.#bench;
+    if (layer !== null) selection.pickLayer(layer, adds);
+    else if (!adds) selection.layers = [];
+  }
+
+  #lay({ pointerId, x, y }: Spot): void {
+    this.#lift(pointerId);
+    this.#fingers = [...this.#fingers, { pointerId, x, y }];
+  }
+
+  #lift(pointerId: number): void {
+    this.#fingers = this.#fingers.filter((finger) => finger.pointerId !== pointerId);
+  }
+
+  #layerAt(column: number, row: number): number | null {
+    const [scene, section] = [this.#reach.scene(), this.#reach.section()];
+    if (scene === null || section === null) return null;
+    const { view } = this.#sight;
+    const chambers = section.chambers.map(({ x0, x1 }) => ({ x0: inMm(x0), x1: inMm(x1) }));
+    return layerAt(scene.layers, chambers, toDrawingX(view, column), toDrawingY(view, row));
+  }
+}
+
+const pointerOf = ({ x, y, shiftKey, altKey }: Spot): Pointer => ({ x, y, fine: shiftKey || altKey });

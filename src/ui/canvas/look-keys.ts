@@ -1,0 +1,27 @@
+// Keys of the drawing when it has the keyboard itself: nearer, farther, all of it; arrows pan.
+
+import type { Sight } from './sight.svelte.ts';
+
+const PAN_PX = 48;
+
+const PANS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [PAN_PX, 0],
+  ArrowRight: [-PAN_PX, 0],
+  ArrowUp: [0, PAN_PX],
+  ArrowDown: [0, -PAN_PX],
+};
+
+/** Whether the key meant something. */
+export function lookKey(
+  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>,
+  sight: Sight,
+): boolean {
+  if (event.ctrlKey || event.metaKey || event.altKey) return false;
+  const pan = PANS[event.key];
+  if (event.key === '+' || event.key === '=') sight.step(1);
+  else if (event.key === '-') sight.step(-1);
+  else if (event.key === '0') sight.showWhole();
+  else if (pan !== undefined) sight.pan(...pan);
+  else return false;
+  return true;
+}

@@ -1,0 +1,76 @@
+// Ties the pointer, wheel and touch events of the stage to the hand and the sight. One finger scrolls the page until it
+// meets a grip or the drawing is zoomed in; two fingers, and the wheel while it changes anything, belong to the drawing.
+
+import type { Hand } from './hand.svelte.ts';
+import type { Sight } from './sight.svelte.ts';
+
+/** A turn of the wheel by one notch is about a hundred pixels. */
+const WHEEL = 0.0016;
+/** A page that was scrolling a moment ago goes on scrolling. */
+const SCROLLS_MS = 250;
+
+export const pointing =
+  (hand: Hand, sight: Sight) =>
+  (stage: HTMLElement): (() => void) => {
+    let scrolledAt = -Infinity;
+    const place = (event: {
+      readonly clientX: number;
+      readonly clientY: number;
+    }): { x: number; y: number } => {
+      const { left, top } = stage.getBoundingClientRect();
+      return { x: event.clientX - left, y: event.clientY - top };
+    };
+    const spot = (event: PointerEvent) => ({
+      pointerId: event.pointerId,
+      pointerType: event.pointerType,
+      shiftKey: event.shiftKey,
+      altKey: event.altKey,
+      ctrlKey: event.ctrlKey,
+      metaKey: event.metaKey,
+      ...place(event),
+    });
+    const onwheel = (event: WheelEvent): void => {
+      const isMeant = event.ctrlKey || event.metaKey || event.timeStamp - scrolledAt > SCROLLS_MS;
+      if (!isMeant) return;
+      const { x, y } = place(event);
+      const pixels = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? event.deltaY * 40 : event.deltaY;
+      const changes = event.shiftKey
+        ? (sight.pan(-pixels, 0), true)
+        : sight.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
+      if (changes || event.ctrlKey) event.preventDefault();
+    };
+    const onpointerdown = (event: PointerEvent): void => {
+      if (event.button !== 0) return;
+      stage.setPointerCapture(event.pointerId);
+      hand.down(spot(event));
+    };
+    // else the stage would take the keyboard from the grip that was just given it
+    const onmousedown = (event: MouseEvent): void => {
+      if (hand.drag !== null) event.preventDefault();
+    };
+    const ontouchstart = (event: TouchEvent): void => {
+      const [finger] = event.touches;
+      if (finger === undefined) return;
+      const { x, y } = place(finger);
+      if (event.touches.length > 1 || hand.gripAt(x, y, 'touch') !== null) event.preventDefault();
+    };
+    const onkeydown = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape' && (hand.drag !== null || hand.carried !== null)) {
+        hand.putBack();
+        event.preventDefault();
+      }
+    };
+    const stop = new AbortController();
+    const { signal } = stop;
+    stage.addEventListener('pointerdown', onpointerdown, { signal });
+    stage.addEventListener('mousedown', onmousedown, { signal });
+    stage.addEventListener('pointermove', (event) => hand.move(spot(event)), { signal });
+    stage.addEventListener('pointerup', (event) => hand.up(spot(event)), { signal });
+    stage.addEventListener('pointercancel', (event) => hand.lost(event.pointerId), { signal });
+    stage.addEventListener('pointerleave', () => (hand.over = null), { signal });
+    stage.addEventListener('wheel', onwheel, { signal, passive: false });
+    stage.addEventListener('touchstart', ontouchstart, { signal, passive: false });
+    addEventListener('scroll', (event) => (scrolledAt = event.timeStamp), { signal, passive: true });
+    addEventListener('keydown', onkeydown, { signal, capture: true });
+    return () => stop.abort();
+  };
