@@ -66,7 +66,7 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   const verdict: Verdict = {
     format: 'layerwright-verdict/1',
     title: design.title,
-    rules: { id: book.id, edition: book.edition },
+    rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
     notJudged: notJudgedOf(design, worst.pairs, filled.notJudged),
     coreAsPrimary: coreAsPrimary(judging, design, answers),
@@ -100,6 +100,9 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     },
   };
 }
+
+/** `3 (2018)` is told as 2018. */
+const yearOf = (edition: string): string => /\((\d{4})\)/.exec(edition)?.[1] ?? edition;
 
 /** The judging at best; where it can come out no better than at worst it is not made again. */
 function bestPairs(
