@@ -56,7 +56,11 @@ const KINDS: readonly Kind[] = [
   { letter: 'S', circuit: 'out', conductor: '0.5 mm', side: 'right', turns: 8 },
 ];
 
-function windingOf(id: string, { circuit, conductor, side }: Kind, hasLeads: boolean): Record<string, unknown> {
+function windingOf(
+  id: string,
+  { circuit, conductor, side }: Kind,
+  hasLeads: boolean,
+): Record<string, unknown> {
   const sleeve = { wall: '0.45 mm', into: '4 mm' };
   const lead = (way: string) => ({ at: side, exit: side, way, sleeve });
   const leads = hasLeads ? { start: lead('slot'), finish: lead('riser') } : 'not-judged';

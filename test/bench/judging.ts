@@ -54,7 +54,11 @@ const rows: readonly (readonly [string, string, string])[] = [
     `x ${(hundred / twelve).toFixed(0)}`,
     `<= x ${(layers * layers).toFixed(0)} (the square of the layers)`,
   ],
-  ['read and judge the demo after a change', `${follows('static/demos/greenhouse-timer.json', 60).toFixed(1)} ms`, '<= 16 ms with the redraw'],
+  [
+    'read and judge the demo after a change',
+    `${follows('static/demos/greenhouse-timer.json', 60).toFixed(1)} ms`,
+    '<= 16 ms with the redraw',
+  ],
   ['stress, 4 windings, 3 variants', `${stressing(200).toFixed(1)} ms`, '<= 5 ms'],
 ];
 console.log(JSON.stringify(rows));
