@@ -75,9 +75,13 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
     await page.getByRole('heading', { level: 1, name: 'Stress' }).waitFor();
   });
 
-  for (const colorScheme of ['light', 'dark'] as const)
-    it(`should have no fault that axe finds (${colorScheme})`, async () => {
-      const { page } = await openStress({ colorScheme });
+  for (const [colorScheme, width] of [
+    ['light', 1440],
+    ['dark', 1440],
+    ['light', 360],
+  ] as const)
+    it(`should have no fault that axe finds (${colorScheme}, ${width} px)`, async () => {
+      const { page } = await openStress({ colorScheme, viewport: { width, height: 900 } });
       await page.evaluate(axe.source);
       const { violations } = await page.evaluate(() =>
         (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
