@@ -64,8 +64,21 @@ function unbonded(doc: DesignFile, circuit: string): DesignFile {
         undefined,
       );
   });
-  const outputs = doc.converter?.outputs.findIndex((output) => output.circuit === circuit) ?? -1;
-  return outputs < 0 ? edited : removeAt(edited, 'converter.outputs', outputs);
+  edited = withoutOutput(edited, 'converter.outputs', doc.converter?.outputs, circuit);
+  doc.converter?.variants?.forEach((variant, i) => {
+    edited = withoutOutput(edited, `converter.variants[${i}].outputs`, variant.outputs, circuit);
+  });
+  return edited;
+}
+
+function withoutOutput(
+  doc: DesignFile,
+  list: string,
+  outputs: readonly { readonly circuit: string }[] | undefined,
+  circuit: string,
+): DesignFile {
+  const place = outputs?.findIndex((output) => output.circuit === circuit) ?? -1;
+  return place < 0 ? doc : removeAt(doc, list, place);
 }
 
 function freeWindingId(taken: readonly string[], circuit: number): string {

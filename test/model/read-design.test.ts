@@ -136,17 +136,24 @@ describe('readDesign', () => {
     expect(read(file).layers).toMatchObject([{ lead: null }, { lead: LEFT_OUT }]);
   });
 
-  it('should let a block stand in the place that an inset leaves', () => {
-    const margin = { width: '4 mm', filled: true };
+  it('should lay an inset beside the block at the same side', () => {
+    const margin = { width: '3 mm', filled: true };
     const tape = {
       kind: 'tape',
       plyThickness: '0.06 mm',
       plies: 1,
-      inset: { left: '4 mm', right: '4 mm' },
+      inset: { left: '2.9 mm', right: '2.9 mm' },
     } as const;
     expect(
       read({ ...plainFile(), layers: [{ ...tape, margins: { left: margin, right: margin } }] }).layers,
     ).toHaveLength(1);
+    const wide = {
+      ...tape,
+      inset: { left: '3 mm', right: '3 mm' },
+      margins: { left: margin, right: margin },
+    };
+    const answer = readDesign({ ...plainFile(), layers: [wide] }, KNOWN);
+    expect(answer.kind === 'bad' && answer.faults[0]?.field).toMatch(/^layers\[0\]\.(margins|inset)/);
   });
 
   it('should leave the file as it was', () => {
