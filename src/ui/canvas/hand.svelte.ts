@@ -72,6 +72,10 @@ export class Hand {
   down(spot: Spot): void {
     this.#lay(spot);
     if (this.#fingers.length > 1) return this.putBack();
+    if (spot.y < (this.#sight.overview?.height ?? 0)) {
+      this.#sight.centreOn(spot.x, spot.y);
+      return;
+    }
     const grip = this.gripAt(spot.x, spot.y, spot.pointerType);
     if (grip !== null) {
       this.take(grip.handle, pointerOf(spot));
@@ -98,7 +102,8 @@ export class Hand {
     }
     if (this.#fingers.length > 1) this.#pinch(spot, before);
     else if (this.drag !== null) this.dragTo(pointerOf(spot));
-    else if (this.#pressed !== null) this.#shift(this.#pressed, spot, before);
+    else if (this.#pressed === null) this.#sight.centreOn(spot.x, spot.y);
+    else this.#shift(this.#pressed, spot, before);
     this.#lay(spot);
   }
 

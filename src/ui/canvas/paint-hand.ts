@@ -8,7 +8,6 @@ import { unreachable } from '#units/unreachable.ts';
 import type { Drag } from './drag.ts';
 import { GRIP, type Grip } from './grip.ts';
 import { chip, chipWidth, line, stroke, type Chip, type Pen } from './pen.ts';
-import { RULER } from './picture.ts';
 
 export function paintPicked({ ink, crispX, crispY, picture }: Pen): void {
   const { scene, layers, theme, carried } = picture;
@@ -61,14 +60,14 @@ export function paintDrag(pen: Pen, drag: Drag): void {
   const half = chipWidth(pen.ink, words, look) / 2;
   switch (drag.handle.axis) {
     case 'x': {
-      line(pen.ink, grip.x, RULER.top - 7, grip.x, grip.y, { color: theme.ink, width: 1.2 });
-      chip(pen.ink, Math.max(half, grip.x), RULER.top - 19, words, look);
+      line(pen.ink, grip.x, picture.room.top - 7, grip.x, grip.y, { color: theme.ink, width: 1.2 });
+      chip(pen.ink, Math.max(half, grip.x), picture.room.top - 19, words, look);
       const aside = grip.x - half - 10 < picture.room.left ? 1 : -1;
       chip(pen.ink, grip.x + aside * (half + 10), grip.y, words, look);
       return;
     }
     case 'y': {
-      line(pen.ink, RULER.left - 7, grip.y, grip.x, grip.y, { color: theme.ink, width: 1.2 });
+      line(pen.ink, picture.room.left - 7, grip.y, grip.x, grip.y, { color: theme.ink, width: 1.2 });
       const below = grip.y - 18 < picture.room.top ? 1 : -1;
       chip(pen.ink, grip.x, grip.y + below * 18, words, look);
       return;

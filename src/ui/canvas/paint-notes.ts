@@ -72,3 +72,15 @@ function dimensionLine({ ink, picture: { theme } }: Pen, x: number, foot: number
   ink.fill();
   stroke(ink, { color: theme.second, width: 0.5 });
 }
+
+/** The number that a layer has in the list, in the flange beside it. */
+export function paintNumbers(pen: Pen): void {
+  const { scene, theme, view } = pen.picture;
+  const ends = scene.rulers.x;
+  for (const { layer, y0, y1 } of scene.layers) {
+    const size = Math.min(NOTE_SIZE, (y1 - y0) * view.scale * view.stretch);
+    if (size < LETTER.least) continue;
+    const look = { size, color: theme.second, align: 'left', family: LETTERING } as const;
+    letter(pen.ink, pen.x(ends[1]) + 5, pen.y((y0 + y1) / 2), `${layer + 1}`, look);
+  }
+}

@@ -17,12 +17,12 @@ const ROOM = { across: 26, up: 18 } as const;
 /** Close to the core while it is in sight, at the edge of the stage where it is not. */
 export function paintRulers(pen: Pen): void {
   const { ink, picture } = pen;
-  const { theme, width, height, scene } = picture;
-  const top = Math.max(RULER.top, pen.crispY(scene.frame.y1) - GAP) - BESIDE;
-  const left = Math.max(RULER.left, pen.crispX(scene.frame.x0) - GAP) - BESIDE;
+  const { theme, width, height, scene, room } = picture;
+  const top = Math.max(room.top, pen.crispY(scene.frame.y1) - GAP) - BESIDE;
+  const left = Math.max(room.left, pen.crispX(scene.frame.x0) - GAP) - BESIDE;
   ink.fillStyle = theme.sheet;
-  ink.fillRect(0, 0, width, Math.min(RULER.top, top + BESIDE));
-  ink.fillRect(0, 0, Math.min(RULER.left, left + BESIDE), height);
+  ink.fillRect(0, room.top - RULER.top, width, Math.min(RULER.top, top + BESIDE - room.top + RULER.top));
+  ink.fillRect(0, room.top - RULER.top, Math.min(room.left, left + BESIDE), height);
   along(pen, top);
   outward(pen, left);
   if (picture.view.stretch !== 1) bothScales(pen);
@@ -31,7 +31,7 @@ export function paintRulers(pen: Pen): void {
 function along({ ink, x, crispX, picture }: Pen, top: number): void {
   const { view, theme, scene, width } = picture;
   const [first, last] = scene.rulers.x;
-  const from = Math.max(first, toDrawingX(view, RULER.left));
+  const from = Math.max(first, toDrawingX(view, picture.room.left));
   const to = Math.min(last, toDrawingX(view, width));
   if (to <= from) return;
   const marks = rulerMarks(from, to, view.scale, ROOM.across);
@@ -56,7 +56,7 @@ function outward({ ink, y, crispY, picture }: Pen, left: number): void {
   const { view, theme, scene, height } = picture;
   const [first, last] = scene.rulers.y;
   const from = Math.max(first, toDrawingY(view, height));
-  const to = Math.min(last, toDrawingY(view, RULER.top));
+  const to = Math.min(last, toDrawingY(view, picture.room.top));
   if (to <= from) return;
   const marks = rulerMarks(from, to, view.scale * view.stretch, ROOM.up);
   for (const [a, b, filled] of pieces(marks.step, from, to)) {
@@ -98,7 +98,7 @@ function bothScales({ ink, picture }: Pen): void {
   const { view, theme, width, height } = picture;
   const [right, bottom] = [width - 12, height - 12];
   const [across, up] = [view.scale, view.scale * view.stretch];
-  const step = [1, 0.1, 0.01].find((mm) => mm * up <= (height - RULER.top) / 2) ?? 0.01;
+  const step = [1, 0.1, 0.01].find((mm) => mm * up <= (height - picture.room.top) * 0.7) ?? 0.01;
   const look = { color: theme.ink, width: 2 };
   const left = right - across * step;
   ink.fillStyle = theme.sheet;

@@ -42,30 +42,34 @@ function paintKind(pen: Pen, turns: readonly TurnCircle[]): void {
   const hue = theme.circuits[look.hue];
   const outer = (first.overall / 2) * view.scale;
   const metal = (first.conductor / 2) * view.scale;
+  const ring = Math.max(1, Math.min(2.5, outer * 0.05));
   if ((first.overall - first.conductor) / 2 >= SHELL_MM) {
-    discs(pen, turns, outer - 0.5, theme.materials.cover.fill);
+    discs(pen, turns, outer, 0.5, theme.materials.cover.fill);
     stroke(pen.ink, { color: hue.ring, width: 1 });
-    discs(pen, turns, metal, hue.ring);
-    discs(pen, turns, metal - 1, hue.fill);
+    discs(pen, turns, metal, 0, hue.ring);
+    discs(pen, turns, metal, ring, hue.fill);
   } else {
-    discs(pen, turns, outer, hue.ring);
-    discs(pen, turns, Math.min(metal, outer - 1), hue.fill);
+    discs(pen, turns, outer, 0, hue.ring);
+    discs(pen, turns, outer, Math.max(ring, outer - metal), hue.fill);
   }
   const inner = Math.min(metal, outer - 1);
   if (2 * inner >= LEAST_MARK) marks(pen, turns, look.mark, hue, inner);
 }
 
+/** `within`: pixels inside the radius, the same both ways, so that a ring keeps its width under a stretch. */
 function discs(
   { ink, x, y, picture }: Pen,
   turns: readonly TurnCircle[],
   radius: number,
+  within: number,
   fill: string,
 ): void {
-  const across = Math.max(0.5, radius);
+  const across = Math.max(0.5, radius - within);
+  const up = Math.max(0.5, radius * picture.view.stretch - within);
   ink.beginPath();
   for (const turn of turns) {
     ink.moveTo(x(turn.x) + across, y(turn.y));
-    ink.ellipse(x(turn.x), y(turn.y), across, across * picture.view.stretch, 0, 0, 2 * Math.PI);
+    ink.ellipse(x(turn.x), y(turn.y), across, up, 0, 0, 2 * Math.PI);
   }
   ink.fillStyle = fill;
   ink.fill();

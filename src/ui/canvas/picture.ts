@@ -25,6 +25,10 @@ export interface Picture {
   readonly told: readonly number[];
   /** Number of the flag that is picked. */
   readonly flag: number | null;
+  /** Layers carry their numbers on the drawing, where no line leads to the list. */
+  readonly isNumbered: boolean;
+  /** The whole section small above the close view; null where there is no need. */
+  readonly overview: { readonly view: View; readonly height: number } | null;
   readonly grips: readonly Grip[];
   /** Path of the handle under the pointer or the keyboard. */
   readonly hot: string | null;
@@ -34,11 +38,12 @@ export interface Picture {
 }
 
 /** Space of the rulers at the edges of the stage. */
-export const RULER = { left: 32, top: 30 } as const;
+export const RULER = { left: 36, top: 30 } as const;
 
-export const roomOf = (width: number, height: number): Room => ({
+/** `overview`: height of the strip at the top that shows the whole section small. */
+export const roomOf = (width: number, height: number, overview: number): Room => ({
   left: RULER.left,
-  top: RULER.top,
+  top: overview + RULER.top,
   right: width,
   bottom: height,
 });

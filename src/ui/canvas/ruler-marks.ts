@@ -14,7 +14,7 @@ export interface RulerMarks {
 
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
 const FINE = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
-const NUMBERS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, ...STEPS] as const;
+const NUMBERS = [0.1, 0.2, 0.5, ...STEPS] as const;
 const LEAST_PIECE_PX = 5;
 const LEAST_FINE_PX = 4;
 /** Parts of a millimetre are numbered only where one millimetre is as wide as this. */

@@ -6,7 +6,8 @@ import { circledLayers, paintTurns } from './paint-turns.ts';
 import { paintDrag, paintGrips, paintPicked } from './paint-hand.ts';
 import { paintFigures } from './paint-figures.ts';
 import { paintFlags } from './paint-flags.ts';
-import { paintLetters, paintNotes } from './paint-notes.ts';
+import { paintLetters, paintNotes, paintNumbers } from './paint-notes.ts';
+import { paintOverview } from './paint-overview.ts';
 import { paintRulers } from './paint-rulers.ts';
 import { paintSolids } from './paint-solids.ts';
 import { paintStaff, paintThin } from './paint-staff.ts';
@@ -80,6 +81,7 @@ function paintGround(pen: Pen): void {
   paintSolids(pen, circled);
   paintTurns(pen, circled);
   paintNotes(pen);
+  if (picture.isNumbered) paintNumbers(pen);
   paintLetters(pen);
   ink.restore();
 }
@@ -95,6 +97,7 @@ function paintOver(pen: Pen): void {
   paintFlags(pen);
   if (scene.path !== null) paintFigures(pen, scene.path);
   paintRulers(pen);
+  if (picture.overview !== null) paintOverview(pen, picture.overview);
   if (drag !== null) paintDrag(pen, drag);
   ink.restore();
 }

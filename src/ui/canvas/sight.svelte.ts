@@ -9,6 +9,8 @@ import {
   keptInSight,
   limitScale,
   moved,
+  toDrawingX,
+  toDrawingY,
   zoomed,
   type Box,
   type Room,
@@ -26,12 +28,17 @@ export interface Sights {
 
 const EDGE = { left: 4, top: 2, right: 6, bottom: 8 } as const;
 const NEAREST = { least: 200, most: 640 } as const;
+/** Below this width a build is too small to read as a whole: it is seen close, under a small view of the whole. */
+const SLIM_PX = 560;
+const CLOSE_PX = 230;
 
 export class Sight {
   width = $state(0);
   /** Height that the page has for the stage at most. */
   most = $state<number>(NEAREST.most);
   density = $state(1);
+  /** A part that is seen as large as it goes, until one zooms or pans. */
+  #part: Box | null = $state.raw(null);
   #own: View | null = $state.raw(null);
   #held: View | null = $state.raw(null);
   #stretch = $state(1);
@@ -43,17 +50,34 @@ export class Sight {
     this.#sights = sights;
   }
 
-  /** As high as the whole section needs at the full width. */
-  readonly height: number = $derived.by(() => {
+  /** Scale and height at which the whole section takes the full width. */
+  readonly #fitting: { readonly scale: number; readonly height: number } = $derived.by(() => {
     const { frame, ply } = this.#sights();
-    const across = this.width - RULER.left - EDGE.left - EDGE.right;
-    const fitting = limitScale(Math.max(0, across) / Math.max(frame.x1 - frame.x0, 1e-6));
-    const scale = scaleAtMost(fitting, { ply, stretch: 1, density: this.density });
-    const wished = RULER.top + EDGE.top + EDGE.bottom + (frame.y1 - frame.y0) * scale;
-    return Math.round(Math.max(NEAREST.least, Math.min(this.most, wished)));
+    const across = Math.max(0, this.width - RULER.left - EDGE.left - EDGE.right);
+    const wished = limitScale(across / Math.max(frame.x1 - frame.x0, 1e-6));
+    const scale = scaleAtMost(wished, { ply, stretch: 1, density: this.density });
+    return { scale, height: EDGE.top + EDGE.bottom + (frame.y1 - frame.y0) * scale };
   });
 
-  readonly room: Room = $derived.by(() => roomOf(this.width, this.height));
+  readonly isSlim: boolean = $derived.by(() => this.width > 0 && this.width < SLIM_PX);
+
+  /** The small view of the whole; null where the whole is what is seen. */
+  readonly overview: { readonly view: View; readonly height: number } | null = $derived.by(() => {
+    if (!this.isSlim || this.isWhole) return null;
+    const { scale, height } = this.#fitting;
+    const room = { left: 0, top: 0, right: this.width, bottom: height };
+    return { view: centred(this.#sights().frame, room, scale, 1), height: Math.round(height) };
+  });
+
+  /** As high as the whole section needs at the full width; for a close view, that much more. */
+  readonly height: number = $derived.by(() => {
+    const { height } = this.#fitting;
+    if (this.overview !== null) return this.overview.height + RULER.top + CLOSE_PX;
+    const least = this.isSlim ? 0 : NEAREST.least;
+    return Math.round(Math.max(least, Math.min(this.most, RULER.top + height)));
+  });
+
+  readonly room: Room = $derived.by(() => roomOf(this.width, this.height, this.overview?.height ?? 0));
 
   readonly whole: View = $derived.by(() => {
     const { frame, stack } = this.#sights();
@@ -67,11 +91,17 @@ export class Sight {
 
   readonly view: View = $derived.by(() => {
     if (this.#held !== null) return this.#held;
-    return this.#own === null ? this.whole : keptInSight(this.#own, this.#sights().frame, this.room);
+    if (this.#own !== null) return keptInSight(this.#own, this.#sights().frame, this.room);
+    return this.#part === null ? this.whole : this.#fitted(this.#part);
   });
 
   get isWhole(): boolean {
-    return this.#own === null;
+    return this.#own === null && this.#part === null;
+  }
+
+  /** Zoomed or panned by hand. */
+  get isOwn(): boolean {
+    return this.#own !== null;
   }
 
   get stretch(): number {
@@ -80,6 +110,7 @@ export class Sight {
 
   showWhole(): void {
     this.#own = null;
+    this.#part = null;
   }
 
   /** By a factor about a pixel, settling on an offered scale. False where nothing changes: the page may scroll. */
@@ -88,8 +119,8 @@ export class Sight {
     const from = nearestScale(this.#wished, this.#grid) === scale ? this.#wished : scale;
     this.#wished = limitScale(from * factor);
     if (this.#wished <= this.whole.scale) {
-      const changes = this.#own !== null;
-      this.#own = null;
+      const changes = !this.isWhole;
+      this.showWhole();
       return changes;
     }
     this.#to(nearestScale(this.#wished, this.#grid), column, row);
@@ -100,7 +131,7 @@ export class Sight {
   step(direction: 1 | -1): void {
     const { left, right, top, bottom } = this.room;
     const scale = nextScale(this.view.scale, this.#grid, direction);
-    if (scale <= this.whole.scale) this.#own = null;
+    if (scale <= this.whole.scale) this.showWhole();
     else this.#to(scale, (left + right) / 2, (top + bottom) / 2);
   }
 
@@ -110,20 +141,26 @@ export class Sight {
   }
 
   stretchTo(stretch: number): void {
-    const wasWhole = this.isWhole;
     const { left, right, top, bottom } = this.room;
     const before = this.view;
     this.#stretch = stretch;
-    if (wasWhole) return;
+    if (this.#own === null) return;
     const scale = nearestScale(before.scale, this.#grid);
     this.#own = zoomed(before, { scale, stretch }, (left + right) / 2, (top + bottom) / 2);
   }
 
   /** Shows this box as large as it goes. */
-  showBox(box: Box): void {
-    const room = inset(this.room);
-    const scale = scaleAtMost(fittingScale(box, room, this.#stretch), this.#grid);
-    this.#own = centred(box, room, scale, this.#stretch);
+  showPart(box: Box): void {
+    this.#part = box;
+    this.#own = null;
+  }
+
+  /** The place under this pixel of the small view comes into the middle. */
+  centreOn(column: number, row: number): void {
+    if (this.overview === null) return;
+    const x = toDrawingX(this.overview.view, column);
+    const y = toDrawingY(this.overview.view, row);
+    this.#own = centred({ x0: x, x1: x, y0: y, y1: y }, this.room, this.view.scale, this.#stretch);
   }
 
   /** Keeps the view as it is while an edge is in the hand. */
@@ -137,6 +174,12 @@ export class Sight {
 
   get #grid(): PlyGrid {
     return { ply: this.#sights().ply, stretch: this.#stretch, density: this.density };
+  }
+
+  #fitted(box: Box): View {
+    const room = inset(this.room);
+    const scale = scaleAtMost(fittingScale(box, room, this.#stretch), this.#grid);
+    return centred(box, room, scale, this.#stretch);
   }
 
   #to(scale: number, column: number, row: number): void {

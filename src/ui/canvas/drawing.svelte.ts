@@ -1,0 +1,103 @@
+// The drawing as it stands: the scene of the picked section, how it is looked at, its handles, what is in the hand, and from
+// all of these the picture that is painted. Made once by the component that shows it.
+
+import { palette } from '#report/palette.ts';
+import { sceneOf, type Scene } from '#report/scene.ts';
+import type { Bench } from '#state/bench.svelte.ts';
+import { gripsOf, type Grip } from './grip.ts';
+import { Hand } from './hand.svelte.ts';
+import type { DrawnSection, Handle } from './handle.ts';
+import { handlesOf } from './handles.ts';
+import { flagsInSight, type PlacedFlag } from './paint-flags.ts';
+import type { Picture } from './picture.ts';
+import { Reading } from './reading.svelte.ts';
+import { Sight } from './sight.svelte.ts';
+import { sightsOf } from './sights-of.ts';
+
+export class Drawing {
+  readonly sight: Sight;
+  readonly hand: Hand;
+  readonly reading: Reading;
+  /** Id of the grip that has the keyboard. */
+  keyed: string | null = $state(null);
+  /** Layers carry their numbers, because no line leads to the list. */
+  isNumbered = $state(false);
+  readonly #bench: Bench;
+
+  /** `focus` gives the keyboard to a grip that the pointer took. */
+  constructor(bench: Bench, focus: (id: string) => void) {
+    this.#bench = bench;
+    this.sight = new Sight(() => sightsOf(this.scene));
+    this.hand = new Hand(bench, this.sight, {
+      scene: () => this.scene,
+      section: () => this.section,
+      grips: () => this.grips,
+      focus,
+    });
+    this.reading = new Reading(
+      () => this.scene?.path ?? null,
+      bench.selection,
+      () => matchMedia('(prefers-reduced-motion: reduce)').matches,
+    );
+  }
+
+  readonly scene: Scene | null = $derived.by(() => {
+    const { design, judgement, section, pair, spot } = this.#bench;
+    if (design === null || judgement === null) return null;
+    return sceneOf(design, judgement, section, { pair: pair?.between ?? null, spot });
+  });
+
+  readonly section: DrawnSection | null = $derived.by(
+    () => this.#bench.judgement?.sections.find(({ name }) => name === this.#bench.section) ?? null,
+  );
+
+  readonly handles: readonly Handle[] = $derived.by(() => {
+    const { design } = this.#bench;
+    const found = design === null || this.section === null ? [] : handlesOf(design, this.section);
+    const { drag } = this.hand;
+    if (drag === null) return found;
+    // in its place: a grip that moves in the list would lose the keyboard
+    const held = { ...drag.handle, at: drag.position };
+    const others = found.map((handle) => (handle.id === held.id ? held : handle));
+    return others.includes(held) ? others : [...others, held];
+  });
+
+  readonly grips: readonly Grip[] = $derived.by(() =>
+    gripsOf(this.handles, this.sight.view, this.sight.room),
+  );
+
+  readonly flags: readonly PlacedFlag[] = $derived.by(() => {
+    const { scene, sight } = this;
+    return scene === null ? [] : flagsInSight({ scene, view: sight.view, room: sight.room });
+  });
+
+  /** The handle in the hand or under the pointer. */
+  readonly hot: Handle | null = $derived.by(
+    () => this.hand.drag?.handle ?? this.handles.find(({ id }) => id === this.hand.over) ?? null,
+  );
+
+  readonly picture: Picture | null = $derived.by(() => {
+    const { scene, sight, hand, reading } = this;
+    const { selection, spot, theme } = this.#bench;
+    if (scene === null || sight.width === 0) return null;
+    return {
+      scene,
+      theme: palette[theme.shown],
+      view: sight.view,
+      width: sight.width,
+      height: sight.height,
+      room: sight.room,
+      density: sight.density,
+      layers: selection.layers,
+      lit: reading.lit,
+      told: reading.told,
+      flag: spot === null ? null : spot + 1,
+      isNumbered: this.isNumbered,
+      overview: sight.overview,
+      grips: this.grips,
+      hot: this.hot?.id ?? this.keyed,
+      drag: hand.drag,
+      carried: hand.carried,
+    };
+  });
+}
