@@ -59,30 +59,40 @@ interface Lines {
 }
 
 /**
- * A way past a conductor may come as near as one likes without touching it: where air lies beside a conductor, a line
- * one nanometre off its edge stands for these ways.
+ * A way past a conductor may come as near as one likes without touching it: where air lies at a conductor's edge or
+ * corner, a line one nanometre off the edge stands for these ways.
  */
 function linesBesideConductors(section: Section, grid: Grid): Lines {
   const width = columns(grid);
-  const inRow = (j: number) => grid.owner.subarray(j * width + 1, (j + 1) * width - 1).includes(AIR);
-  const inColumn = (i: number) => grid.ys.some((_, j) => j > 0 && grid.owner[j * width + i] === AIR);
-  const beside = (
-    at: readonly number[],
-    edges: readonly (readonly [number, number])[],
-    hasAir: (k: number) => boolean,
-  ) =>
-    edges.flatMap(([edge, step]) => {
-      const k = at.indexOf(edge);
-      if (k < 0) return [];
-      // cell k lies below or left of line k
-      const cell = step < 0 ? k : k + 1;
-      const gap = step < 0 ? edge - (at[k - 1] ?? edge) : (at[k + 1] ?? edge) - edge;
-      return gap > 2 && hasAir(cell) ? [edge + step] : [];
-    });
-  const conductors = section.regions.filter((r) => r.kind === 'conductor');
-  const rows = conductors.flatMap((r) => [[r.y0, -1] as const, [r.y1, 1] as const]);
-  const sides = conductors.flatMap((r) => [[r.x0, -1] as const, [r.x1, 1] as const]);
-  return { xs: beside(grid.xs, sides, inColumn), ys: beside(grid.ys, rows, inRow) };
+  const xs = new Set<number>();
+  const ys = new Set<number>();
+  const add = (to: Set<number>, at: readonly number[], k: number, step: -1 | 1) => {
+    const gap = step < 0 ? at[k]! - (at[k - 1] ?? at[k]!) : (at[k + 1] ?? at[k]!) - at[k]!;
+    if (gap > 2) to.add(at[k]! + step);
+  };
+  for (const r of section.regions) {
+    if (r.kind !== 'conductor') continue;
+    const [i0, i1] = [placeOf(grid.xs, r.x0), placeOf(grid.xs, r.x1)];
+    const [j0, j1] = [placeOf(grid.ys, r.y0), placeOf(grid.ys, r.y1)];
+    // cells i0 + 1 to i1 and j0 + 1 to j1 lie inside; one more on every side takes in the corners
+    const airAt = (i: number, j: number) => grid.owner[j * width + i] === AIR;
+    for (let i = i0; i <= i1 + 1; i++) {
+      if (airAt(i, j0)) add(ys, grid.ys, j0, -1);
+      if (airAt(i, j1 + 1)) add(ys, grid.ys, j1, 1);
+    }
+    for (let j = j0; j <= j1 + 1; j++) {
+      if (airAt(i0, j)) add(xs, grid.xs, i0, -1);
+      if (airAt(i1 + 1, j)) add(xs, grid.xs, i1, 1);
+    }
+  }
+  return { xs: [...xs], ys: [...ys] };
+}
+
+/** Place of a coordinate among the lines, the nearest end where it lies outside the frame. */
+function placeOf(at: readonly number[], value: number): number {
+  const found = at.indexOf(value);
+  if (found >= 0) return found;
+  return value < at[0]! ? 0 : at.length - 1;
 }
 
 function gridOver(section: Section, compound: StuffId, more: Lines): Grid {
