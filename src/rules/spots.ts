@@ -2,7 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { heightOf } from './grade.ts';
+import { heightOf, printed } from './grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from './outcome.ts';
 import { orientedLegs, pathPoints, type Point } from './path-legs.ts';
 import { placeOf } from './spot-kind.ts';
@@ -39,7 +39,7 @@ function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): 
     metric: null,
     length: null,
     required: null,
-    achieved: found.grade,
+    achieved: printed(found.grade, outcome.needed),
     needed: outcome.needed,
     verdict,
     points: [],
@@ -63,7 +63,7 @@ function pathSpot(design: Design, path: FoundPath, outcome: PairOutcome, verdict
     metric: path.metric,
     length: inMm(path.length as Nm),
     required,
-    achieved: path.grade,
+    achieved: printed(path.grade, outcome.needed),
     needed: outcome.needed,
     verdict,
     points,
