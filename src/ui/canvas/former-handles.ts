@@ -2,7 +2,7 @@
 // The tube's outer face and the left flange's inner face are where measuring starts; they stay where they are.
 
 import type { Design, Layer } from '#model/design.ts';
-import { isKnown, type Known } from '#model/reading.ts';
+import { isKnown, type Known, type Reading } from '#model/reading.ts';
 import { mm, nm, type Nm } from '#units/quantity.ts';
 import { LEAST_ROOM, LONGEST, type DrawnSection, type Handle } from './handle.ts';
 
@@ -133,14 +133,15 @@ function along(axis: 'x' | 'y', reading: Known<Nm>, of: AlongOf): Handle {
   };
 }
 
-/** What margins, insets and measured positions of these layers need. */
+/** What margins, insets and measured positions of these layers need, at the upper end of what was measured. */
 const leastWidth = (layers: readonly Layer[]): number =>
   Math.max(
     0,
     ...layers.map((layer) => {
-      const margins = [layer.margins.left.width, layer.margins.right.width];
-      const sum = margins.reduce((total, width) => total + (isKnown(width) ? width.value : 0), 0);
-      if (layer.kind !== 'winding') return sum + layer.inset.left.value + layer.inset.right.value;
-      return Math.max(sum, layer.extent?.to.value ?? 0);
+      const sum = upperOf(layer.margins.left.width) + upperOf(layer.margins.right.width);
+      if (layer.kind !== 'winding') return sum + upperOf(layer.inset.left) + upperOf(layer.inset.right);
+      return Math.max(sum, layer.extent === null ? 0 : upperOf(layer.extent.to));
     }),
   );
+
+const upperOf = (reading: Reading<Nm>): number => (isKnown(reading) ? reading.value + reading.plusMinus : 0);

@@ -41,7 +41,8 @@ function endHandles(layer: Layer, side: Side, place: Place): readonly Handle[] {
   const other = opposite(side);
   if (layer.kind !== 'winding') {
     const margin = widthOf(layer.margins[side]);
-    const taken = margin + widthOf(layer.margins[other]) + layer.inset[other].value;
+    const taken =
+      upperOf(layer.margins[side].width) + upperOf(layer.margins[other].width) + upperOf(layer.inset[other]);
     const inset = edge(place, side, {
       path: `layers[${place.index}].inset.${side}`,
       reading: layer.inset[side],
@@ -74,14 +75,17 @@ function endHandles(layer: Layer, side: Side, place: Place): readonly Handle[] {
   return [...(isShown(end, side, place) ? [end] : []), ...(apart ? [block] : [])];
 }
 
-const marginEdge = (layer: Layer, side: Side, place: Place): Handle =>
-  edge(place, side, {
+function marginEdge(layer: Layer, side: Side, place: Place): Handle {
+  const insets = layer.kind === 'winding' ? 0 : upperOf(layer.inset.left) + upperOf(layer.inset.right);
+  const taken = upperOf(layer.margins[opposite(side)].width) + insets;
+  return edge(place, side, {
     path: `layers[${place.index}].margins.${side}.width`,
     reading: layer.margins[side].width,
     from: ZERO,
-    most: nm(place.width - widthOf(layer.margins[opposite(side)]) - LEAST_ROOM),
+    most: nm(place.width - taken - LEAST_ROOM),
     label: `${side} margin`,
   });
+}
 
 interface EdgeOf {
   readonly path: string;
@@ -108,7 +112,7 @@ function edge(place: Place, side: Side, { path, reading, from, most, label }: Ed
     value,
     plusMinus,
     least: ZERO,
-    most: nm(Math.max(value, most)),
+    most: nm(Math.max(value, most - plusMinus)),
     label: `${label} of layer ${place.index + 1}`,
     isUnknown: !isKnown(reading),
   };
@@ -145,6 +149,9 @@ function blockHandles(margin: Margin, side: Side, place: Place): readonly Handle
 /** The section draws this end where the file puts it. */
 const isShown = (handle: Handle, side: Side, { band }: Place): boolean =>
   handle.at === (side === 'left' ? band.x0 : band.x1);
+
+/** The upper end of what was measured: margins must leave room for a winding at that too. */
+const upperOf = (reading: Reading<Nm>): number => (isKnown(reading) ? reading.value + reading.plusMinus : 0);
 
 const widthOf = ({ width }: Margin): Nm => (isKnown(width) ? width.value : ZERO);
 

@@ -26,7 +26,9 @@ export function leaderEnds({ scene, view, room, width }: Picture): readonly Lead
   });
   const solids = (['core', 'former'] as const).flatMap((kind) => {
     const area = scene.areas.find((each) => each.kind === kind);
-    return area === undefined ? [] : [{ part: kind, ...solidEnd(area, scene.rulers.x[1], view) }];
+    // where leads leave there is core under the tube only, and its row is at the other end of the list
+    const isAside = kind === 'core' && area !== undefined && area.bounds.y1 <= 0;
+    return area === undefined || isAside ? [] : [{ part: kind, ...solidEnd(area, scene.rulers.x[1], view) }];
   });
   return [...layers, ...solids]
     .filter(({ x, y }) => x >= room.left && x <= room.right && y >= room.top && y <= room.bottom)

@@ -1,10 +1,14 @@
 // Paints the figures of the path: `4.83 of 5.6 mm` beside its longest leg, how much is missing above the stack.
 // Labels keep inside the drawing's room, and off the staff.
 
+import { FLAG } from '#report/flag-places.ts';
 import { LETTERING } from '#report/palette.ts';
 import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
 import type { StaffPath } from '#report/staff.ts';
+import { flagsInSight } from './paint-flags.ts';
 import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
+
+type Point = readonly [number, number];
 
 const SIZE = 12.5;
 const CLEAR = 22;
@@ -16,9 +20,16 @@ export function paintFigures(pen: Pen, path: StaffPath): void {
   const look: Chip = { fill: color, rim: color, color: theme.sheet, size: SIZE, family: LETTERING };
   const words = figureWords(path);
   const middle = pen.x((longest.from[0] + longest.to[0]) / 2);
-  const top = Math.min(...path.legs.flatMap(({ from, to }) => [pen.y(from[1]), pen.y(to[1])]));
-  const y = keptDown(pen, top - CLEAR);
-  chip(pen.ink, keptAcross(pen, middle, words, look), y, words, look);
+  const rows = path.legs.flatMap(({ from, to }) => [pen.y(from[1]), pen.y(to[1])]);
+  const wished: readonly Point[] = [
+    [middle, Math.min(...rows) - CLEAR],
+    [middle, Math.max(...rows) + CLEAR],
+    [middle, Math.min(...rows) - 2 * CLEAR],
+  ];
+  const places = wished.map(([x, y]): Point => [keptAcross(pen, x, words, look), keptDown(pen, y)]);
+  const half = chipWidth(pen.ink, words, look) / 2;
+  const [x, y] = places.find((place) => isFree(pen, place, half)) ?? places[0]!;
+  chip(pen.ink, x, y, words, look);
   missing(pen, path, { ...look, fill: theme.sheet, color }, y);
 }
 
@@ -50,6 +61,14 @@ function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): v
   const half = chipWidth(ink, words, look) / 2 + 6;
   chip(ink, keptAcross(pen, x1 > x0 ? x1 + half : x1 - half, words, look), above, words, look);
 }
+
+/** No flag stands there. */
+const isFree = ({ picture }: Pen, [x, y]: Point, half: number): boolean =>
+  flagsInSight(picture).every(
+    ({ left, top }) =>
+      Math.abs(left + FLAG.width / 2 - x) > half + FLAG.width / 2 ||
+      Math.abs(top + FLAG.height / 2 - y) > CLEAR,
+  );
 
 /** `way`: to which side it opens from its tip. */
 function arrow(ink: Ink, x: number, y: number, way: 1 | -1, color: string): void {

@@ -39,7 +39,7 @@ export function paintNotes(pen: Pen): void {
   for (const note of scene.notes) {
     const [x, y] = [pen.x(note.at[0]), pen.y(note.at[1])];
     if (note.line === null) {
-      if (roomUnder(scene, pen) >= NOTE_SIZE) letter(pen.ink, x, y, note.text, look);
+      if (roomUnder(scene, pen) >= 2 * NOTE_SIZE) letter(pen.ink, x, y, note.text, look);
       continue;
     }
     const [[column, y0], [, y1]] = note.line;

@@ -26,7 +26,7 @@ export interface Sights {
   readonly ply: number | null;
 }
 
-const EDGE = { left: 4, top: 2, right: 6, bottom: 8 } as const;
+const EDGE = { left: 4, top: 5, right: 6, bottom: 8 } as const;
 const NEAREST = { least: 200, most: 640 } as const;
 /** Below this width a build is too small to read as a whole: it is seen close, under a small view of the whole. */
 const SLIM_PX = 560;
