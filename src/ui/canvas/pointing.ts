@@ -40,7 +40,7 @@ export const pointing =
       if (changes || event.ctrlKey) event.preventDefault();
     };
     const onpointerdown = (event: PointerEvent): void => {
-      if (event.button !== 0) return;
+      if (event.button !== 0 || isControl(event.target)) return;
       stage.setPointerCapture(event.pointerId);
       hand.down(spot(event));
     };
@@ -74,3 +74,7 @@ export const pointing =
     addEventListener('keydown', onkeydown, { signal, capture: true });
     return () => stop.abort();
   };
+
+/** Flags and the typed figure answer for themselves. */
+const isControl = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('button, label') !== null;

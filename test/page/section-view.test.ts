@@ -1,0 +1,227 @@
+import type { Browser, Locator, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+
+const LEFT_OF_OUTPUT = 'layers[2].margins.left.width';
+
+describe.skipIf(!hasBrowser())('section view', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  const open = async (options = {}) => {
+    const opened = await openPage(browser, '#sheet', options);
+    await opened.page.locator('.stage canvas').first().waitFor();
+    return opened;
+  };
+
+  it('should paint as many pixels as the screen has', async () => {
+    for (const deviceScaleFactor of [1, 2]) {
+      const { page, wrongs } = await open({ deviceScaleFactor });
+      const density = await page
+        .locator('.stage canvas')
+        .first()
+        .evaluate((canvas: HTMLCanvasElement) => canvas.width / canvas.clientWidth);
+      expect(density).toBeCloseTo(deviceScaleFactor, 1);
+      expect(await colors(page)).toBeGreaterThan(50);
+      expect(wrongs).toEqual([]);
+    }
+  });
+
+  it('should judge while an edge is dragged past a winding, and put all back with Escape', async () => {
+    const { page, wrongs } = await open();
+    await openDemo(page, 'Charger of a cordless hedge trimmer');
+    await page.locator('.stage canvas').first().waitFor();
+    expect(await verdictOf(page)).toContain('Meets');
+    const before = await page.locator('article').first().innerText();
+    const grip = gripOf(page, 'layers[3].inset.right');
+    const [x, y] = await middle(grip);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 100, y, { steps: 4 });
+    const half = await page.locator('article').first().innerText();
+    await page.mouse.move(x - 330, y, { steps: 8 });
+    await expect.poll(() => verdictOf(page)).toContain('Falls short');
+    expect(half).not.toBe(before);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => verdictOf(page)).toContain('Meets');
+    await page.mouse.move(x - 300, y);
+    await page.mouse.up();
+    expect(await page.locator('article').first().innerText()).toBe(before);
+    expect(await undo(page).isDisabled()).toBe(true);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should make one step of a whole drag, on the grid of 0.05 mm, finer with Alt', async () => {
+    const { page, wrongs } = await open();
+    const grip = gripOf(page, LEFT_OF_OUTPUT);
+    const [x, y] = await middle(grip);
+    await drag(page, [x, y], [x + 40, y]);
+    const coarse = Number.parseFloat((await grip.getAttribute('aria-valuetext')) ?? '');
+    expect(coarse).toBeGreaterThan(2);
+    expect((coarse * 20) % 1).toBeCloseTo(0, 6);
+    await page.keyboard.down('Alt');
+    const from = await middle(grip);
+    await drag(page, from, [from[0] + 1, from[1]]);
+    await page.keyboard.up('Alt');
+    const fine = Number.parseFloat((await grip.getAttribute('aria-valuetext')) ?? '');
+    expect(fine - coarse).toBeGreaterThan(0);
+    expect(fine - coarse).toBeLessThan(0.05);
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('1.65 mm');
+    expect(await undo(page).isDisabled()).toBe(true);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should move every edge by key, and take a figure typed at it', async () => {
+    const { page, wrongs } = await open();
+    const grip = gripOf(page, LEFT_OF_OUTPUT);
+    await page.locator('.stage').focus();
+    await page.keyboard.press('Tab');
+    await walkTo(page, LEFT_OF_OUTPUT);
+    await page.keyboard.press('ArrowRight');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('1.7 mm');
+    await page.keyboard.press('Shift+ArrowLeft');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('1.69 mm');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('nonsense');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.stage input').getAttribute('aria-invalid')).toBe('true');
+    await page.locator('.stage input').fill('.118"');
+    await page.keyboard.press('Enter');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('2.9972 mm');
+    expect(await focused(page)).toBe(LEFT_OF_OUTPUT);
+    await page.keyboard.press('Control+z');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('1.69 mm');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should zoom by key and wheel, about the pointer, and show all of it again', async () => {
+    const { page } = await open();
+    const stage = page.locator('.stage');
+    const all = await middle(gripOf(page, LEFT_OF_OUTPUT));
+    await stage.focus();
+    await page.keyboard.press('+');
+    await expect.poll(() => middle(gripOf(page, LEFT_OF_OUTPUT))).not.toEqual(all);
+    await page.keyboard.press('0');
+    await expect.poll(() => middle(gripOf(page, LEFT_OF_OUTPUT))).toEqual(all);
+    await page.mouse.move(...all);
+    await page.mouse.wheel(0, -300);
+    await expect
+      .poll(() => page.getByRole('button', { name: 'fit', exact: true }).getAttribute('aria-pressed'))
+      .toBe('false');
+    const [x] = await middle(gripOf(page, LEFT_OF_OUTPUT));
+    expect(x).toBeCloseTo(all[0], 0);
+  });
+
+  it('should name both scales whenever they differ', async () => {
+    const { page } = await open();
+    const strip = page.locator('.strip');
+    expect(await strip.innerText()).toContain('same scale both ways');
+    await strip.getByLabel('radial stretch').selectOption('4');
+    expect(await strip.innerText()).toContain('outward 4 times');
+  });
+
+  it('should go to the section of a spot that is pressed', async () => {
+    const { page } = await open();
+    await page
+      .locator('.stage')
+      .getByRole('button', { name: /weak spot 2, on section/ })
+      .click();
+    expect(await page.locator('.strip b').innerText()).toBe('Section with a lead-out');
+  });
+
+  it('should tell the path piece by piece', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: 'read the path' }).click();
+    expect(await page.locator('.strip [role="status"]').innerText()).toContain('along the margin');
+    await expect.poll(() => page.locator('.strip [role="status"]').innerText()).toContain('at the flange');
+    await expect.poll(() => page.locator('.strip [role="status"]').innerText(), { timeout: 4000 }).toBe('');
+  });
+
+  it('should wait for each press where motion is not wanted', async () => {
+    const { page } = await open({ reducedMotion: 'reduce' });
+    await page.getByRole('button', { name: 'read the path' }).click();
+    await page.waitForTimeout(500);
+    expect(await page.locator('.strip [role="status"]').innerText()).toContain('along the margin');
+    await page.getByRole('button', { name: 'read on' }).click();
+    expect(await page.locator('.strip [role="status"]').innerText()).toContain('at the flange');
+  });
+
+  it('should pick a layer on the drawing and carry it to another place', async () => {
+    const { page } = await open();
+    const [x, y] = await middle(gripOf(page, LEFT_OF_OUTPUT));
+    const [, below] = await middle(gripOf(page, 'layers[0].margins.left.width'));
+    await page.mouse.click(x + 60, y);
+    expect(await page.locator('li.picked').getAttribute('data-layer')).toBe('2');
+    await drag(page, [x + 60, y], [x + 60, below + 30]);
+    expect(await page.locator('li.picked').getAttribute('data-layer')).toBe('0');
+    expect(await page.locator('[data-row="0"]').innerText()).toContain('Output');
+    await page.keyboard.press('Control+z');
+    expect(await page.locator('[data-row="2"]').innerText()).toContain('Output');
+  });
+
+  it('should give a finger room on a narrow page', async () => {
+    const { page, wrongs } = await open({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    const grip = gripOf(page, LEFT_OF_OUTPUT);
+    await grip.scrollIntoViewIfNeeded();
+    const [x, y] = await middle(grip);
+    const touch = await page.context().newCDPSession(page);
+    const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', at: number) =>
+      touch.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: at, y: y + 15 }],
+      });
+    await send('touchStart', x + 12);
+    for (const at of [20, 32, 44, 52]) await send('touchMove', x + at);
+    await send('touchEnd', 0);
+    const value = Number.parseFloat((await grip.getAttribute('aria-valuetext')) ?? '');
+    expect(value).toBeGreaterThan(1.9);
+    expect(wrongs).toEqual([]);
+  });
+});
+
+const gripOf = (page: Page, id: string): Locator => page.locator(`[data-grip="${id}"]`);
+const undo = (page: Page): Locator => page.getByRole('button', { name: /Undo/ });
+
+async function middle(locator: Locator): Promise<[number, number]> {
+  const box = await locator.boundingBox();
+  if (box === null) throw new Error('not on the page');
+  return [box.x + box.width / 2, box.y + box.height / 2];
+}
+
+async function drag(page: Page, from: [number, number], to: [number, number]): Promise<void> {
+  await page.mouse.move(...from);
+  await page.mouse.down();
+  await page.mouse.move((from[0] + to[0]) / 2, (from[1] + to[1]) / 2);
+  await page.mouse.move(...to, { steps: 4 });
+  await page.mouse.up();
+}
+
+const focused = (page: Page): Promise<string | undefined> =>
+  page.evaluate(() => (document.activeElement as HTMLElement | null)?.dataset.grip);
+
+async function walkTo(page: Page, id: string): Promise<void> {
+  for (let i = 0; i < 30 && (await focused(page)) !== id; i++) await page.keyboard.press('PageDown');
+  expect(await focused(page)).toBe(id);
+}
+
+/** How many colours the drawing has: a blank canvas has one. */
+const colors = (page: Page): Promise<number> =>
+  page
+    .locator('.stage canvas')
+    .first()
+    .evaluate((canvas: HTMLCanvasElement) => {
+      const pixels = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+      const found = new Set<number>();
+      for (let i = 0; i < pixels.length; i += 4)
+        found.add(((pixels[i] ?? 0) << 16) | ((pixels[i + 1] ?? 0) << 8) | (pixels[i + 2] ?? 0));
+      return found.size;
+    });
