@@ -1,0 +1,96 @@
+// Random design files as plain objects, the same file read and judged, and the changes to it that keep its meaning.
+
+import { readDesign } from '#model/read-design.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import type { Verdict } from '#rules/verdict.ts';
+
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- a design file before it is read has no type
+export type File = any;
+
+export const copyOf = (file: object, change: (copy: File) => void): File => {
+  const copy = JSON.parse(JSON.stringify(file)) as File;
+  change(copy);
+  return copy;
+};
+
+/** Null where the change made the file invalid. */
+export function verdictOf(file: object): Verdict | null {
+  const read = readDesign(JSON.parse(JSON.stringify(file)), knownIds);
+  return read.kind === 'bad' ? null : judge(read.design).verdict;
+}
+
+const other = (side: string): string => (side === 'left' ? 'right' : 'left');
+const swapped = ({ left, right }: File): File => ({ left: right, right: left });
+
+/** Left and right exchanged throughout. */
+export function mirrored(file: object): File {
+  return copyOf(file, (copy) => {
+    const { chambers, dividers } = copy.former;
+    const last = chambers.length - 1;
+    for (const layer of copy.layers) {
+      const { width } = chambers[layer.chamber];
+      layer.chamber = last - layer.chamber;
+      if (layer.margins) layer.margins = swapped(layer.margins);
+      if (layer.inset) layer.inset = swapped(layer.inset);
+      if (layer.extent) layer.extent = { from: width - layer.extent.to, to: width - layer.extent.from };
+      if (layer.lead && layer.lead !== 'not-judged') mirrorLead(layer.lead);
+    }
+    for (const winding of copy.windings) {
+      for (const link of winding.links ?? []) link.side = other(link.side);
+      if (winding.leads === 'not-judged') continue;
+      mirrorLead(winding.leads.start);
+      mirrorLead(winding.leads.finish);
+    }
+    chambers.reverse();
+    dividers.reverse();
+  });
+}
+
+function mirrorLead(lead: File): void {
+  lead.at = other(lead.at);
+  lead.exit = other(lead.exit);
+}
+
+/** One layer of tape of several plies wound as two: the first ply, then the rest. */
+export function split(file: object, index: number): File {
+  return copyOf(file, (copy) => {
+    const layer = copy.layers[index];
+    copy.layers.splice(index + 1, 0, { ...JSON.parse(JSON.stringify(layer)), plies: layer.plies - 1 });
+    layer.plies = 1;
+    const moved = (field: string): readonly string[] => {
+      const at = Number(/^layers\[(\d+)\]/.exec(field)?.[1] ?? -1);
+      const next = field.replace(`[${at}]`, `[${at + 1}]`);
+      return at < index ? [field] : at === index ? [field, next] : [next];
+    };
+    for (const entry of copy.evidence) entry.fields = entry.fields.flatMap(moved);
+  });
+}
+
+/** Other names, and lists that have no order told backwards. */
+export function renamed(file: object): File {
+  return copyOf(file, (copy) => {
+    const last = copy.windings.length - 1;
+    for (const circuit of copy.circuits) circuit.id = renamedCircuit(circuit.id);
+    for (const layer of copy.layers) {
+      if (layer.circuit) layer.circuit = renamedCircuit(layer.circuit);
+      if (layer.winding) layer.winding = `coil-${layer.winding}`;
+      if (layer.id) layer.id = `foil-${layer.id}`;
+    }
+    for (const winding of copy.windings) {
+      winding.circuit = renamedCircuit(winding.circuit);
+      winding.id = `coil-${winding.id}`;
+    }
+    for (const working of copy.workingVoltages ?? []) working.between = working.between.map(renamedCircuit);
+    for (const entry of copy.evidence) {
+      entry.fields = entry.fields.map((field: string) =>
+        field.replace(/^windings\[(\d+)\]/, (_, at) => `windings[${last - Number(at)}]`),
+      );
+    }
+    copy.windings.reverse();
+    copy.circuits.reverse();
+  });
+}
+
+export const renamedCircuit = (id: string): string =>
+  ({ pri: 'zz', out: 'mm', aux: 'aa', gnd: 'kk' })[id] ?? id;
