@@ -35,6 +35,8 @@ export class Editor {
   /** Counts changes of the kept document, so that saving knows what is new. */
   #revision = $state(0);
   #lastGood: JudgedBuild | null = null;
+  /** What was read and judged last: a derived value that nothing on the page watches is worked out at every look. */
+  #lastRead: { readonly doc: DesignFile; readonly reading: ReadDesign } | null = null;
   readonly #judging: Judging;
 
   constructor(doc: DesignFile, judging: Judging) {
@@ -42,12 +44,16 @@ export class Editor {
     this.#judging = judging;
   }
 
-  readonly #reading: ReadDesign = $derived.by(() => this.#judging.read(this.shown));
+  readonly #reading: ReadDesign = $derived.by(() => {
+    const doc = this.shown;
+    if (this.#lastRead?.doc !== doc) this.#lastRead = { doc, reading: this.#judging.read(doc) };
+    return this.#lastRead.reading;
+  });
 
   readonly #outcome: JudgedBuild | { readonly kind: 'broke'; readonly says: string } | null = $derived.by(
     () => {
       const reading = this.#reading;
-      if (reading.kind === 'bad') return this.#lastGood;
+      if (reading.kind === 'bad' || this.#lastGood?.doc === this.shown) return this.#lastGood;
       try {
         const judgement = this.#judging.judge(reading.design);
         this.#lastGood = { doc: this.shown, design: reading.design, judgement };

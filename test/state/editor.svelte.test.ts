@@ -53,6 +53,19 @@ describe('Editor', () => {
     expect(editor.judged?.design.former.height.value).toBe(5_000_000);
   });
 
+  it('should read and judge a document once, however often one looks', () => {
+    let judged = 0;
+    const editor = editorOf(firstBuild, () => {
+      judged++;
+      return emptyJudgement;
+    });
+    for (let i = 0; i < 3; i++) void editor.judged;
+    expect(judged).toBe(1);
+    editor.edit([{ path: 'title', value: 'another' }], 'title');
+    for (let i = 0; i < 3; i++) void editor.judged;
+    expect(judged).toBe(2);
+  });
+
   it('should say that judging broke, rather than break with it', () => {
     const editor = editorOf(firstBuild, () => {
       throw new Error('no such table');
