@@ -1,5 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { demos } from '#state/demos.ts';
 import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
 
 const LEFT_OF_OUTPUT = 'layers[2].margins.left.width';
@@ -16,6 +17,17 @@ describe.skipIf(!hasBrowser())('section view', () => {
     await opened.page.locator('.stage canvas').first().waitFor();
     return opened;
   };
+
+  it('should draw every demo build without an error', async () => {
+    for (const { id, title } of demos.filter(({ kind }) => kind !== 'lesson')) {
+      const { page, wrongs } = await openPage(browser, '#sheet');
+      await openDemo(page, title);
+      await page.locator('.stage canvas').first().waitFor();
+      await expect.poll(() => page.locator('[data-grip]').count(), { message: id }).toBeGreaterThan(5);
+      expect(wrongs, id).toEqual([]);
+      await page.context().close();
+    }
+  });
 
   it('should paint as many pixels as the screen has', async () => {
     for (const deviceScaleFactor of [1, 2]) {

@@ -4,11 +4,11 @@
 import { palette } from '#report/palette.ts';
 import { sceneOf, type Scene } from '#report/scene.ts';
 import type { Bench } from '#state/bench.svelte.ts';
+import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';
 import { gripsOf, type Grip } from './grip.ts';
 import { Hand } from './hand.svelte.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 import { handlesOf } from './handles.ts';
-import { flagsInSight, type PlacedFlag } from './paint-flags.ts';
 import type { Picture } from './picture.ts';
 import { Reading } from './reading.svelte.ts';
 import { Sight } from './sight.svelte.ts';
@@ -68,7 +68,7 @@ export class Drawing {
 
   readonly flags: readonly PlacedFlag[] = $derived.by(() => {
     const { scene, sight } = this;
-    return scene === null ? [] : flagsInSight({ scene, view: sight.view, room: sight.room });
+    return scene === null ? [] : flagsInSight(scene, sight.view, sight.room);
   });
 
   /** The handle in the hand or under the pointer. */
@@ -94,6 +94,7 @@ export class Drawing {
       flag: spot === null ? null : spot + 1,
       isNumbered: this.isNumbered,
       overview: sight.overview,
+      flags: this.flags,
       grips: this.grips,
       hot: this.hot?.id ?? this.keyed,
       drag: hand.drag,

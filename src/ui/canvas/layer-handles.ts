@@ -26,7 +26,8 @@ export function layerHandles(
   layer: Layer,
   index: number,
 ): readonly Handle[] {
-  const band = section.bands.find((each) => each.layer === index && each.kind === layer.kind);
+  // plies of it may lie further in, under a lead that crosses back; the layer itself lies outermost
+  const band = section.bands.findLast((each) => each.layer === index && each.kind === layer.kind);
   const face = band && section.chambers[band.chamber];
   const width = design.former.chambers[layer.chamber]?.width.value;
   if (band === undefined || face === undefined || width === undefined) return [];

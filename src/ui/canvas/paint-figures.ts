@@ -5,7 +5,6 @@ import { FLAG } from '#report/flag-places.ts';
 import { LETTERING } from '#report/palette.ts';
 import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
 import type { StaffPath } from '#report/staff.ts';
-import { flagsInSight } from './paint-flags.ts';
 import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
 
 type Point = readonly [number, number];
@@ -64,7 +63,7 @@ function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): v
 
 /** No flag stands there. */
 const isFree = ({ picture }: Pen, [x, y]: Point, half: number): boolean =>
-  flagsInSight(picture).every(
+  picture.flags.every(
     ({ left, top }) =>
       Math.abs(left + FLAG.width / 2 - x) > half + FLAG.width / 2 ||
       Math.abs(top + FLAG.height / 2 - y) > CLEAR,

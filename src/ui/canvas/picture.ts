@@ -5,6 +5,7 @@ import type { Theme } from '#report/palette.ts';
 import type { Scene } from '#report/scene.ts';
 import type { Drag } from './drag.ts';
 import type { Grip } from './grip.ts';
+import type { PlacedFlag } from './flags-in-sight.ts';
 import type { Room, View } from './view.ts';
 
 export interface Picture {
@@ -29,6 +30,7 @@ export interface Picture {
   readonly isNumbered: boolean;
   /** The whole section small above the close view; null where there is no need. */
   readonly overview: { readonly view: View; readonly height: number } | null;
+  readonly flags: readonly PlacedFlag[];
   readonly grips: readonly Grip[];
   /** Path of the handle under the pointer or the keyboard. */
   readonly hot: string | null;

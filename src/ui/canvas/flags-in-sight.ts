@@ -1,0 +1,34 @@
+// Which flags of a section are in sight, and where their bodies stand on the stage.
+
+import { FLAG, flagPlaces, type FlagPlace } from '#report/flag-places.ts';
+import type { Scene } from '#report/scene.ts';
+import { toScreenX, toScreenY, type Room, type View } from './view.ts';
+
+export interface PlacedFlag extends FlagPlace {
+  /** Its body, in pixels of the stage. */
+  readonly left: number;
+  readonly top: number;
+}
+
+/** Flags whose spot is in sight, the worst first. A body that would leave the stage turns to the other side. */
+export function flagsInSight(scene: Scene, view: View, room: Room): readonly PlacedFlag[] {
+  const pixels = (at: readonly [number, number]): readonly [number, number] => [
+    toScreenX(view, at[0]),
+    toScreenY(view, at[1]),
+  ];
+  const seen = scene.flags.filter(({ at }) => {
+    const [x, y] = pixels(at);
+    return x >= room.left && x <= room.right && y >= room.top && y <= room.bottom;
+  });
+  const turned = seen.map((flag) => {
+    const [x] = pixels(flag.at);
+    if (flag.stands === 'left' && x - FLAG.width < room.left) return { ...flag, stands: 'right' as const };
+    if (flag.stands === 'right' && x + FLAG.width > room.right) return { ...flag, stands: 'left' as const };
+    return flag;
+  });
+  return flagPlaces(turned, pixels).map((place) => ({
+    ...place,
+    left: place.flag.stands === 'left' ? place.nose[0] - FLAG.width : place.nose[0],
+    top: place.nose[1] - FLAG.height / 2,
+  }));
+}
