@@ -74,7 +74,7 @@ export class Sight {
     const { height } = this.#fitting;
     if (this.overview !== null) return this.overview.height + RULER.top + CLOSE_PX;
     const least = this.isSlim ? 0 : NEAREST.least;
-    return Math.round(Math.max(least, Math.min(this.most, RULER.top + height)));
+    return Math.ceil(Math.max(least, Math.min(this.most, RULER.top + height)));
   });
 
   readonly room: Room = $derived.by(() => roomOf(this.width, this.height, this.overview?.height ?? 0));
