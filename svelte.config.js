@@ -26,7 +26,9 @@ export default {
   },
   kit: {
     adapter: adapter({ strict: true, ...(isSingle ? { pages: 'dist/page', assets: 'dist/page' } : {}) }),
-    ...(isSingle ? { output: { bundleStrategy: 'inline' }, serviceWorker: { register: false } } : {}),
+    ...(isSingle
+      ? { output: { bundleStrategy: 'inline' }, serviceWorker: { register: false }, outDir: 'dist/kit' }
+      : {}),
     version: { name: buildName() },
     paths: { relative: true },
     csp: {

@@ -10,6 +10,6 @@ const icon = Buffer.from(readFileSync('static/icon.svg')).toString('base64');
 const page = readFileSync('dist/page/index.html', 'utf8')
   .replace('href="./icon.svg"', `href="data:image/svg+xml;base64,${icon}"`)
   .replace(/\s*<link rel="manifest"[^>]*>/, '');
-rmSync('dist/page', { recursive: true });
+for (const scratch of ['dist/page', 'dist/kit']) rmSync(scratch, { recursive: true, force: true });
 writeFileSync('dist/layerwright.html', page);
 console.log(`dist/layerwright.html, ${Math.round(page.length / 1000)} kB`);

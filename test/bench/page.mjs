@@ -1,5 +1,5 @@
 // `npm run bench:page`: what the built page costs in a browser, as a table. Readings depend on the machine; they are told,
-// never tested. A drag is 120 changes of one margin, one a frame, each judged and drawn before the next.
+// never tested. A drag is 120 moves of one margin's grip, one a frame, each judged and drawn before the next.
 
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright';
@@ -34,7 +34,7 @@ async function opening() {
   }
   return [
     ['script before the first judgement, kB gzip', { median: Math.round(script / 1000), aim: 300 }],
-    ['first judgement with hands on it, ms', { median: middle(times), p95: times.at(-1), aim: 1500 }],
+    ['first judgement with hands on it, ms', { median: middle(times), worst: Math.max(...times), aim: 1500 }],
   ];
 }
 
@@ -43,22 +43,31 @@ async function dragging(layers) {
   await page.goto(`${url}#open`);
   await page.locator('textarea').fill(JSON.stringify(sandwich(layers)));
   await page.getByRole('button', { name: 'Open the text' }).click();
-  await page.locator('[data-row="2"]').click();
-  await page.locator('[data-field="layers[2].margins.left.width"]').waitFor();
-  const frames = await page.evaluate(async () => {
-    const field = document.querySelector('[data-field="layers[2].margins.left.width"]');
-    const next = () => new Promise((resolve) => requestAnimationFrame(resolve));
-    const spans = [];
-    let last = await next();
-    for (let i = 0; i < 120; i++) {
-      field.value = `${(2 + i * 0.01).toFixed(2)} mm`;
-      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
-      const now = await next();
-      spans.push(now - last);
-      last = now;
-    }
-    return spans.slice(1);
-  });
+  const grip = page.locator('[data-grip="layers[2].margins.left.width"]');
+  const box = await grip.boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const frames = await page.evaluate(
+    async ([x, y]) => {
+      const stage = document.querySelector('.stage');
+      const next = () => new Promise((resolve) => requestAnimationFrame(resolve));
+      const spans = [];
+      let last = await next();
+      for (let i = 0; i < 120; i++) {
+        const clientX = x + (i < 60 ? i : 120 - i);
+        stage.dispatchEvent(
+          new PointerEvent('pointermove', { pointerId: 1, clientX, clientY: y, bubbles: true }),
+        );
+        const now = await next();
+        spans.push(now - last);
+        last = now;
+      }
+      return spans.slice(1);
+    },
+    [x, y],
+  );
+  await page.mouse.up();
   await page.context().close();
   const sorted = frames.toSorted((a, b) => a - b);
   const p95 = Math.round(sorted[Math.floor(sorted.length * 0.95)] * 10) / 10;
