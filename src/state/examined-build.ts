@@ -1,8 +1,10 @@
 // The design file that the answers of an examination amount to; every figure can be changed on the sheet afterwards.
+// What is not known is written as unknown where the file allows it, else as an interval wide enough to hold most parts.
 
 import type { DesignFile } from '#model/schema.ts';
-import type { Given, Layers } from './examination.svelte.ts';
+import type { Given } from './examination.svelte.ts';
 
+type Layers = DesignFile['layers'];
 type Layer = Layers[number];
 type Quantity = NonNullable<DesignFile['former']['height']>;
 

@@ -6,7 +6,8 @@ import { knownIds } from '#rules/known-ids.ts';
 import { demos } from '#state/demos.ts';
 import { constructions, designedBuild } from '#state/designed-build.ts';
 import { examinedBuild } from '#state/examined-build.ts';
-import { Examination, questions } from '#state/examination.svelte.ts';
+import { Examination } from '#state/examination.svelte.ts';
+import { questions } from '#state/questions.ts';
 
 const judging = { read: (doc: unknown) => readDesign(doc, knownIds), judge };
 
