@@ -1,0 +1,75 @@
+// One room, one job: imports point downward only, types included, and never with `../`.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const RULES = ['units', 'model', 'standards', 'solver', 'stress'];
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  geometry: ['units'],
+  model: ['units'],
+  standards: ['units', 'tables'],
+  solver: ['units', 'geometry', 'model'],
+  field: ['units', 'geometry', 'model', 'solver'],
+  stress: ['units', 'model', 'standards'],
+  rules: RULES,
+  mend: [...RULES, 'rules'],
+  report: [...RULES, 'geometry', 'field', 'rules', 'mend'],
+  cli: [...RULES, 'geometry', 'field', 'rules', 'mend', 'report'],
+  state: [...RULES, 'geometry', 'field', 'rules', 'mend', 'report', 'demos'],
+  ui: ['state', 'report', 'model', 'geometry', 'units'],
+  routes: ['ui', 'state'],
+};
+
+const SPECIFIER = /(?:\bfrom|\bimport)\s*\(?\s*['"]([^'"]+)['"]/g;
+
+function files(folder: string): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return files(path);
+    return /\.(ts|svelte)$/.test(entry.name) ? [path] : [];
+  });
+}
+
+/** What is wrong with one import of a file in a room; null where nothing is. */
+function complaint(room: string, specifier: string): string | null {
+  if (specifier.includes('../')) return 'climbs out of its folder';
+  const target = /^#([a-z]+)\//.exec(specifier)?.[1];
+  if (target !== undefined && target !== room && !MAY_IMPORT[room]?.includes(target)) {
+    return `${room} may not import ${target}`;
+  }
+  const belowState = !['state', 'ui', 'routes'].includes(room);
+  if (belowState && /^(svelte|\$app|\$env|konva)/.test(specifier)) return `${room} may not know the page`;
+  if (room !== 'model' && /^mathjs/.test(specifier)) return 'only the model reads quantities';
+  return null;
+}
+
+const complaints = files('src').flatMap((path) => {
+  const [room, ...rest] = relative('src', path).split(sep);
+  if (room === undefined || rest.length === 0) return [];
+  const text = readFileSync(path, 'utf8');
+  return [...text.matchAll(SPECIFIER)].flatMap(([, specifier]) => {
+    const says = complaint(room, specifier!);
+    return says === null ? [] : [`${path}: ${specifier}: ${says}`];
+  });
+});
+
+describe('rooms', () => {
+  it('should import downward only', () => {
+    expect(complaints).toEqual([]);
+  });
+
+  it('should know every room there is', () => {
+    const rooms = readdirSync('src', { withFileTypes: true }).filter((entry) => entry.isDirectory());
+    expect(rooms.map(({ name }) => name).filter((name) => !(name in MAY_IMPORT))).toEqual([]);
+  });
+
+  it('should complain of an arrow that points upward', () => {
+    expect(complaint('solver', '#standards/book.ts')).not.toBeNull();
+    expect(complaint('model', '#state/editor.svelte.ts')).not.toBeNull();
+    expect(complaint('rules', '../solver/pieces.ts')).not.toBeNull();
+    expect(complaint('ui', 'mathjs')).not.toBeNull();
+    expect(complaint('ui', '#state/bench.ts')).toBeNull();
+  });
+});
