@@ -65,6 +65,15 @@ describe('photo span', () => {
     );
   });
 
+  it('should hold the true width where every point was picked as far outside as may be', () => {
+    const edge = (y: number): readonly [PicturePoint, PicturePoint] => [
+      { x: 0, y },
+      { x: 100, y },
+    ];
+    expect(holds(widthSpan(edge(-1), edge(41), 1)!, 40)).toBe(true);
+    expect(holds(widthSpan(edge(1), edge(39), 1)!, 40)).toBe(true);
+  });
+
   it('should give no width for edges that lean, stand on a point, or are shorter than the picking', () => {
     const a = { x: 0, y: 0 };
     const b = { x: 100, y: 0 };
