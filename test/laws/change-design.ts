@@ -94,3 +94,17 @@ export function renamed(file: object): File {
 
 export const renamedCircuit = (id: string): string =>
   ({ pri: 'zz', out: 'mm', aux: 'aa', gnd: 'kk' })[id] ?? id;
+
+/** Random builds are small; stretched along the axis and under a high former they have distances to lose. */
+export function roomy(copy: File): void {
+  const wide = (value: number) => Number((value * 6).toFixed(3));
+  copy.former.height = 16;
+  for (const chamber of copy.former.chambers) chamber.width = wide(chamber.width);
+  for (const layer of copy.layers) {
+    for (const margin of Object.values<File>(layer.margins ?? {})) {
+      if (typeof margin.width === 'number') margin.width = wide(margin.width);
+    }
+    for (const side of Object.keys(layer.inset ?? {})) layer.inset[side] = wide(layer.inset[side]);
+    for (const end of Object.keys(layer.extent ?? {})) layer.extent[end] = wide(layer.extent[end]);
+  }
+}
