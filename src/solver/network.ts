@@ -172,19 +172,20 @@ class Walk {
   ): void {
     const { owner, solids } = this.grid;
     const body = (a: number) => (owner[a]! >= 0 ? solids[owner[a]!]!.body : null);
-    const found = new Set<number>();
+    const found = new Map<number, number>();
     for (const near of [0, beside]) {
       let start = 0;
       for (let k = 1; k < count; k++) {
         const before = cell + (k - 1) * cellStep + near;
         const now = k === count - 1 ? null : body(before + cellStep);
         if (now !== null && now === body(before)) continue;
-        // a run inside the solid on both sides of the line is the same run twice
+        // a run inside one solid on both sides of the line is the same run twice; two solids may end alike
         const run = start * count + k;
         const at0 = start;
+        const through = body(before);
         start = k;
-        if (body(before) === null || found.has(run)) continue;
-        found.add(run);
+        if (through === null || found.get(run) === through) continue;
+        found.set(run, through);
         this.#through(
           node + at0 * step,
           node + k * step,

@@ -76,9 +76,13 @@ export function shortestFrom(
     settledBefore[label] = settledAt[node]!;
     settledAt[node] = label;
     const touched = net.conductor[node]!;
-    if (touched !== -1 && touched !== source) {
-      if (touched === -2) for (const conductor of net.touching.get(node)!) arrive(conductor, label);
-      else arrive(touched, label);
+    if (touched === -2) {
+      const all = net.touching.get(node)!;
+      for (const conductor of all) arrive(conductor, label);
+      // a piece may end where a third conductor touches as well, so that it may start there too
+      if (!all.includes(source)) continue;
+    } else if (touched !== -1 && touched !== source) {
+      arrive(touched, label);
       continue;
     }
     if (allReached(targets, arrived, code, length, longestTo)) continue;
