@@ -188,10 +188,12 @@ describe('lay-out of sections', () => {
   it('should put the later of two risers behind the first', () => {
     const inner = lay('P', 0, { way: 'riser' });
     const outer = lay('S', 2, { way: 'riser' });
-    const sections = sectionsOf(made(LAYERS, { lays: [inner, outer] }), { leastThickness: LEAST });
+    const build = made([...LAYERS, tape(1)], { lays: [inner, outer] });
+    const sections = sectionsOf(build, { leastThickness: LEAST });
     const both = sections.find(({ lays }) => lays.length === 2)!;
     expect(lead(both)).toContainEqual([0, 0.5, 0.5, 5]);
     expect(lead(both)).toContainEqual([0.5, 1.7, 1, 5]);
+    expect(leftEnds(both)).toEqual([3, 0.5, 0.5, 1]);
   });
 
   it('should close the core on four sides, and under the tube only where a lead leaves', () => {

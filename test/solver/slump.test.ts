@@ -31,6 +31,7 @@ describe('slumped sections', () => {
   it('should leave out a slumped section that equals its own', () => {
     expect(drawn([winding('P'), tape(1)]).map(({ name }) => name)).toEqual(['plain']);
     expect(drawn([winding('P', { margins: margins(3) }), tape(1)])).toHaveLength(1);
+    expect(drawn([winding('P'), tape(1, { margins: margins(3) })])).toHaveLength(1);
   });
 
   it.each<[string, Partial<BuildWindingLayer>, readonly number[]]>([
