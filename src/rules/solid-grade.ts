@@ -77,32 +77,45 @@ export function solidInsulations(
 function thinSheets(plies: readonly Stuff[], levels: TestLevels, rules: SolidRules): Insulation {
   const enough = (level: VoltsPeak | null) =>
     plies.filter((ply) => stands(ply.strength, level)).length >= rules.alone ||
-    plies.filter((ply) => standsWithAny(ply, plies, level)).length >= rules.anyTwo;
+    standInTwos(plies, level, rules.anyTwo, []);
   const basic = plies.some((ply) => stands(ply.strength, levels.basic));
   const supplementary = enough(levels.basic);
   return { basic: basic || supplementary, supplementary, reinforced: enough(levels.reinforced) };
 }
 
-/** Together with the weakest partner that counts at all: alike plies add up, others count twice the weaker. */
-function standsWithAny(ply: Stuff, plies: readonly Stuff[], level: VoltsPeak | null): boolean {
-  if (stands(ply.strength, level)) return true;
-  if (ply.strength === null || ply.strength === 'whatever') return ply.strength === 'whatever';
-  const mine = ply.strength;
-  const partners = plies.filter((other) => other.alike === ply.alike && typeof other.strength === 'number');
-  const weakest = Math.min(...partners.map((other) => other.strength as number));
-  return stands((mine + Math.min(weakest, mine)) as VoltsPeak, level);
+/** So many plies can be chosen that any two of them together stand the test. */
+function standInTwos(
+  plies: readonly Stuff[],
+  level: VoltsPeak | null,
+  wanted: number,
+  chosen: readonly Stuff[],
+): boolean {
+  if (chosen.length === wanted) return true;
+  return plies.some(
+    (ply, i) =>
+      chosen.every((other) => stands(together(ply, other), level)) &&
+      standInTwos(plies.slice(i + 1), level, wanted, [...chosen, ply]),
+  );
+}
+
+/** Alike plies add up, others count twice the weaker. */
+function together(a: Stuff, b: Stuff): Strength {
+  if (a.strength === null || b.strength === null) return null;
+  if (a.strength === 'whatever' || b.strength === 'whatever') return 'whatever';
+  const weaker = Math.min(a.strength, b.strength);
+  return (a.alike === b.alike ? a.strength + b.strength : 2 * weaker) as VoltsPeak;
 }
 
 /** Plies that cannot be parted: the stack stands the test raised by the book's factor. */
 function bondedStack(stuff: Stuff, count: number, levels: TestLevels, rules: SolidRules): Insulation {
   const factor = count === 2 ? rules.bondedTwo : rules.bondedMore;
   const raised = (level: VoltsPeak | null) => (level === null ? null : ((level * factor) as VoltsPeak));
-  const together: Strength =
+  const stack: Strength =
     typeof stuff.strength === 'number' ? ((stuff.strength * count) as VoltsPeak) : stuff.strength;
-  const supplementary = stands(together, raised(levels.basic));
+  const supplementary = stands(stack, raised(levels.basic));
   return {
     basic: stands(stuff.strength, levels.basic) || supplementary,
     supplementary,
-    reinforced: stands(together, raised(levels.reinforced)),
+    reinforced: stands(stack, raised(levels.reinforced)),
   };
 }
