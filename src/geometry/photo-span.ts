@@ -65,6 +65,9 @@ export function levelling(a: PicturePoint, b: PicturePoint): number | null {
   return turn === 0 ? 0 : -turn;
 }
 
+/** The same turn as more than -180 and up to 180 degrees. */
+export const withinHalfTurn = (turn: number): number => turn - 360 * Math.ceil((turn - 180) / 360);
+
 const between = (a: PicturePoint, b: PicturePoint): PicturePoint => ({ x: b.x - a.x, y: b.y - a.y });
 const middle = (a: PicturePoint, b: PicturePoint): PicturePoint => ({
   x: (a.x + b.x) / 2,

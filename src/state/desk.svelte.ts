@@ -12,12 +12,16 @@ import type { Keeper } from './keeper.svelte.ts';
 import { lessonOf, Walk } from './lessons.svelte.ts';
 import { openable, type Openable } from './openable.ts';
 import type { Pages } from './pages.svelte.ts';
+import { PhotoDesk } from './photo-desk.svelte.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from './share-link.ts';
+
+const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
 
 export class Desk {
   readonly bench: Bench;
   readonly keeper: Keeper;
   readonly pages: Pages;
+  readonly photos: PhotoDesk;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
@@ -29,6 +33,7 @@ export class Desk {
     this.bench = bench;
     this.keeper = keeper;
     this.pages = pages;
+    this.photos = new PhotoDesk(bench.editor);
   }
 
   async layOut(doc: DesignFile, kept: KeptBuild | null = null, keepAtOnce = false): Promise<void> {
@@ -49,6 +54,16 @@ export class Desk {
 
   async openFile(file: File): Promise<void> {
     await this.#take(await readFile(file));
+  }
+
+  /** What was dropped on the page: pictures go to the photographs, a design file is laid out. */
+  async takeFiles(files: readonly File[]): Promise<void> {
+    const pictures = files.filter(({ type, name }) => type.startsWith('image/') || PICTURE_NAME.test(name));
+    const [file] = files;
+    if (pictures.length > 0) {
+      this.pages.go('photographs');
+      await this.photos.take(pictures);
+    } else if (file !== undefined) await this.openFile(file);
   }
 
   async openText(text: string): Promise<void> {

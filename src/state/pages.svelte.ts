@@ -1,7 +1,18 @@
-// Which page is open, told by the link's fragment so that going back goes back: the first page, the sheet, the questions,
-// stress.
+// Which page is open, told by the link's fragment so that going back goes back. All of them lie over one build.
 
-const NAMES = ['start', 'sheet', 'examine', 'design', 'learn', 'open', 'stress'] as const;
+const NAMES = [
+  'start',
+  'sheet',
+  'examine',
+  'design',
+  'learn',
+  'open',
+  'stress',
+  'photographs',
+  'taking-apart',
+  'decide',
+  'many',
+] as const;
 export type PageName = (typeof NAMES)[number];
 
 export class Pages {

@@ -6,6 +6,7 @@ import {
   distanceSpan,
   levelling,
   widthSpan,
+  withinHalfTurn,
   type PicturePoint,
   type Span,
 } from '#geometry/photo-span.ts';
@@ -136,6 +137,12 @@ describe('photo span', () => {
     expect(levelling({ x: 10, y: 10 }, { x: 0, y: 0 })).toBeCloseTo(-45);
     expect(levelling({ x: 0, y: 0 }, { x: -10, y: 0 })).toBe(0);
     expect(levelling({ x: 3, y: 3 }, { x: 3, y: 3 })).toBeNull();
+  });
+});
+
+describe('a turn', () => {
+  it('should come within half a turn', () => {
+    expect([-180, 180, 181, 270, 450, -450].map(withinHalfTurn)).toEqual([180, 180, -179, -90, 90, -90]);
   });
 });
 
