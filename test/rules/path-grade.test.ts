@@ -31,6 +31,9 @@ const gradeOf = (pieces: readonly ChainPiece[], asked: Asked = ASKED) =>
 const run = (length: number, plies = 0, rank = 0) =>
   inside(['a', 'b'], length, { plies, rank, punctured: plies === 0 ? [] : [{ stuff: 0, count: plies }] });
 
+/** Asks less than X for reinforced. */
+const CLOSE: Asked = { ...ASKED, distance: () => ({ basic: nm(300_000), reinforced: nm(600_000) }) };
+
 describe('grade of one piece', () => {
   it.each([
     ['a distance as long as is asked', run(5), 'reinforced'],
@@ -49,8 +52,7 @@ describe('grade of one piece', () => {
   });
 
   it('should keep its length under X', () => {
-    const close: Asked = { ...ASKED, distance: () => ({ basic: nm(300_000), reinforced: nm(600_000) }) };
-    expect(gradeOf([run(0.6)], close)).toBe('reinforced');
+    expect(gradeOf([run(0.6)], CLOSE)).toBe('reinforced');
   });
 });
 
@@ -68,6 +70,11 @@ describe('grade of a chain over floating conductors', () => {
     ['a distance outside that completes it', [run(2.5), outside(['b', 'c'], 5)], 'double'],
   ])('should grade %s', (_, pieces, grade) => {
     expect(gradeOf(pieces)).toBe(grade);
+  });
+
+  it('should count a piece under X as nothing in its own grade as well', () => {
+    expect(gradeOf([run(0.9), run(0.9)], CLOSE)).toBe('functional');
+    expect(gradeOf([run(0.9), run(0.9, 1)], CLOSE)).toBe('basic');
   });
 
   it('should ask of the sum what the worst group of its pieces asks', () => {
