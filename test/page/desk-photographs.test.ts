@@ -207,7 +207,7 @@ describe.skipIf(!hasBrowser())('photographs', () => {
       told,
       plain.subarray(2),
     ]);
-    for (let n = 1; n <= 6; n++) {
+    for (let n = 1; n <= 15; n++) {
       await page
         .locator('input[type=file]')
         .setInputFiles({ name: 'noisy.jpg', mimeType: 'image/jpeg', buffer: marked });

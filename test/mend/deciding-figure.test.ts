@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { decidingFigure, type Deciding, type JudgeFile } from '#mend/deciding-figure.ts';
+import { editDesign } from '#model/edit-design.ts';
+import { readDesign } from '#model/read-design.ts';
+import type { DesignFile } from '#model/schema.ts';
+import { judge } from '#rules/judge.ts';
+import { knownIds } from '#rules/known-ids.ts';
+import hedge from '#demos/hedge-trimmer-charger.json' with { type: 'json' };
+
+const meets = hedge as DesignFile;
+
+const judgeFile: JudgeFile = (doc) => {
+  const read = readDesign(doc, knownIds);
+  return read.kind === 'bad' ? null : judge(read.design).verdict;
+};
+
+function found(doc: DesignFile, field: string): Deciding {
+  const search = decidingFigure(doc, field, judgeFile);
+  for (;;) {
+    const { done, value } = search.next();
+    if (done === true) return value;
+  }
+}
+
+type Figures = Extract<Deciding, { readonly kind: 'figures' }>;
+
+/** The answer of the pairs that the search names, with the field at a figure. */
+function answersAt(doc: DesignFile, field: string, value: unknown, { pairs }: Figures) {
+  const verdict = judgeFile(editDesign(doc, field, value));
+  const named = verdict!.pairs.filter(({ between }) => pairs.some((pair) => pair.join() === between.join()));
+  const order = ['falls-short', 'not-shown', 'meets'];
+  return order[Math.min(...named.map((pair) => order.indexOf(pair.verdict)))];
+}
+
+describe('deciding figure', () => {
+  const margin = 'layers[0].margins.left.width';
+
+  it('should find the margin that turns the verdict, to the hundredth of a millimetre', () => {
+    const doc = editDesign(meets, margin, 'unknown');
+    const deciding = found(doc, margin);
+    if (deciding.kind !== 'figures') throw new Error(deciding.kind);
+    expect(deciding.bands.length).toBeGreaterThan(1);
+    for (const { from, answer } of deciding.bands) {
+      expect(answersAt(doc, margin, `${from} mm`, deciding)).toBe(answer);
+      if (from > 0)
+        expect(answersAt(doc, margin, `${(from - 0.01).toFixed(2)} mm`, deciding)).not.toBe(answer);
+    }
+    expect(deciding.bands[0]!.answer).toBe('falls-short');
+    expect(deciding.bands[1]!.answer).toBe('meets');
+  });
+
+  it('should count plies', () => {
+    const field = 'layers[3].plies';
+    const doc = editDesign(meets, field, 'unknown');
+    const deciding = found(doc, field);
+    if (deciding.kind !== 'figures') throw new Error(deciding.kind);
+    expect(deciding.unit).toBe('plies');
+    const turn = deciding.bands.find(({ answer }) => answer === 'meets')!;
+    expect(answersAt(doc, field, turn.from, deciding)).toBe('meets');
+    expect(answersAt(doc, field, turn.from - 1, deciding)).not.toBe('meets');
+  });
+
+  it('should look only inside an interval', () => {
+    const doc = editDesign(meets, margin, { value: '3 mm', plusMinus: '2 mm' });
+    const deciding = found(doc, margin);
+    if (deciding.kind !== 'figures') throw new Error(deciding.kind);
+    expect(deciding.bands[0]!.from).toBe(1);
+    expect(deciding.upTo).toBe(5);
+  });
+
+  it('should say where no figure alone changes anything, and where there is no figure', () => {
+    const oneKnown = editDesign(meets, 'layers[0].margins.left.width', '0 mm');
+    expect(found(editDesign(oneKnown, 'core.outerGap', 'unknown'), 'notes').kind).toBe('no-figure');
+    expect(found(meets, 'former.flange').kind).toBe('nothing-alone');
+  });
+
+  it('should try each answer where there are few', () => {
+    const between: [string, string] = ['pri', 'out'];
+    const part = { id: 'CY1', kind: 'capacitor' as const, between, capacitance: '1 nF', rated: '400 V' };
+    const deciding = found({ ...meets, bridges: [part] }, 'bridges[0].safetyClass');
+    if (deciding.kind !== 'answers') throw new Error(deciding.kind);
+    const of = (value: string) => deciding.answers.find((each) => each.value === value)!.answer;
+    expect([of('none'), of('Y1')]).toEqual(['falls-short', 'meets']);
+  });
+
+  it('should pause after each judging', () => {
+    const doc = editDesign(meets, margin, 'unknown');
+    let judgings = 0;
+    const search = decidingFigure(doc, margin, (each) => {
+      judgings++;
+      return judgeFile(each);
+    });
+    search.next();
+    expect(judgings).toBe(1);
+    search.next();
+    expect(judgings).toBe(2);
+  });
+});
