@@ -6,7 +6,7 @@ import { type Draft, rect, shrink } from './draft.ts';
 import { placementOf } from './fit.ts';
 import { riserIsSleeved } from './lead-shape.ts';
 import { clipOf, faceX, type Riser } from './risers.ts';
-import type { Band } from './section.ts';
+import type { Band, Rect } from './section.ts';
 import { driftRoom, isRetained } from './slump.ts';
 import type { LaidLead, StackBand } from './stack.ts';
 
@@ -228,6 +228,13 @@ function layLead(laying: Laying, chamber: number, lead: LaidLead, room: Span, cr
   };
   const inside = rect(core.x0, lead.y0 + wall, core.x1, lead.y1 - wall);
   draft.wire(inside, lay.wire, { ...what, strippedLead: false }, cover);
+  // the metal of a covered wire runs on from the bare part into the sleeve
+  const skin = lay.wire.cover?.thickness ?? 0;
+  const [low, high] = [Math.min(bare.x0, core.x0) + skin, Math.max(bare.x1, core.x1) - skin];
+  if (skin === 0 || bare.x0 >= bare.x1) return;
+  const [from, to] = [Math.max(split - skin, low), Math.min(split + skin, high)];
+  const metal = rect(from, inside.y0 + skin, to, inside.y1 - skin);
+  draft.conductor(metal, { ...what, bare: false, strippedLead: false });
 }
 
 /** A sleeve that is too short to cover the riser leaves the whole lead bare. */
@@ -243,9 +250,28 @@ export function layRiser(laying: Laying, riser: Riser): void {
   const hull = rect(x0, riser.y0, x0 + riser.width, riser.y1);
   const what = conductorOf(build, lay);
   const cover = draft.bodyOf(`cover ${lay.name}`);
-  if (!riserIsSleeved(lay)) return draft.wire(hull, lay.wire, what, cover);
-  draft.sleeve(hull, lay, what.layer);
-  draft.wire(shrink(hull, lay.sleeve!.wall), lay.wire, what, cover);
+  const wall = riserIsSleeved(lay) ? lay.sleeve!.wall : 0;
+  if (wall > 0) draft.sleeve(hull, lay, what.layer);
+  draft.wire(shrink(hull, wall), lay.wire, what, cover);
+  if (riser.onTop) layElbow(draft, riser, hull, what, wall);
+}
+
+/** A column that begins on top of its own winding: the metal beside the winding runs on into it. */
+function layElbow(
+  draft: Draft,
+  { lay, side }: Riser,
+  column: Rect,
+  what: ReturnType<typeof conductorOf>,
+  wall: number,
+): void {
+  const cover = lay.wire.cover?.thickness ?? 0;
+  const skin = wall + cover;
+  const layer = draft.build.layers[lay.layer]!;
+  const place = placementOf(draft.build, layer);
+  const x0 = side === 'left' ? column.x0 + skin : Math.max(place.x1 + cover, column.x0 + skin);
+  const x1 = side === 'left' ? Math.min(place.x0 - cover, column.x1 - skin) : column.x1 - skin;
+  const metal = rect(x0, column.y0 - skin, x1, column.y0 + skin);
+  draft.conductor(metal, { ...what, bare: lay.wire.cover === null && lay.wire.bare });
 }
 
 const conductorOf = (build: Build, lay: Lay) =>

@@ -17,6 +17,8 @@ export interface Riser {
   readonly width: Nm;
   readonly y0: Nm;
   readonly y1: Nm;
+  /** It begins on top of its own winding, for want of room beside it. */
+  readonly onTop: boolean;
   /** Positions in `build.layers` that end at it. */
   readonly displaces: (position: number, bandTop: Nm) => boolean;
 }
@@ -39,14 +41,16 @@ export function risersOf(
       const last = lay.upTo ?? Infinity;
       const top = lay.upTo === null ? rimOr(build, stack) : bandTop(stack, lay.upTo);
       const offset = clipOf(risers, chamber, lay.exit, lay.layer, lead.y1);
+      const beside = startsBeside(build, lay, offset);
       risers.push({
         lay,
         chamber,
         side: lay.exit,
         offset,
         width: leadSize(lay),
-        y0: startsBeside(build, lay, offset) ? lead.y0 : lead.y1,
+        y0: beside ? lead.y0 : lead.y1,
         y1: top,
+        onTop: !beside,
         displaces: (position) => position > lay.layer && position <= last,
       });
     }
@@ -61,6 +65,7 @@ export function risersOf(
         width: leadSize(lay),
         y0: lead.y0,
         y1: rimOr(build, stacks[beyond]!),
+        onTop: false,
         displaces: (_, top) => top > lead.y0,
       });
     }

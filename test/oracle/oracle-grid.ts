@@ -155,5 +155,9 @@ function between(grid: Grid, a: number, b: number, potted: boolean): Pick<Edge, 
   if (one.body === other.body) return { kind: 'inside', solid: one, closed: false };
   const turned = [one, other].find((s) => s.turnUp > 0) ?? null;
   const atFlange = one.kind === 'moulding' || other.kind === 'moulding';
-  return { kind: 'surface', solid: atFlange ? turned : null, closed: potted || (one.closed && other.closed) };
+  return { kind: 'surface', solid: atFlange ? turned : null, closed: potted || isCemented(one, other) };
 }
+
+/** Only the joints between the plies of one layer are cemented, not those to its neighbours. */
+const isCemented = (a: SolidRegion, b: SolidRegion): boolean =>
+  a.closed && b.closed && a.layer !== null && a.layer === b.layer;

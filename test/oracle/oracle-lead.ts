@@ -88,9 +88,11 @@ function laidIn(
   const climbs = lay.way === 'riser' && !isStrong(lay, u0, leastThickness);
   const top =
     lay.upTo === null ? Math.max(build.height, stackTop(bands, home.chamber)) : topOf(bands, lay.upTo);
-  const shape = shapeOf(lay, u0, uEnd, y0, climbs ? top : null);
-  const hull = { x0: own.x0, y0: own.y0, x1: own.x1, y1: own.y0 + own.own };
-  leads.push({ lay, crossing: crosses(lay), ...placed(shape, chamber, lay.exit, hull) });
+  const [near, far] = lay.exit === 'left' ? [own.x0, own.x1] : [own.x1, own.x0];
+  const u = (x: number): number => (lay.exit === 'left' ? x - chamber.x0 : chamber.x1 - x);
+  const hull = { x0: u(near), y0: own.y0, x1: u(far), y1: own.y0 + own.own };
+  const shape = shapeOf(lay, { u0, uEnd, y0, hull }, climbs ? top : null);
+  leads.push({ lay, crossing: crosses(lay), ...placed(shape, chamber, lay.exit) });
   if (!climbs) return;
   const u1 = u0 + boxHeight(lay);
   risers.push({ chamber: home.chamber, side: lay.exit, u0, u1, y0, y1: top, home });
@@ -99,7 +101,7 @@ function laidIn(
 const topOf = (bands: readonly OracleBand[], position: number): number =>
   bands.find((b) => b.position === position)?.y1 ?? 0;
 
-/** A slot lead that leaves through a divider climbs the divider's far face in the neighbour chamber. */
+/** A lead that leaves at a divider climbs the divider's far face in the neighbour chamber. */
 function throughDivider(
   build: Build,
   bands: readonly OracleBand[],
@@ -112,7 +114,7 @@ function throughDivider(
   const chambers = chambersOf(build);
   const next = home.chamber + (lay.exit === 'left' ? -1 : 1);
   const neighbour = chambers[next];
-  if (neighbour === undefined || lay.way !== 'slot' || isStrong(lay, 0, leastThickness)) return;
+  if (neighbour === undefined || lay.kind === 'link' || isStrong(lay, 0, leastThickness)) return;
   const side: Side = lay.exit === 'left' ? 'right' : 'left';
   const height = boxHeight(lay);
   const y0 = home.y1 - height;
@@ -122,7 +124,7 @@ function throughDivider(
   const sleeved = lay.sleeve !== null && lay.sleeve.into >= height;
   const wire = sleeved ? erode(column, lay.sleeve.wall) : column;
   const shape = { sleeves: subtract(column, wire), ...inCover(lay, wire) };
-  leads.push({ lay, crossing: false, ...placed(shape, neighbour, side, null) });
+  leads.push({ lay, crossing: false, ...placed(shape, neighbour, side) });
   risers.push({ chamber: next, side, u0: 0, u1: height, y0, y1, home: null });
 }
 
@@ -132,32 +134,39 @@ interface Shape {
   readonly sleeves: readonly Box[];
 }
 
-/** Lead from the winding's end at `uEnd` to the face, and up from there where `top` is given. */
-function shapeOf(lay: Lay, u0: number, uEnd: number, y0: number, top: number | null): Shape {
+/** Where a lead runs: from the winding's end at `uEnd` to `u0`, on the floor `y0`; the winding's own rectangle. */
+interface Course {
+  readonly u0: number;
+  readonly uEnd: number;
+  readonly y0: number;
+  readonly hull: Box;
+}
+
+/** Lead from the winding's end to the face, and up from there where `top` is given. */
+function shapeOf(lay: Lay, { u0, uEnd, y0, hull }: Course, top: number | null): Shape {
   const width = boxHeight(lay);
   const y1 = y0 + width;
   const column = top === null ? null : box(u0, y0, u0 + width, top);
-  const outline = union(box(u0, y0, uEnd, y1), column);
-  const reach = sleeveReach(lay, u0, uEnd, column !== null);
+  const outline = subtract(union(box(u0, y0, uEnd, y1), column), [hull]);
+  const reach = sleeveReach(lay, u0, uEnd);
   if (lay.sleeve === null || reach <= u0) return { sleeves: [], ...inCover(lay, outline) };
 
   const inside = { x0: -FAR, y0: -FAR, x1: reach, y1: Math.max(y1, top ?? y1) };
   const sleeved = outline.flatMap((b) => boxes(clip(b, inside)));
-  // Open towards the winding; a link's sleeve is open at its outer end as well, since it does not leave the window.
-  const openEnd = top !== null && lay.kind === 'link' ? FAR : (top ?? 0);
-  const longer = union(box(u0, y0, FAR, y1), top === null ? null : box(u0, y0, u0 + width, openEnd));
-  const bore = erode(longer, lay.sleeve.wall).flatMap((b) => boxes(clip(b, inside)));
-  const wire = [...bore, ...boxes(box(Math.max(reach, u0), y0, uEnd, y1))];
+  // Open towards the winding only.
+  const longer = union(box(u0, y0, FAR, y1), column);
+  const bore = erode(longer, lay.sleeve.wall).flatMap((b) => sleeved.flatMap((part) => boxes(clip(b, part))));
+  const wire = subtract([...bore, ...boxes(box(Math.max(reach, u0), y0, uEnd, y1))], [hull]);
   return { sleeves: subtract(sleeved, bore), ...inCover(lay, wire) };
 }
 
 const union = (a: Box | null, b: Box | null): Box[] => [...boxes(a), ...subtract(boxes(b), boxes(a))];
 
-/** How far in the sleeve reaches; a riser is covered wholly or not at all. */
-function sleeveReach(lay: Lay, u0: number, uEnd: number, climbs: boolean): number {
+/** How far in the sleeve reaches; a riser is covered wholly or, with all of its lead, not at all. */
+function sleeveReach(lay: Lay, u0: number, uEnd: number): number {
   if (lay.sleeve === null || lay.sleeve.wall === 0) return 0;
   const { into } = lay.sleeve;
-  if (!climbs) return Math.min(into, uEnd);
+  if (lay.way === 'slot') return Math.min(into, uEnd);
   const far = u0 + boxHeight(lay);
   return into >= far ? Math.min(into, Math.max(uEnd, far)) : 0;
 }
@@ -168,12 +177,12 @@ function inCover(lay: Lay, wire: readonly Box[]): { conductors: Box[]; covers: B
   return { conductors, covers: subtract(wire, conductors) };
 }
 
-/** From u to x; the winding's own rectangle comes before its lead's. */
-function placed(shape: Shape, chamber: OracleChamber, side: Side, hull: Box | null): Shape {
+/** From u to x. */
+function placed(shape: Shape, chamber: OracleChamber, side: Side): Shape {
   const turn = (b: Box): Box =>
     side === 'left'
       ? { ...b, x0: chamber.x0 + b.x0, x1: chamber.x0 + b.x1 }
       : { ...b, x0: chamber.x1 - b.x1, x1: chamber.x1 - b.x0 };
-  const place = (all: readonly Box[]): Box[] => subtract(all.map(turn), hull === null ? [] : [hull]);
-  return { conductors: place(shape.conductors), covers: place(shape.covers), sleeves: place(shape.sleeves) };
+  const { conductors, covers, sleeves } = shape;
+  return { conductors: conductors.map(turn), covers: covers.map(turn), sleeves: sleeves.map(turn) };
 }

@@ -70,10 +70,9 @@ function searchFrom(grid: Grid, ways: Ways, options: PathOptions, source: number
     if (done.has(key)) continue;
     done.add(key);
     const others = grid.touches[state.node]! & ~mine;
-    if (others !== 0) {
-      record(grid, found, others, state);
-      continue;
-    }
+    if (others !== 0) record(grid, found, others, state);
+    // A piece may start or end where a third conductor touches as well, whichever of the two is looked from.
+    if (others !== 0 && (grid.touches[state.node]! & mine) === 0) continue;
     expand(grid, ways, options, state, (next) => queue.push(next));
   }
   return found;

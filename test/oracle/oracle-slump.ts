@@ -15,9 +15,10 @@ export interface Span {
   readonly x1: number;
 }
 
-/** Occupied width of a band in its section, ends clipped at risers, before handling. */
+/** Occupied width of a band in its section, ends clipped at risers, before handling; what is in a riser's way keeps touching it. */
 export function clipped(band: OracleBand, free: Free): Span {
-  return { x0: Math.max(band.x0, free.left), x1: Math.min(band.x1, free.right) };
+  const x0 = Math.min(Math.max(band.x0, free.left), free.right - 1);
+  return { x0, x1: Math.max(Math.min(band.x1, free.right), x0 + 1) };
 }
 
 /** Where a thing in this band has to stop on its way to one side: its block, else the face or riser. */

@@ -165,11 +165,10 @@ function occupied(layer: BuildLayer, chamber: OracleChamber): { x0: number; x1: 
 }
 
 function blocksOf(layer: BuildLayer, chamber: OracleChamber, own: number): OracleBlock[] {
-  const width = chamber.x1 - chamber.x0;
-  const extent = layer.kind === 'winding' ? layer.extent : null;
+  const measured = layer.kind === 'winding' && layer.extent !== null ? occupied(layer, chamber) : null;
   const { left, right } = layer.margins;
-  const leftWidth = extent === null ? left.width : Math.min(left.width, extent.from);
-  const rightWidth = extent === null ? right.width : Math.min(right.width, width - extent.to);
+  const leftWidth = measured === null ? left.width : Math.min(left.width, measured.x0 - chamber.x0);
+  const rightWidth = measured === null ? right.width : Math.min(right.width, chamber.x1 - measured.x1);
   const found: OracleBlock[] = [];
   if (left.filled && leftWidth > 0) {
     found.push({ side: 'left', x0: chamber.x0, x1: chamber.x0 + leftWidth, height: left.height ?? own });

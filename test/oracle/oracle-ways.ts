@@ -2,7 +2,8 @@
 
 import type { PathOptions } from '#solver/pieces.ts';
 import type { Grid, GridSection } from './oracle-grid.ts';
-import { STEPS, edgeFrom } from './oracle-grid.ts';
+import { STEPS, cellAt, edgeFrom } from './oracle-grid.ts';
+import type { SolidRegion } from '#solver/section.ts';
 import { sightOf } from './oracle-sight.ts';
 
 export interface Way {
@@ -23,7 +24,7 @@ export function waysOf(section: GridSection, grid: Grid, options: PathOptions): 
     if (before !== undefined) return before;
     const found = STEPS.flatMap((step) => [
       ...along(grid, node, step, section.potted, options),
-      ...through(grid, node, step, section.potted, options),
+      ...through(grid, node, step, options),
       ...(options.metric === 'creepage' ? jump(grid, node, step, section.potted, options.x) : []),
     ]);
     if (sight !== null) found.push(...sight(node));
@@ -51,23 +52,38 @@ function along(grid: Grid, node: number, step: Step, potted: boolean, options: P
   return found;
 }
 
-/** Straight through one solid to its far side. */
-function through(grid: Grid, node: number, step: Step, potted: boolean, options: PathOptions): Way[] {
-  const first = edgeFrom(grid, node, step, potted);
-  if (first?.kind !== 'inside') return [];
-  let to = node;
-  let plies = 0;
-  let measured = false;
-  for (let edge: typeof first | null = first; edge !== null; edge = edgeFrom(grid, to, step, potted)) {
-    if (edge.kind !== 'inside' || edge.solid === null || edge.solid.body !== first.solid?.body) break;
-    const crossing = step[0] === 0 ? edge.solid.crossY : edge.solid.crossX;
-    if (crossing === 'strong') return [];
-    if (crossing === 'measured') measured = true;
-    else plies = Math.max(plies, crossing);
-    to = edge.to;
-  }
-  if (measured && distance(grid, node, to) >= options.leastThickness) return [];
-  return [{ to, length: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false }];
+/** Straight through one solid to its far side, on the line itself or as near beside it as one likes. */
+function through(grid: Grid, node: number, step: Step, options: PathOptions): Way[] {
+  const nx = grid.xs.length;
+  return ([0, 1] as const).flatMap((side) => {
+    const first = solidBeside(grid, node, step, side);
+    const behind = solidBeside(grid, node - step[0] - nx * step[1], step, side);
+    // A run begins and ends on the surface of its solid.
+    if (first === null || behind?.body === first.body) return [];
+    let to = node;
+    let plies = 0;
+    let measured = false;
+    for (let solid: typeof first | null = first; solid?.body === first.body;) {
+      const crossing = step[0] === 0 ? solid.crossY : solid.crossX;
+      if (crossing === 'strong') return [];
+      if (crossing === 'measured') measured = true;
+      else plies = Math.max(plies, crossing);
+      to += step[0] + nx * step[1];
+      solid = solidBeside(grid, to, step, side);
+    }
+    if (measured && distance(grid, node, to) >= options.leastThickness) return [];
+    return [{ to, length: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false }];
+  });
+}
+
+/** The solid that an edge from a node runs in or along, on one of its two sides. */
+function solidBeside(grid: Grid, node: number, [di, dj]: Step, side: 0 | 1): SolidRegion | null {
+  const i = node % grid.xs.length;
+  const j = Math.floor(node / grid.xs.length);
+  const ci = di === 0 ? i - side : di < 0 ? i - 1 : i;
+  const cj = dj === 0 ? j - side : dj < 0 ? j - 1 : j;
+  const region = grid.regions[cellAt(grid, ci, cj)];
+  return region === undefined || region.kind === 'conductor' ? null : region;
 }
 
 function distance(grid: Grid, a: number, b: number): number {
