@@ -1,0 +1,75 @@
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+
+describe.skipIf(!hasBrowser())('what would decide', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should name both verdicts and the figure between them, and the figure should hold', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await forgetMargin(page);
+    expect(await verdictOf(page)).toContain('Not shown');
+    await page.evaluate(() => (location.hash = 'decide'));
+    const row = page.locator('main li').filter({ hasText: 'Left margin, layer 1'.toLowerCase() });
+    await row.getByText('Below').waitFor();
+    const text = await row.innerText();
+    expect(text).toContain('at worst: not shown');
+    expect(text).toContain('at best, alone: meets');
+    const [, figure] = /Below [\d.]+ mm falls short, from ([\d.]+) mm meets/.exec(text) ?? [];
+    await page.getByRole('button', { name: 'left margin, layer 1' }).first().click();
+    const field = page.locator('[data-field="layers[0].margins.left.width"]');
+    await expect.poll(() => field.evaluate((input) => input === document.activeElement)).toBe(true);
+    await field.fill(`${figure} mm`);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => verdictOf(page)).toContain('Meets');
+    await field.fill(`${(Number(figure) - 0.01).toFixed(2)} mm`);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => verdictOf(page)).toContain('Falls short');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should stop when asked and go on from there', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await forgetMargin(page);
+    await page.evaluate(() => (location.hash = 'decide'));
+    await page.getByRole('button', { name: 'Stop' }).click();
+    const found = await page.locator('main .figure p').filter({ hasText: '.' }).count();
+    await page.waitForTimeout(300);
+    expect(await page.locator('main .figure p').filter({ hasText: '.' }).count()).toBe(found);
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
+    expect(await page.locator('main .progress').innerText()).not.toContain('Stopped');
+    expect(wrongs).toEqual([]);
+  });
+
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`should have no fault that axe finds, and not scroll sideways (${colorScheme})`, async () => {
+      for (const width of [390, 1440]) {
+        const { page } = await openPage(browser, '', { colorScheme, viewport: { width, height: 900 } });
+        await forgetMargin(page);
+        await page.evaluate(() => (location.hash = 'decide'));
+        await page.getByText('Below').first().waitFor();
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await page.evaluate(axe.source);
+        const { violations } = await page.evaluate(() =>
+          (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
+        );
+        expect(
+          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+        ).toEqual([]);
+      }
+    });
+});
+
+/** A build that meets, with one margin that nobody knows. */
+async function forgetMargin(page: Page): Promise<void> {
+  await openDemo(page, 'Charger of a cordless hedge trimmer');
+  await page.locator('[data-row="0"]').click();
+  await page.locator('[data-field="layers[0].margins.left.width"]').fill('?');
+  await page.keyboard.press('Enter');
+}
