@@ -3,9 +3,10 @@
 
 import { because } from '#standards/because.ts';
 import type { Book } from '#standards/book.ts';
+import type { MaterialGroup } from '#standards/grade.ts';
 import { formerById } from '#standards/materials.ts';
 import type { Design, Layer, Side } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown, type Unknown } from '#model/reading.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, BuildWall, Lay, StuffId } from '#solver/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
@@ -30,6 +31,8 @@ export interface Filled {
   /** Circuits that the core may be tied to; null floating. The worst counts. */
   readonly coreBonds: readonly (string | null)[];
   readonly notJudged: readonly string[];
+  /** Tracking groups of the distances outside the window, in the order of the file. */
+  readonly outsideGroups: readonly MaterialGroup[];
 }
 
 export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
@@ -64,9 +67,19 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
     ? laySets.flatMap((lays) => sides.map((side) => [buildOf(lays, sideFor(side))]))
     : laySets.map((lays) => sides.map((side) => buildOf(lays, sideFor(side))));
   const bonds = coreBonds(filling, design);
+  const outsideGroups = design.outside.map((entry, i) =>
+    groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),
+  );
   // last, when every field has been asked for
   const counted = [...filling.counted.values()];
-  return { builds, stuffs: filling.stuffs.all, counted, coreBonds: bonds, notJudged: leads.notJudged };
+  return {
+    builds,
+    stuffs: filling.stuffs.all,
+    counted,
+    coreBonds: bonds,
+    notJudged: leads.notJudged,
+    outsideGroups,
+  };
 }
 
 /** At which side layers begin that are not spread over their width. */
@@ -147,11 +160,8 @@ function outerGap(filling: Filling, design: Design): Nm {
 
 function mouldingStuff(filling: Filling, design: Design): StuffId {
   const { material } = design.former;
-  let group = typeof material === 'string' ? groupOf(formerById(material)?.group ?? null) : null;
-  if (group === null) {
-    const best = filling.unknown('former.material', 'tracking group IIIb') === 'best';
-    group = best ? 'IIIa' : 'IIIb';
-  }
+  const known = typeof material === 'string' ? groupOf(formerById(material)?.group ?? null) : material;
+  const group = groupOrAssumed(filling, known, 'former.material');
   return filling.stuffs.id({
     kind: 'wall',
     alike: 'moulding',
@@ -163,6 +173,11 @@ function mouldingStuff(filling: Filling, design: Design): StuffId {
     layers: null,
     because: because('moulding', { material: typeof material === 'string' ? material : null, group }),
   });
+}
+
+function groupOrAssumed(filling: Filling, group: MaterialGroup | Unknown, field: string): MaterialGroup {
+  if (typeof group === 'string') return group;
+  return filling.unknown(field, 'tracking group IIIb') === 'best' ? 'IIIa' : 'IIIb';
 }
 
 function closedJoint(filling: Filling, proven: boolean): StuffId {

@@ -16,6 +16,9 @@ import type { Strength } from './stuff.ts';
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
 const PLIES_AT_BEST = 3;
 
+/** So far inside that a sleeve's end lies flush with the winding's. */
+const FLUSH = nm(1_000_000_000);
+
 /** Strength is compared as peak: rms times the square root of two, direct voltage as it is. */
 export const peakOf = (withstand: Withstand): VoltsPeak =>
   withstand.kind === 'dc' ? voltsPeak(withstand.value) : voltsPeak(withstand.value * Math.SQRT2);
@@ -137,8 +140,10 @@ export function fillSleeve(
     if (isKnown(reading)) return reading.value;
     return filling.unknown(`${field}.${part}`, '0 mm') === 'best' ? null : nm(0);
   };
-  const [wall, into] = [known('wall'), known('into')];
-  if (wall === null || into === null) return 'strong';
+  const [knownWall, knownInto] = [known('wall'), known('into')];
+  if (knownWall === null && knownInto === null) return 'strong';
+  // one of the two that is known holds at best as well: a thin wall stays thin, a short sleeve short
+  const [wall, into] = [knownWall ?? leastThickness, knownInto ?? FLUSH];
   if (wall === 0) return null;
   const material = sleeve.material === null ? null : sleeveById(sleeve.material);
   const stuff = filling.stuffs.id({

@@ -92,7 +92,7 @@ function fullCover(
   field: string,
 ): BuildWire {
   const grade = typeof wire.grade === 'number' ? wire.grade : null;
-  if (grade === null) filling.unknown(`${field}.grade`, 'the lowest grade, 3');
+  const best = grade === null && filling.unknown(`${field}.grade`, 'the lowest grade, 3') === 'best';
   const conductor = wire.conductor?.value ?? overall;
   const listed = fullyInsulatedWire(conductor, (grade ?? 3) as 3);
   const least = isOutOfRange(listed) ? fullyInsulatedBreakdown(conductor, overall) : listed;
@@ -109,7 +109,8 @@ function fullCover(
     [],
     [least.because, share.because],
   );
-  const stuff = filling.stuffs.id(coverStuff('full-cover', winding, peak, null, why), winding.id);
+  const strength = best ? 'whatever' : peak;
+  const stuff = filling.stuffs.id(coverStuff('full-cover', winding, strength, null, why), winding.id);
   return {
     overall,
     cover: { thickness: coverThickness(overall, wire), plies: 1, stuff },

@@ -61,8 +61,14 @@ export interface Place {
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
 }
 
-export function placeOf(design: Design, build: Build, cache: PathCache, leastThickness: Nm): Place {
-  const outside = (metric: Metric) => outsidePieces(design, build, metric, leastThickness);
+export function placeOf(
+  design: Design,
+  outsideGroups: readonly MaterialGroup[],
+  build: Build,
+  cache: PathCache,
+  leastThickness: Nm,
+): Place {
+  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, leastThickness);
   return {
     build,
     sections: cache.sections(build, leastThickness),
@@ -295,15 +301,14 @@ function tiesOf(design: Design, coreTo: string | null): (conductor: string) => s
 /** Distances that the file states outside the window; one without this metric says nothing of it. */
 function outsidePieces(
   design: Design,
+  groups: readonly MaterialGroup[],
   build: Build,
   metric: Metric,
   leastThickness: Nm,
 ): readonly ChainPiece[] {
-  const entries = design.outside.flatMap((entry): readonly ChainPiece[] => {
+  const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
     const length = entry[metric]?.value;
-    if (length === undefined) return [];
-    const group: MaterialGroup = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
-    return [outsidePiece(metric, entry.between, length, entry.what, group)];
+    return length === undefined ? [] : [outsidePiece(metric, entry.between, length, entry.what, groups[i]!)];
   });
   return [...entries, ...leadsApart(build, metric, leastThickness)];
 }

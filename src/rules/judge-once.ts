@@ -87,7 +87,7 @@ function judgeRoles(
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
   const least = book.leastThickness().value;
   const builds = filled.builds.map((worse) =>
-    worse.map((build) => placeOf(design, build, judging.cache, least)),
+    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, least)),
   );
   const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
   const questions = asked.map(({ question }) => question);

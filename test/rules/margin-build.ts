@@ -94,5 +94,5 @@ function change(file: unknown, path: string, value: unknown): void {
   const last = keys.pop() ?? '';
   const parent = keys.reduce((node, key) => node[key] as Node, file as Node);
   if (value === undefined) delete parent[last];
-  else parent[last] = value;
+  else parent[last] = structuredClone(value);
 }
