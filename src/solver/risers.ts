@@ -48,7 +48,7 @@ export function risersOf(
         side: lay.exit,
         offset,
         width: leadSize(lay),
-        y0: beside ? lead.y0 : lead.y1,
+        y0: beside ? lead.y0 : nm(Math.max(lead.y0, ownTop(stack, lay))),
         y1: top,
         onTop: !beside,
         displaces: (position) => position > lay.layer && position <= last,
@@ -108,6 +108,12 @@ function leadOf(stack: readonly StackBand[], lay: Lay): { readonly y0: Nm; reado
     if (band.kind !== 'cross-tape' && band.lead?.lay === lay) return band.lead;
   }
   return null;
+}
+
+/** Top of the winding that a lead leaves; its band may be higher. */
+function ownTop(stack: readonly StackBand[], lay: Lay): Nm {
+  const own = stack.find((band) => band.kind === 'layer' && band.position === lay.layer);
+  return own?.kind === 'layer' ? nm(own.y0 + own.height) : nm(0);
 }
 
 const rimOr = (build: Build, stack: readonly StackBand[]): Nm => nm(Math.max(build.height, topOf(stack)));
