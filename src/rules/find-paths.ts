@@ -109,6 +109,8 @@ function worstPath(
   question: PairQuestion,
   window: readonly [Nm, Nm] | null,
 ): FoundPath | null {
+  // where nothing is asked the printed paths tell enough
+  if (question.needed === null) return null;
   let worst: FoundPath | null = null;
   for (const metric of METRICS) {
     const limits = {
@@ -116,7 +118,8 @@ function worstPath(
       x: question.asked[metric].x,
       length: [search.plan.longest[metric]],
       window,
-      name: '',
+      ends: search.plan.ends,
+      name: search.plan.endsName,
     };
     const from = { search, place, section, coreTo, question, metric, counting: search.plan.grading, limits };
     for (const path of gradedPaths(from)) if (isWorse(path, worst)) worst = path;

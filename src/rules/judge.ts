@@ -58,7 +58,9 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     ];
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
   };
-  const pairs = worst.pairs.map((pair, i) => printPair(book, design, pair, best[i]!.achieved, answers[i]!));
+  const pairs = worst.pairs.map((pair, i) =>
+    printPair(book, design, pair, (pair.needed === null ? pair : best[i]!).achieved, answers[i]!),
+  );
   const spots = weakSpots(
     design,
     worst.pairs.map((outcome, i) => ({ outcome, verdict: answers[i]! })),
@@ -154,10 +156,11 @@ function coreAsPrimary(
   const worst = judgeWorst(judging, design, primary.id);
   const best = bestPairs(judging, design, worst, primary.id);
   const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
-  const pairs = worst.pairs.map((pair, i) => ({
+  const asked = worst.pairs.flatMap((pair, i) => (pair.needed === null ? [] : [{ pair, verdict: tied[i]! }]));
+  const pairs = asked.map(({ pair, verdict }) => ({
     between: pair.between,
     achieved: pair.achieved,
-    verdict: tied[i]!,
+    verdict,
     length: pair.holding?.kind === 'path' ? inMm(pair.holding.length as Nm) : null,
     required: pair.holding?.kind === 'path' ? requiredLength(pair.holding, pair) : null,
     metric: pair.holding?.kind === 'path' ? pair.holding.metric : null,

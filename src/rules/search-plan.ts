@@ -17,6 +17,10 @@ export interface SearchPlan {
   readonly trackingRank: readonly number[];
   /** Solids whose stated strength is under a test: thick as they may be, a path goes through them. */
   readonly weak: readonly number[];
+  /** Conductors of which one lies at an end of every piece that grading asks for. */
+  readonly ends: (conductor: string) => boolean;
+  /** Tells `ends` apart in a cache. */
+  readonly endsName: string;
 }
 
 export function searchPlan(
@@ -31,7 +35,10 @@ export function searchPlan(
         GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
       ),
     );
+  const others = farEnds(questions);
   return {
+    ends: (conductor) => !others.has(conductor),
+    endsName: [...others].join(','),
     grading: gradingCount(questions, stuffs, rules),
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
@@ -41,6 +48,23 @@ export function searchPlan(
         : [],
     ),
   };
+}
+
+/**
+ * Circuits that need not be searched from: the other end of every pair that asks for something is searched from, and so
+ * is everything that floats.
+ */
+function farEnds(questions: readonly PairQuestion[]): ReadonlySet<string> {
+  const circuits = [...new Set(questions.flatMap(({ between }) => between))];
+  const asked = questions.filter(({ needed }) => needed !== null);
+  const far = new Set<string>();
+  for (const circuit of circuits) {
+    const meets = asked.some(
+      ({ between }) => between.includes(circuit) && between.some((end) => far.has(end)),
+    );
+    if (!meets) far.add(circuit);
+  }
+  return far;
 }
 
 /** For every group the worst one of which no pair asks more. */

@@ -2,10 +2,14 @@
 // worse. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
 import { intervalsOf, WORST, withEnds } from './choice.ts';
 import { heightOf } from './grade.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
 import type { Outcome, PairOutcome } from './outcome.ts';
+
+/** Longer than any distance that a book asks for, nanometres. */
+const NO_FIGURE = 1e12;
 
 export interface WorstCase {
   /** All at nominal; its sections are the ones drawn. */
@@ -54,10 +58,18 @@ function isLower(a: Outcome, b: Outcome): boolean {
 
 const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
 
-/** By what is reached, then by how far the holding path is from what would do. */
+/** By what is reached, then by how far the holding path is from what would do, then by how much is asked. */
 function comparePairs(a: PairOutcome, b: PairOutcome): number {
   const height = heightOf(a.achieved) - heightOf(b.achieved);
-  return height !== 0 ? height : reserve(a) - reserve(b);
+  if (height !== 0) return height;
+  const left = reserve(a) - reserve(b);
+  return left !== 0 ? left : askedLength(b) - askedLength(a);
+}
+
+/** Clearance and creepage asked for reinforced; without a figure more than any. */
+function askedLength({ required }: PairOutcome): number {
+  const figures = [required.clearance.reinforced, required.creepage('IIIb').reinforced];
+  return figures.reduce((sum, one) => sum + (isOutOfRange(one) ? NO_FIGURE : one.value), 0);
 }
 
 function reserve(pair: PairOutcome): number {

@@ -35,17 +35,23 @@ export function networkOf(section: Section, options: SolidOptions, closedJoint: 
 /** Limits of a whole section: `between` gives the longest by count for two conductors, where it is less. */
 export interface SectionLimits extends Omit<SearchLimits, 'lengthTo'> {
   readonly between?: (a: string, b: string) => readonly number[];
+  /** Pieces with none of these at either end are not asked for; left out: all are. */
+  readonly ends?: (conductor: string) => boolean;
 }
 
 export function findPieces(net: Network, counting: Counting, limits: SectionLimits): readonly Piece[] {
   const { conductors } = net.grid;
+  const { ends = () => true } = limits;
   const heap = new LabelHeap();
-  // the other way round was found when that conductor was the source
-  return conductors.slice(0, -1).flatMap((from, source) =>
-    shortestFrom(net, source, counting, limitsFrom(from, conductors, limits), heap)
-      .filter((arrival) => arrival.conductor > source)
-      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric)),
-  );
+  const done = new Set<number>();
+  return conductors.flatMap((from, source) => {
+    if (!ends(from) || done.size === conductors.length - 1) return [];
+    done.add(source);
+    // the other way round was found when that conductor was the source
+    return shortestFrom(net, source, counting, limitsFrom(from, conductors, limits), heap)
+      .filter((arrival) => !done.has(arrival.conductor))
+      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric));
+  });
 }
 
 function limitsFrom(from: string, conductors: readonly string[], limits: SectionLimits): SearchLimits {
