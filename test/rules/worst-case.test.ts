@@ -1,0 +1,112 @@
+// Intervals: each alone at either end, the others nominal, then all at the ends found worse; the lowest holds.
+// Nominal are 3 + 3 x 0.06 + 3 = 6.18 mm where 5 mm of creepage and 3 mm of clearance are asked.
+
+import { describe, expect, it } from 'vitest';
+import { intervalsOf, settled } from '#rules/choice.ts';
+import { ruleBook } from '#standards/book.ts';
+import { PathCache } from '#rules/path-cache.ts';
+import { judgeWorst } from '#rules/worst-case.ts';
+import { barrierWith, type Changes, designWith, pairOf, verdictWith } from './margin-build.ts';
+
+const interval = (value: string, plusMinus: string) => ({ value, plusMinus });
+const width = (layer: number, plusMinus: string): Changes => ({
+  [`layers[${layer}].margins.left.width`]: interval('3 mm', plusMinus),
+});
+
+const endsOf = (changes: Changes) => {
+  const judging = { book: ruleBook('iec-62368-1')!, cache: new PathCache(), printed: false };
+  return Object.fromEntries(judgeWorst(judging, designWith(changes)).ends);
+};
+
+describe('intervals of a design', () => {
+  it('should be found by their paths, wherever they stand; a half-width of 0 is none', () => {
+    const design = designWith({
+      ...width(2, '0.1 mm'),
+      'former.height': interval('5 mm', '0 mm'),
+      'supply.voltage': interval('240 V', '5 V'),
+      'workingVoltages[0].peak': interval('500 V', '10 V'),
+    });
+    expect(intervalsOf(design)).toEqual([
+      'supply.voltage',
+      'workingVoltages[0].peak',
+      'layers[2].margins.left.width',
+    ]);
+  });
+
+  it('should be settled at one end, the file left as it was', () => {
+    const design = designWith(width(2, '0.1 mm'));
+    const path = 'layers[2].margins.left.width';
+    for (const [end, value] of [
+      [-1, 2_900_000],
+      [1, 3_100_000],
+    ] as const) {
+      const { layers } = settled(design, new Map([[path, end]]));
+      expect(layers[2]!.margins.left.width).toEqual({ kind: 'known', value, plusMinus: 0 });
+    }
+    expect(design.layers[2]!.margins.left.width).toMatchObject({ value: 3_000_000 });
+  });
+});
+
+describe('judging of intervals', () => {
+  it.each([
+    ['a margin that holds at both ends', width(2, '1.18 mm'), 'meets'],
+    ['a margin that falls short at its lower end: 1.81 + 0.18 + 3', width(2, '1.19 mm'), 'not-shown'],
+    [
+      'two margins that hold alone, not both at once: 2.4 + 0.18 + 2.4',
+      { ...width(0, '0.6 mm'), ...width(2, '0.6 mm') },
+      'not-shown',
+    ],
+    ['two margins that hold at both ends at once', { ...width(0, '0.5 mm'), ...width(2, '0.5 mm') }, 'meets'],
+    [
+      'a margin that falls short at its nominal value',
+      { 'layers[2].margins.left.width': interval('1.8 mm', '1 mm') },
+      'falls-short',
+    ],
+    [
+      'a voltage that is too high at its upper end',
+      { 'workingVoltages[0].rms': interval('290 V', '11 V') },
+      'not-shown',
+    ],
+    [
+      'a voltage that holds at its upper end',
+      { 'workingVoltages[0].rms': interval('290 V', '10 V') },
+      'meets',
+    ],
+    [
+      'a margin and a voltage that hold alone: 2.7 + 0.18 + 3 at 280 V asks 5.8, at 300 V 6.0',
+      { ...width(0, '0.3 mm'), 'workingVoltages[0].rms': interval('280 V', '20 V') },
+      'not-shown',
+    ],
+    [
+      'an altitude and a margin that hold alone: 5.3 mm of clearance at 6000 m',
+      { ...width(0, '1.1 mm'), 'surroundings.altitude': interval('5000 m', '1000 m') },
+      'not-shown',
+    ],
+    [
+      'an altitude that asks 7.4 mm at its upper end',
+      { 'surroundings.altitude': interval('6000 m', '3000 m') },
+      'not-shown',
+    ],
+  ])('should find %s', (_, changes, verdict) => {
+    expect(barrierWith(changes)[1]).toBe(verdict);
+  });
+
+  it('should name the worse end of each', () => {
+    const changes = {
+      ...width(2, '0.2 mm'),
+      'workingVoltages[0].rms': interval('250 V', '10 V'),
+      'surroundings.altitude': interval('4000 m', '1000 m'),
+    };
+    expect(endsOf(changes)).toMatchObject({
+      'layers[2].margins.left.width': -1,
+      'workingVoltages[0].rms': 1,
+    });
+  });
+
+  it('should list each as an assumption and draw the build at its nominal figures', () => {
+    const verdict = verdictWith(width(2, '1.19 mm'));
+    const counted = verdict.assumptions.filter(({ kind }) => kind === 'interval');
+    expect(counted.map(({ field }) => field)).toEqual(['layers[2].margins.left.width']);
+    expect(pairOf(verdict)).toMatchObject({ achieved: 'basic', achievedAtBest: 'reinforced' });
+  });
+});
