@@ -81,7 +81,7 @@ function withoutOutput(
   return place < 0 ? doc : removeAt(doc, list, place);
 }
 
-function freeWindingId(taken: readonly string[], circuit: number): string {
+export function freeWindingId(taken: readonly string[], circuit: number): string {
   const letters = ['P', 'S', 'A', 'T', 'B', 'U', 'C', 'V'];
   const wish = letters[circuit] ?? 'W';
   if (!taken.includes(wish)) return wish;

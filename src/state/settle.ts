@@ -4,6 +4,7 @@ import type { BuildStore } from './build-store.ts';
 import { demos } from './demos.ts';
 import type { Desk } from './desk.svelte.ts';
 import { rememberedSheet } from './last-sheet.ts';
+import type { PageName } from './pages.svelte.ts';
 
 /** Returns what stops watching. */
 export function settle(desk: Desk, store: BuildStore): () => void {
@@ -26,10 +27,15 @@ export function settle(desk: Desk, store: BuildStore): () => void {
 async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   await desk.keeper.refresh();
   if (await desk.openAddress()) return;
-  if (desk.pages.current !== 'sheet') return;
+  const page = desk.pages.current;
+  if (!OVER_BUILD.includes(page)) return;
   const id = rememberedSheet();
   const demo = demos.find((each) => `demo:${each.id}` === id);
-  if (demo !== undefined) return desk.openDemo(demo);
   const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent[0] ?? null;
-  if (build !== null) await desk.layOut(build.doc, build);
+  if (demo !== undefined) await desk.openDemo(demo);
+  else if (build !== null) await desk.layOut(build.doc, build);
+  if (desk.pages.current !== page) desk.pages.go(page);
 }
+
+/** Pages that show the build itself, so that a reload must bring it back. */
+const OVER_BUILD: readonly PageName[] = ['sheet', 'stress', 'photographs', 'taking-apart', 'decide'];

@@ -1,0 +1,120 @@
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, launch, openPage } from './open-page.ts';
+
+describe.skipIf(!hasBrowser())('taking apart', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should fill a build from the outermost layer inward and narrow its judgement', async () => {
+    const { page, wrongs } = await openPage(browser, '#taking-apart');
+    await begin(page);
+    await page.getByRole('button', { name: /What comes off next/ }).click();
+    for (const [i, what] of [
+      'tape from flange to flange',
+      'a winding of Output',
+      'tape from flange to flange',
+      'a winding of Primary',
+    ].entries()) {
+      await page
+        .getByRole('group', { name: 'what came off' })
+        .getByRole('button', { name: what, exact: true })
+        .click();
+      await expect.poll(() => page.locator('.bench > ol > li').count()).toBe(7 + i);
+      // what came off lies open; on to the next thing
+      await page.getByRole('button', { name: 'Next step' }).click();
+    }
+    const open = async (): Promise<number> =>
+      Number.parseInt(await page.locator('.side [role=status]').innerText());
+    const before = await open();
+    expect(before).toBeGreaterThan(5);
+    await page.getByRole('button', { name: /Core off/ }).click();
+    await page.locator('[data-field="core.bond"]').selectOption('floating');
+    await expect.poll(open).toBe(before - 1);
+    // one key puts it back to not known
+    await page.locator('[data-field="core.bond"]').focus();
+    await page.keyboard.press('?');
+    await expect.poll(open).toBe(before);
+    await page.locator('[data-field="core.outerGap"]').fill('?');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.side ol li').count()).toBeGreaterThan(2);
+    await page.evaluate(() => (location.hash = 'sheet'));
+    await page.locator('[data-row="0"]').waitFor();
+    const rows = await page.locator('[data-row]').allInnerTexts();
+    expect(rows.filter((row) => /Tape|Outer wrap/.test(row)).length).toBe(2);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should keep the cautions in sight however far one scrolls', async () => {
+    const { page } = await openPage(browser, '#taking-apart', { viewport: { width: 390, height: 600 } });
+    await page.getByRole('button', { name: 'Next step' }).scrollIntoViewIfNeeded();
+    await page.evaluate(() => scrollTo(0, 400));
+    const top = await page
+      .getByText('Before you touch it')
+      .evaluate((node) => node.getBoundingClientRect().top);
+    expect(top).toBeGreaterThanOrEqual(0);
+    expect(top).toBeLessThan(100);
+  });
+
+  it('should not lose the build that lay on the sheet', async () => {
+    const { page, wrongs } = await openPage(browser, '#sheet');
+    await page.locator('[data-row="2"]').click();
+    await page.locator('[data-field="layers[2].margins.left.width"]').fill('1.23 mm');
+    await page.keyboard.press('Enter');
+    await page.evaluate(() => (location.hash = 'taking-apart'));
+    await begin(page);
+    await page.evaluate(() => (location.hash = 'open'));
+    await page
+      .getByRole('button', { name: /greenhouse irrigation timer/ })
+      .first()
+      .click();
+    await page.locator('[data-row="2"]').click();
+    expect(await page.locator('[data-field="layers[2].margins.left.width"]').inputValue()).toBe('1.23 mm');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should have the same build after a reload, with every fact', async () => {
+    const { page, wrongs } = await openPage(browser, '#taking-apart');
+    await begin(page);
+    await page.getByRole('button', { name: /Core off/ }).click();
+    await page.locator('[data-field="core.bond"]').selectOption('floating');
+    await page.waitForTimeout(400);
+    await page.reload();
+    await page.getByText('Transformer taken apart').first().waitFor();
+    await page.getByRole('button', { name: /Core off/ }).click();
+    expect(await page.locator('[data-field="core.bond"]').inputValue()).toBe('floating');
+    expect(wrongs).toEqual([]);
+  });
+
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`should have no fault that axe finds at any step, and not scroll sideways (${colorScheme})`, async () => {
+      for (const width of [390, 1440]) {
+        const { page } = await openPage(browser, '#taking-apart', {
+          colorScheme,
+          viewport: { width, height: 900 },
+        });
+        await page.evaluate(axe.source);
+        const count = await page.locator('.bench > ol > li').count();
+        for (let step = 0; step < count; step++) {
+          await page.locator('.bench > ol > li > button').nth(step).click();
+          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+          const { violations } = await page.evaluate(() =>
+            (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
+          );
+          expect(
+            violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+          ).toEqual([]);
+        }
+      }
+    });
+});
+
+async function begin(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'begin with an empty one' }).click();
+  await page.getByText('Transformer taken apart').first().waitFor();
+  await page.getByRole('heading', { name: 'Taking apart' }).waitFor();
+}
