@@ -3,6 +3,7 @@
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#rules/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from './circuit-look.ts';
+import { marginSentence } from './margin-words.ts';
 import { lengthDown, lengthUp, plies } from './number-words.ts';
 import { answerWords } from './answer-words.ts';
 
@@ -73,7 +74,7 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
   if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
   const asked = verdict.pairs.filter(({ required }) => required !== null).length;
   if (verdict.verdict === 'meets' && asked > 1) return `All ${asked} pairs that ask for insulation have it.`;
-  return pairSentence(worst, looks);
+  return marginSentence(worst, (id) => nameOf(id, looks)) ?? pairSentence(worst, looks);
 }
 
 /** `4.83 of 5.6 mm` of a spot; empty where it has no length. */

@@ -54,8 +54,16 @@ describe('worstFirst', () => {
 });
 
 describe('headline', () => {
-  it('should be the sentence of the worst pair', () => {
-    expect(headline(verdict, looks)).toBe(pairSentence(worst, looks));
+  it('should name the winding that begins too near its flange: 1.65 + (5.6 - 4.83) = 2.42', () => {
+    expect(headline(verdict, looks)).toBe(
+      'The output winding begins 1.65 mm from the left flange; it would have to begin at 2.42. ' +
+        'Basic insulation stands there; reinforced is asked.',
+    );
+  });
+
+  it('should be the sentence of the worst pair where no margin is at fault', () => {
+    const through = { ...worst, limiting: { ...worst.limiting!, plies: 1 } };
+    expect(headline({ ...verdict, pairs: [through] }, looks)).toBe(pairSentence(through, looks));
   });
 
   it('should tell a cause that belongs to no pair where every pair meets', () => {

@@ -11,7 +11,7 @@ describe('verdictText', () => {
     const [title, answer, why] = text.split('\n');
     expect(title).toBe('Wall supply of a greenhouse irrigation timer');
     expect(answer).toBe('Falls short, IEC 62368-1, 2018; inside the winding window only');
-    expect(why).toContain('4.83 mm where 5.6 mm is needed');
+    expect(why).toContain('begins 1.65 mm from the left flange');
   });
 
   it('should tell the worst pair first and the asked-for nothing last', () => {

@@ -3,13 +3,14 @@
 import type { Design } from '#model/design.ts';
 import type { Answer, Verdict } from '#rules/verdict.ts';
 import { bookWords, scopeWords } from '#report/answer-words.ts';
+import { buildRank, compareRanks } from '#report/build-rank.ts';
 import { circuitLooks } from '#report/circuit-look.ts';
 import { lengthDown } from '#report/number-words.ts';
 import { limitingFigure, pairNames, worstFirst } from '#report/pair-words.ts';
 import { palette } from '#report/palette.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
 import { tag, type Content, type Markup } from './markup.ts';
-import { GRADE_HEIGHT, gradeSign, verdictSign } from './signs.ts';
+import { gradeSign, verdictSign } from './signs.ts';
 import { sheet } from './sheet.ts';
 
 export interface JudgedBuild {
@@ -50,24 +51,9 @@ export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): strin
   );
 }
 
-const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];
-
 function worstBuilds(builds: readonly (JudgedBuild | BadBuild)[]): readonly JudgedBuild[] {
   const judged = builds.flatMap((build) => (build.kind === 'judged' ? [build] : []));
-  return judged.sort((a, b) => rankOf(a) - rankOf(b) || rungOf(a) - rungOf(b) || missing(b) - missing(a));
-}
-
-const rankOf = ({ verdict }: JudgedBuild): number => ORDER.indexOf(verdict.verdict);
-
-/** What the worst pair reaches. */
-const rungOf = ({ verdict }: JudgedBuild): number =>
-  GRADE_HEIGHT[worstFirst(verdict)[0]?.achieved ?? 'reinforced'];
-
-/** How much the limiting figure is short of what is asked, as a part of it. */
-function missing({ verdict }: JudgedBuild): number {
-  const limiting = worstFirst(verdict)[0]?.limiting;
-  if (limiting?.length == null || !limiting.required) return 0;
-  return 1 - limiting.length / limiting.required;
+  return judged.sort((a, b) => compareRanks(buildRank(a.verdict), buildRank(b.verdict)));
 }
 
 function countsWords(judged: readonly JudgedBuild[], bad: number): string {
@@ -93,6 +79,7 @@ function table(builds: readonly JudgedBuild[]): Markup {
 
 function row(build: JudgedBuild): Markup {
   const { verdict, design } = build;
+  const rank = buildRank(verdict);
   const [worst] = worstFirst(verdict);
   const asked = worst?.required != null;
   const { used, available } = verdict.fit.height;
@@ -103,13 +90,13 @@ function row(build: JudgedBuild): Markup {
       [tag('a', { href: build.report }, design.title), tag('div', { class: 'small' }, build.file)],
     ],
     [
-      String(rankOf(build)),
+      String(rank.answer),
       [verdictSign(verdict.verdict), scope === '' ? null : tag('div', { class: 'small' }, scope)],
     ],
     ['', worst === undefined ? '' : pairNames(worst.between, circuitLooks(design.circuits))],
     ['', asked ? gradeSign(worst.needed) : 'nothing'],
     ['', worst === undefined ? '' : gradeSign(worst.achieved)],
-    [String(-missing(build)), worst === undefined ? '' : limitingFigure(worst.limiting)],
+    [String(-rank.missing), worst === undefined ? '' : limitingFigure(worst.limiting)],
     [String(used / available), `${lengthDown(used)} of ${lengthDown(available)}`],
     ['', bookWords(verdict.rules)],
   ];

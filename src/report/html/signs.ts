@@ -4,6 +4,7 @@ import type { Answer, Grade } from '#rules/verdict.ts';
 import type { Confirmed } from '#standards/because.ts';
 import { answerWords } from '#report/answer-words.ts';
 import type { CircuitLook } from '#report/circuit-look.ts';
+import { GRADE_HEIGHT } from '#report/build-rank.ts';
 import { confirmedWords } from '#report/confirmed-words.ts';
 import type { Theme } from '#report/palette.ts';
 import { markOn } from '#report/svg-turns.ts';
@@ -57,16 +58,6 @@ export function verdictSign(answer: Answer | null): Markup {
     ` ${words}`,
   );
 }
-
-/** Rungs above the ground. */
-export const GRADE_HEIGHT: Readonly<Record<Grade, number>> = {
-  none: 0,
-  functional: 1,
-  basic: 2,
-  supplementary: 2,
-  double: 3,
-  reinforced: 4,
-};
 
 /** Four small bars filled to the grade, and the word. */
 export function gradeSign(grade: Grade): Markup {
