@@ -10,6 +10,7 @@ import { designText, fileName, readFile, saveText } from './files.ts';
 import { rememberSheet } from './last-sheet.ts';
 import type { Keeper } from './keeper.svelte.ts';
 import { lessonOf, Walk } from './lessons.svelte.ts';
+import { ManyBuilds } from './many-builds.svelte.ts';
 import { openable, type Openable } from './openable.ts';
 import type { Pages } from './pages.svelte.ts';
 import { PhotoDesk } from './photo-desk.svelte.ts';
@@ -22,6 +23,7 @@ export class Desk {
   readonly keeper: Keeper;
   readonly pages: Pages;
   readonly photos: PhotoDesk;
+  readonly many = new ManyBuilds();
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
@@ -56,13 +58,16 @@ export class Desk {
     await this.#take(await readFile(file));
   }
 
-  /** What was dropped on the page: pictures go to the photographs, a design file is laid out. */
+  /** What was dropped on the page: pictures go to the photographs, a design file is laid out, many are judged in a row. */
   async takeFiles(files: readonly File[]): Promise<void> {
     const pictures = files.filter(({ type, name }) => type.startsWith('image/') || PICTURE_NAME.test(name));
     const [file] = files;
     if (pictures.length > 0) {
       this.pages.go('photographs');
       await this.photos.take(pictures);
+    } else if (files.length > 1) {
+      this.pages.go('many');
+      await this.many.take(files);
     } else if (file !== undefined) await this.openFile(file);
   }
 
