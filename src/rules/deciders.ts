@@ -2,10 +2,8 @@
 // that was found. A set is looked for by adding unknowns until the verdict changes and then dropping what it can spare.
 
 import type { Design } from '#model/design.ts';
-import { reaches } from './grade.ts';
 import type { Judging } from './judge-once.ts';
-import type { PairOutcome } from './outcome.ts';
-import { judgeWithBest, type WorstCase } from './worst-case.ts';
+import { reachedAtWorst, type WorstCase } from './worst-case.ts';
 
 export interface Deciders {
   readonly deciding: ReadonlySet<string>;
@@ -25,8 +23,9 @@ export function decidersOf(
   const reached = new Map<string, ReadonlySet<number>>();
   if (open.size === 0) return { deciding, reached };
   const reachedWith = (best: readonly string[]): ReadonlySet<number> => {
-    const pairs = judgeWithBest(judging, design, new Set(best), ends);
-    return new Set([...open].filter((i) => isReached(pairs[i]!)));
+    const set = new Set(best);
+    const reach = { ...judging, reachOnly: true };
+    return reachedAtWorst(reach, design, set, ends, open);
   };
   for (const field of fields) {
     const pairs = reachedWith([field]);
@@ -40,8 +39,6 @@ export function decidersOf(
   }
   return { deciding, reached };
 }
-
-const isReached = (pair: PairOutcome): boolean => reaches(pair.achieved, pair.needed);
 
 function smallestSet(
   fields: readonly string[],

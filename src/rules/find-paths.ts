@@ -52,6 +52,8 @@ export interface PathSearch {
   readonly cache: PathCache;
   /** The shortest paths by plies are wanted too, and weak places at either side of every section that falls short. */
   readonly printed: boolean;
+  /** Whether a pair reaches what is needed is all that is wanted: the first path that does not is enough. */
+  readonly reachOnly: boolean;
 }
 
 /** One build with its sections and the distances outside them. */
@@ -89,6 +91,7 @@ export function pathsOfPair(
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
+    if (search.reachOnly) break;
     // a path of no length is everywhere, not at one side; leads are looked at as they are laid, not slumped as well
     if (!search.printed || !section || worstHere.length === 0) continue;
     if (section.kind === 'lead' && section.slumped !== null) continue;

@@ -37,6 +37,8 @@ export interface Judging {
   readonly cache: PathCache;
   /** Shortest paths by plies and every weak place are wanted, not only the grades. */
   readonly printed: boolean;
+  /** Only whether each pair reaches what is needed. */
+  readonly reachOnly: boolean;
 }
 
 /** `coreTo` overrides the core's bond: undefined leaves it to the file. */
@@ -99,6 +101,7 @@ function judgeRoles(
     plan: searchPlan(questions, filled.stuffs, tools.rules),
     cache: judging.cache,
     printed: judging.printed,
+    reachOnly: judging.reachOnly,
   };
   const shortest = judging.printed
     ? builds[0]!

@@ -35,7 +35,7 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
   cache.nextGeneration();
-  const judging = { book, cache, printed: false };
+  const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
   const best = bestPairs(judging, design, worst);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));

@@ -3,8 +3,8 @@
 
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import { intervalsOf, WORST, withEnds } from './choice.ts';
-import { heightOf } from './grade.ts';
+import { type Choice, intervalsOf, WORST, withEnds } from './choice.ts';
+import { heightOf, reaches } from './grade.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
 import type { Outcome, PairOutcome } from './outcome.ts';
 
@@ -34,16 +34,24 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
   return { nominal, pairs: lowestPairs(outcomes), ends };
 }
 
-/** As `judgeWorst` with some unknowns at their best, the intervals nominal and at the ends that were found worse. */
-export function judgeWithBest(
+/**
+ * Which of these pairs reach what is needed with some unknowns at their best, the intervals nominal and at the ends
+ * that were found worse.
+ */
+export function reachedAtWorst(
   judging: Judging,
   design: Design,
   best: ReadonlySet<string>,
   ends: WorstCase['ends'],
-): readonly PairOutcome[] {
-  const nominal = judgeOnce(judging, design, { ...WORST, best });
-  if (ends.size === 0) return nominal.pairs;
-  return lowestPairs([nominal, judgeOnce(judging, design, { ...withEnds(ends), best })]);
+  pairs: ReadonlySet<number>,
+): ReadonlySet<number> {
+  const reachedIn = (choice: Choice, among: ReadonlySet<number>): ReadonlySet<number> => {
+    if (among.size === 0) return among;
+    const outcome = judgeOnce(judging, design, choice);
+    return new Set([...among].filter((i) => reaches(outcome.pairs[i]!.achieved, outcome.pairs[i]!.needed)));
+  };
+  const nominal = reachedIn({ ...WORST, best }, pairs);
+  return ends.size === 0 ? nominal : reachedIn({ ...withEnds(ends), best }, nominal);
 }
 
 const lowestPairs = (outcomes: readonly Outcome[]): readonly PairOutcome[] =>
