@@ -14,6 +14,7 @@ import { ManyBuilds } from './many-builds.svelte.ts';
 import { openable, type Openable } from './openable.ts';
 import type { Pages } from './pages.svelte.ts';
 import { PhotoDesk } from './photo-desk.svelte.ts';
+import { withoutPictures } from './photo-record.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from './share-link.ts';
 
 const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
@@ -84,7 +85,7 @@ export class Desk {
   }
 
   async showLink(): Promise<void> {
-    const fragment = await shareFragment(this.bench.editor.doc);
+    const fragment = await shareFragment(withoutPictures(this.bench.editor.doc));
     this.link = `${location.href.split('#')[0]}#${fragment}`;
   }
 

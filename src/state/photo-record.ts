@@ -114,6 +114,10 @@ export function removePhoto(doc: DesignFile, { id, index }: Photo): DesignFile {
   return indices.reduce((edited, each) => removeAt(edited, 'evidence', each), doc);
 }
 
+/** For a link, which must stay short: the photographs' words and what was measured on them remain. */
+export const withoutPictures = (doc: DesignFile): DesignFile =>
+  photosOf(doc).reduce((bare, { index }) => editDesign(bare, `evidence[${index}].file`, undefined), doc);
+
 export const removeMeasurement = (doc: DesignFile, { index }: Measurement): DesignFile =>
   removeAt(doc, 'evidence', index);
 

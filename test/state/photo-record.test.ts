@@ -90,6 +90,14 @@ describe('photographs in a build', () => {
     expect(fieldAt(without, 'former.height')).toMatchObject({ value: '3 mm' });
   });
 
+  it('should leave only the pictures out of what goes into a link', () => {
+    const doc = withDistance(withPhoto(SCALE), 300);
+    const bare = record.withoutPictures(doc);
+    expect(JSON.stringify(bare)).not.toContain('data:image');
+    expect(record.measurementsOf(bare)).toEqual(record.measurementsOf(doc));
+    expect(readDesign(bare, knownIds).kind).toBe('design');
+  });
+
   it('should offer every length that the build has, by paths that the file takes', () => {
     const doc: DesignFile = {
       ...blankDesign(),

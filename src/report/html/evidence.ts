@@ -1,12 +1,27 @@
 // Photographs, measurements and documents behind the figures. A picture is shown only where the file itself holds it.
 
-import type { Evidence } from '#model/design.ts';
+import type { Design, Evidence } from '#model/design.ts';
 import { block, tag, type Content, type Markup } from './markup.ts';
+import { measuredOn, photoFigure } from './photo-figure.ts';
 import type { ReportParts } from './report-parts.ts';
 
 export function evidence({ design }: ReportParts): Markup | null {
-  return block('Photographs and measurements', design.evidence.map(entry));
+  const shown = new Set(design.evidence.flatMap((each) => measuresShown(design, each)));
+  const left = design.evidence.filter(({ id }) => !shown.has(id));
+  return block(
+    'Photographs and measurements',
+    left.map((each) => (isShownPhoto(each) ? photoFigure(design, each) : null) ?? entry(each)),
+  );
 }
+
+/** Told below their photograph already. */
+const measuresShown = (design: Design, each: Evidence): readonly string[] =>
+  isShownPhoto(each) && photoFigure(design, each) !== null
+    ? measuredOn(design, each.id).map(({ id }) => id)
+    : [];
+
+const isShownPhoto = ({ kind, file }: Evidence): boolean =>
+  kind === 'photo' && file !== null && isPicture(file);
 
 function entry({ id, kind, says, fields, file }: Evidence): Content {
   const text = [
