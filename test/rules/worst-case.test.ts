@@ -14,7 +14,12 @@ const width = (layer: number, plusMinus: string): Changes => ({
 });
 
 const endsOf = (changes: Changes) => {
-  const judging = { book: ruleBook('iec-62368-1')!, cache: new PathCache(), printed: false, reachOnly: false };
+  const judging = {
+    book: ruleBook('iec-62368-1')!,
+    cache: new PathCache(),
+    printed: false,
+    reachOnly: false,
+  };
   return Object.fromEntries(judgeWorst(judging, designWith(changes)).ends);
 };
 
