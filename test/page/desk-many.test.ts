@@ -74,7 +74,7 @@ describe.skipIf(!hasBrowser())('many at once', () => {
     await page.getByRole('button', { name: 'Charger of a cordless hedge trimmer', exact: true }).click();
     await expect.poll(() => verdictOf(page)).toContain('Meets');
     await page.evaluate(() => (location.hash = 'many'));
-    expect((await titles(page)).length).toBe(3);
+    await expect.poll(async () => (await titles(page)).length).toBe(3);
     await page.evaluate(() => (location.hash = 'open'));
     await page
       .getByRole('button', { name: /greenhouse irrigation timer/ })
