@@ -62,13 +62,17 @@ const PRINTED = 560;
 function picture(note: PhotoNote, file: string, measured: readonly Measured[]): Markup {
   const { width, height, turned, scale } = note;
   const middle = `${width / 2} ${height / 2}`;
+  const angle = (turned * Math.PI) / 180;
+  const wide = width * Math.abs(Math.cos(angle)) + height * Math.abs(Math.sin(angle));
+  const high = width * Math.abs(Math.sin(angle)) + height * Math.abs(Math.cos(angle));
+  const box = [(width - wide) / 2, (height - high) / 2, wide, high].map((value) => value.toFixed(1));
   // a mark has the same size on paper whatever the picture's own
   const unit = Math.max(width, height) / PRINTED;
   const scaleMark = scale === null ? null : mark('0', [[scale.from, scale.to]], unit, turned);
   const marks = measured.map((each, i) => mark(String(i + 1), runsOf(each.note), unit, turned));
   return tag(
     'svg',
-    { viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-label': `photograph, ${note.words}` },
+    { viewBox: box.join(' '), role: 'img', 'aria-label': `photograph, ${note.words}` },
     tag(
       'g',
       { transform: turned === 0 ? null : `rotate(${turned} ${middle})` },
