@@ -2,7 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { Leg } from '#solver/pieces.ts';
-import type { ConductorRegion, Section, SolidRegion } from '#solver/section.ts';
+import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/section.ts';
 import type { OrientedLeg } from './path-legs.ts';
 import { regionsAt } from './path-legs.ts';
 import type { FoundPath } from './outcome.ts';
@@ -17,7 +17,8 @@ export interface PathPlace {
 export function placeOf(design: Design, path: FoundPath, legs: readonly OrientedLeg[]): PathPlace {
   const { section } = path;
   const short = path.metric === 'creepage' ? 'short-creepage' : 'short-clearance';
-  if (!section || legs.length === 0) return { kind: short, layers: [] };
+  if (!section || legs.length === 0)
+    return { kind: overCore(design, path) ? 'core-bridge' : short, layers: [] };
   const ends = endRegions(section, legs);
   return {
     kind: kindOf(design, path, section, legs, ends) ?? short,
@@ -46,9 +47,7 @@ function kindOf(
   const { length, plies, grade } = path;
   if (grade === 'none') return 'touching';
   if (length === 0 && plies === 0 && path.chain.over.length === 0) return 'enamel-only';
-  const parts = new Set(design.parts.map((part) => part.id));
-  const overCore = path.chain.over.some((id) => id === 'core' || parts.has(id));
-  if (overCore || ends.some((r) => r.of === 'core')) return 'core-bridge';
+  if (overCore(design, path) || ends.some((r) => r.of === 'core')) return 'core-bridge';
   if (ends.some((r) => r.crossing)) return 'lead-crossing';
   if (ends.some((r) => r.strippedLead)) return 'bare-lead';
   if (onLead(ends, legs)) return 'lead-in-margin';
@@ -59,6 +58,13 @@ function kindOf(
   if (section.slumped !== null && passed.some((tape) => tape.open)) return 'uncovered-tape-edge';
   if (passed.some((tape) => tape.atFlange)) return 'narrow-margin';
   return plies > 0 ? solidKind(path) : null;
+}
+
+/** Runs over the core or a part, or reaches one of them outside the window. */
+function overCore(design: Design, { chain }: FoundPath): boolean {
+  const parts = new Set(design.parts.map((part) => part.id));
+  const outside = chain.pieces.flatMap((piece) => (piece.kind === 'outside' ? piece.between : []));
+  return [...chain.over, ...outside].some((id) => id === 'core' || parts.has(id));
 }
 
 const isLead = (r: ConductorRegion): boolean => r.of === 'lead' || r.of === 'link' || r.of === 'screen-lead';
@@ -99,9 +105,20 @@ function tapesPassed(section: Section, legs: readonly OrientedLeg[]): readonly P
         (r): r is SolidRegion => r.kind === 'ply' && r.layer === band.layer && r.drifted,
       );
       const left = past.some((leg) => (leg.from[0] + leg.to[0]) / 2 <= band.x0);
-      const open = left ? band.x0 > face.x0 : band.x1 < face.x1;
+      const short = left ? band.x0 > face.x0 : band.x1 < face.x1;
+      const open = short && past.some((leg) => !isBesideBlock(section, band, leg));
       return [{ layer: band.layer, open, drifted, atFlange: !open }];
     });
+}
+
+/** The way past a tape's edge runs along a block of its own layer, not through air. */
+function isBesideBlock(section: Section, band: Band, leg: Leg): boolean {
+  const x = (leg.from[0] + leg.to[0]) / 2;
+  const bottom = Math.max(band.y0, Math.min(leg.from[1], leg.to[1]));
+  const top = Math.min(band.y1, Math.max(leg.from[1], leg.to[1]));
+  return regionsAt(section, [x, (bottom + top) / 2]).some(
+    (r) => r.kind === 'block' && r.layer === band.layer,
+  );
 }
 
 function solidKind(path: FoundPath): SpotKind {
