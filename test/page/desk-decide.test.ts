@@ -47,6 +47,20 @@ describe.skipIf(!hasBrowser())('what would decide', () => {
     expect(wrongs).toEqual([]);
   });
 
+  it('should search anew when a step is taken back', async () => {
+    const { page, wrongs } = await openPage(browser);
+    await forgetMargin(page);
+    await page.evaluate(() => (location.hash = 'decide'));
+    await page.getByText('Below').first().waitFor();
+    await page.locator('h1').click();
+    await page.keyboard.press('Control+z');
+    await page.getByText(/^Nothing (?:is|that is still) unknown/).waitFor();
+    expect(await page.locator('main li').filter({ hasText: 'left margin, layer 1' }).count()).toBe(0);
+    await page.keyboard.press('Control+y');
+    await page.getByText('Below').first().waitFor();
+    expect(wrongs).toEqual([]);
+  });
+
   for (const colorScheme of ['light', 'dark'] as const)
     it(`should have no fault that axe finds, and not scroll sideways (${colorScheme})`, async () => {
       for (const width of [390, 1440]) {
