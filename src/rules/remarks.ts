@@ -7,6 +7,7 @@ import { isRetained } from '#solver/slump.ts';
 import type { Build } from '#solver/build.ts';
 import type { PairOutcome } from './outcome.ts';
 import { reaches } from './grade.ts';
+import { GROUPS } from './stuff.ts';
 import type { Remark } from './verdict.ts';
 
 export function notJudgedOf(
@@ -95,7 +96,8 @@ function interpolations(barriers: readonly PairOutcome[]): readonly Remark[] {
     const { holding, needed, between } = pair;
     if (holding?.kind !== 'path' || !reaches(pair.achieved, needed)) return [];
     const strong = needed === 'reinforced' || needed === 'double';
-    const figures = holding.metric === 'creepage' ? pair.required.creepage('IIIb') : pair.required.clearance;
+    const { creepage, clearance } = pair.required;
+    const figures = holding.metric === 'creepage' ? creepage(GROUPS[holding.rank]!) : clearance;
     const next = (strong ? figures.reinforced : figures.basic).because.values['nextRow'];
     if (typeof next !== 'number' || holding.length / 1e6 >= next || holding.plies > 0) return [];
     return [
