@@ -68,10 +68,8 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await page.evaluate(() => (location.hash = 'taking-apart'));
     await begin(page);
     await page.evaluate(() => (location.hash = 'open'));
-    await page
-      .getByRole('button', { name: /greenhouse irrigation timer/ })
-      .first()
-      .click();
+    // the one that this browser kept, not the invented build of the same name
+    await page.locator('button.take', { hasText: 'greenhouse irrigation timer' }).click();
     await page.locator('[data-row="2"]').click();
     expect(await page.locator('[data-field="layers[2].margins.left.width"]').inputValue()).toBe('1.23 mm');
     expect(wrongs).toEqual([]);
