@@ -41,7 +41,7 @@ export interface PairVerdict {
   readonly between: readonly [string, string];
   readonly needed: Grade;
   readonly achieved: Grade;
-  /** Achieved with every unknown at its best. */
+  /** Achieved with every unknown at its best; what is enough at worst is left as it is. */
   readonly achievedAtBest: Grade;
   readonly verdict: Answer;
   readonly stress: PairStress;

@@ -4,6 +4,7 @@ import { readDesign } from '#model/read-design.ts';
 import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import type { Verdict } from '#rules/verdict.ts';
+import type { Section } from '#solver/section.ts';
 
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a design file before it is read has no type
 export type File = any;
@@ -14,11 +15,23 @@ export const copyOf = (file: object, change: (copy: File) => void): File => {
   return copy;
 };
 
-/** Null where the change made the file invalid. */
+const judged = new Map<string, Verdict | null>();
+const drawn = new WeakMap<Verdict, readonly Section[]>();
+
+/** Null where the change made the file invalid. Every law begins with the same files, so they are kept. */
 export function verdictOf(file: object): Verdict | null {
-  const read = readDesign(JSON.parse(JSON.stringify(file)), knownIds);
-  return read.kind === 'bad' ? null : judge(read.design).verdict;
+  const text = JSON.stringify(file);
+  const known = judged.get(text);
+  if (known !== undefined) return known;
+  const read = readDesign(JSON.parse(text), knownIds);
+  const judgement = read.kind === 'bad' ? null : judge(read.design);
+  if (judgement) drawn.set(judgement.verdict, judgement.sections);
+  judged.set(text, judgement?.verdict ?? null);
+  return judgement?.verdict ?? null;
 }
+
+/** The sections that a verdict of `verdictOf` was found on. */
+export const sectionsBehind = (verdict: Verdict): readonly Section[] => drawn.get(verdict) ?? [];
 
 const other = (side: string): string => (side === 'left' ? 'right' : 'left');
 const swapped = ({ left, right }: File): File => ({ left: right, right: left });
@@ -34,22 +47,27 @@ export function mirrored(file: object): File {
       if (layer.margins) layer.margins = swapped(layer.margins);
       if (layer.inset) layer.inset = swapped(layer.inset);
       if (layer.extent) layer.extent = { from: width - layer.extent.to, to: width - layer.extent.from };
-      if (layer.lead && layer.lead !== 'not-judged') mirrorLead(layer.lead);
     }
-    for (const winding of copy.windings) {
-      for (const link of winding.links ?? []) link.side = other(link.side);
-      if (winding.leads === 'not-judged') continue;
-      mirrorLead(winding.leads.start);
-      mirrorLead(winding.leads.finish);
-    }
+    for (const winding of copy.windings) for (const link of winding.links ?? []) link.side = other(link.side);
+    eachLead(copy, (lead) => {
+      // links have a side, which is mirrored above
+      if (lead.at === undefined) return;
+      lead.at = other(lead.at);
+      lead.exit = other(lead.exit);
+    });
     chambers.reverse();
     dividers.reverse();
   });
 }
 
-function mirrorLead(lead: File): void {
-  lead.at = other(lead.at);
-  lead.exit = other(lead.exit);
+/** Every lead-out, screen lead and link that is judged. */
+export function eachLead(copy: File, change: (lead: File) => unknown): void {
+  const judgedLeads = (lead: File) => (lead && lead !== 'not-judged' ? [lead] : []);
+  for (const layer of copy.layers) judgedLeads(layer.lead).forEach(change);
+  for (const { leads, links } of copy.windings) {
+    if (leads !== 'not-judged') [leads.start, leads.finish].forEach(change);
+    (links ?? []).forEach(change);
+  }
 }
 
 /** One layer of tape of several plies wound as two: the first ply, then the rest. */
