@@ -42,7 +42,9 @@ export function linksOf(pieces: readonly ChainPiece[], tied: (conductor: string)
   const add = (from: string, to: string, piece: ChainPiece) => {
     const row = links.get(from) ?? new Map<string, ChainPiece[]>();
     links.set(from, row);
-    row.set(to, [...(row.get(to) ?? []), piece]);
+    const all = row.get(to);
+    if (all) all.push(piece);
+    else row.set(to, [piece]);
   };
   for (const piece of pieces) {
     const [a, b] = between(piece).map(tied) as [string, string];

@@ -4,13 +4,14 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { StuffId } from './build.ts';
 import { hopClosedJoints } from './closed-joints.ts';
-import { countAll, type Counting } from './counting.ts';
+import { countAll, type Counting, packed } from './counting.ts';
 import { gridOf } from './grid.ts';
 import { LabelHeap } from './label-heap.ts';
 import {
   ACROSS_AIR,
   CLOSED,
   collectEdges,
+  contactsOf,
   EdgeList,
   type Network,
   packEdges,
@@ -28,36 +29,39 @@ export function networkOf(section: Section, options: SolidOptions, closedJoint: 
   const edges = new EdgeList();
   const shownAt = collectEdges(grid, options, edges);
   hopClosedJoints(edges, options.leastThickness, closedJoint);
-  collectSightLines(grid, options, edges);
-  return packEdges(grid, edges, shownAt);
+  const contacts = contactsOf(grid);
+  collectSightLines(grid, contacts, options, edges);
+  return packEdges(grid, contacts, edges, shownAt);
 }
 
-/** Limits of a whole section: `between` gives the longest by count for two conductors, where it is less. */
+/** Limits of a whole section. */
 export interface SectionLimits extends Omit<SearchLimits, 'lengthTo'> {
+  /** Nothing longer is looked for; by the count of the first class where the list has several. */
+  readonly length: readonly number[];
+  /** The same for two conductors, where it is less; left out: it is for none. */
   readonly between?: (a: string, b: string) => readonly number[];
   /** Pieces with none of these at either end are not asked for; left out: all are. */
   readonly ends?: (conductor: string) => boolean;
 }
 
+/** One search is over before the next begins, so all share the buffer. */
+const HEAP = new LabelHeap();
+
 export function findPieces(net: Network, counting: Counting, limits: SectionLimits): readonly Piece[] {
   const { conductors } = net.grid;
-  const { ends = () => true } = limits;
-  const heap = new LabelHeap();
-  const done = new Set<number>();
+  const { ends = () => true, between = () => limits.length } = limits;
+  const plies = net.punctures.map((punctured) => packed(punctured, counting));
+  const open = new Set(conductors.keys());
   return conductors.flatMap((from, source) => {
-    if (!ends(from) || done.size === conductors.length - 1) return [];
-    done.add(source);
-    // the other way round was found when that conductor was the source
-    return shortestFrom(net, source, counting, limitsFrom(from, conductors, limits), heap)
-      .filter((arrival) => !done.has(arrival.conductor))
-      .map((arrival) => pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric));
+    if (!ends(from)) return [];
+    // what is found from here need not be found the other way round
+    open.delete(source);
+    if (open.size === 0) return [];
+    const lengthTo = new Map([...open].map((to) => [to, between(from, conductors[to]!)]));
+    return shortestFrom(net, source, counting, plies, { ...limits, lengthTo }, HEAP).map((arrival) =>
+      pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric),
+    );
   });
-}
-
-function limitsFrom(from: string, conductors: readonly string[], limits: SectionLimits): SearchLimits {
-  const { between, ...common } = limits;
-  if (!between) return common;
-  return { ...common, lengthTo: new Map(conductors.map((to) => [to, between(from, to)])) };
 }
 
 /** The shortest piece between every two conductors for every number of plies up to `most`. */

@@ -1,7 +1,7 @@
 // The labels of one search and a binary heap over them: shortest first, then fewest picked up, then first made.
 // A class, since it is a buffer; labels keep their number after they have left the heap.
 
-const FIRST_SIZE = 1024;
+const FIRST_SIZE = 4096;
 
 export class LabelHeap {
   node = new Int32Array(FIRST_SIZE);
@@ -12,8 +12,12 @@ export class LabelHeap {
   previous = new Int32Array(FIRST_SIZE);
   /** Edge it came along, -1 at the source. */
   edge = new Int32Array(FIRST_SIZE);
+  /** Once settled: the label settled before it at the same node, -1 none. */
+  settledBefore = new Int32Array(FIRST_SIZE);
   #count = 0;
   #heap = new Int32Array(FIRST_SIZE);
+  /** Lengths of the labels in the heap, place by place, so that comparing two seldom looks further. */
+  #lengths = new Float64Array(FIRST_SIZE);
   #size = 0;
 
   clear(): void {
@@ -30,44 +34,53 @@ export class LabelHeap {
     this.previous[label] = previous;
     this.edge[label] = edge;
     const heap = this.#heap;
+    const lengths = this.#lengths;
     let at = this.#size++;
     while (at > 0) {
       const parent = (at - 1) >> 1;
-      if (!this.#before(label, heap[parent]!)) break;
+      const over = lengths[parent]!;
+      // labels are numbered as they are made: of equal ones the one above stays above
+      if (over < length || (over === length && this.code[heap[parent]!]! <= code)) break;
       heap[at] = heap[parent]!;
+      lengths[at] = over;
       at = parent;
     }
     heap[at] = label;
+    lengths[at] = length;
   }
 
   /** The next label, -1 when none is left. */
   pop(): number {
     if (this.#size === 0) return -1;
     const heap = this.#heap;
+    const lengths = this.#lengths;
     const top = heap[0]!;
     const size = --this.#size;
     if (size === 0) return top;
     const last = heap[size]!;
+    const length = lengths[size]!;
     let at = 0;
     for (;;) {
       let child = 2 * at + 1;
       if (child >= size) break;
-      if (child + 1 < size && this.#before(heap[child + 1]!, heap[child]!)) child++;
-      if (!this.#before(heap[child]!, last)) break;
+      if (child + 1 < size && this.#before(child + 1, lengths[child]!, heap[child]!)) child++;
+      if (!this.#before(child, length, last)) break;
       heap[at] = heap[child]!;
+      lengths[at] = lengths[child]!;
       at = child;
     }
     heap[at] = last;
+    lengths[at] = length;
     return top;
   }
 
-  #before(a: number, b: number): boolean {
-    const la = this.length[a]!;
-    const lb = this.length[b]!;
-    if (la !== lb) return la < lb;
-    const ca = this.code[a]!;
-    const cb = this.code[b]!;
-    return ca !== cb ? ca < cb : a < b;
+  /** The label at a place of the heap comes before another of this length. */
+  #before(place: number, length: number, label: number): boolean {
+    const here = this.#lengths[place]!;
+    if (here !== length) return here < length;
+    const mine = this.#heap[place]!;
+    const [a, b] = [this.code[mine]!, this.code[label]!];
+    return a !== b ? a < b : mine < label;
   }
 
   #grow(): void {
@@ -81,6 +94,8 @@ export class LabelHeap {
     this.code = larger(this.code, new Int32Array(size));
     this.previous = larger(this.previous, new Int32Array(size));
     this.edge = larger(this.edge, new Int32Array(size));
+    this.settledBefore = larger(this.settledBefore, new Int32Array(size));
     this.#heap = larger(this.#heap, new Int32Array(size));
+    this.#lengths = larger(this.#lengths, new Float64Array(size));
   }
 }

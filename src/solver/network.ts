@@ -60,8 +60,10 @@ export class EdgeList {
   }
 }
 
-/** Conductors touched by every node. */
-export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> {
+/** Conductors touched by every node of the grid. */
+export type Contacts = Pick<Network, 'conductor' | 'touching'>;
+
+export function contactsOf(grid: Grid): Contacts {
   const width = columns(grid);
   const [nx, ny] = [grid.xs.length, grid.ys.length];
   const conductor = new Int32Array(nx * ny).fill(-1);
@@ -70,8 +72,8 @@ export function contactsOf(grid: Grid): Pick<Network, 'conductor' | 'touching'> 
     for (let i = 0; i < nx; i++) {
       const cell = j * width + i;
       const node = j * nx + i;
-      for (const at of [cell, cell + 1, cell + width, cell + width + 1]) {
-        const owner = grid.owner[at]!;
+      for (let corner = 0; corner < 4; corner++) {
+        const owner = grid.owner[cell + (corner & 1) + (corner >> 1) * width]!;
         if (owner > CONDUCTOR) continue;
         const found = CONDUCTOR - owner;
         const known = conductor[node]!;
@@ -102,6 +104,8 @@ export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList)
 class Walk {
   readonly shownAt: number[] = [];
   readonly #hidden = new Map<string, number>();
+  /** Runs through solids on one side of the line at hand, and the body of each. */
+  readonly #found = new Map<number, number>();
   readonly #gridNodes: number;
 
   constructor(
@@ -172,8 +176,10 @@ class Walk {
   ): void {
     const { owner, solids } = this.grid;
     const body = (a: number) => (owner[a]! >= 0 ? solids[owner[a]!]!.body : null);
-    const found = new Map<number, number>();
-    for (const near of [0, beside]) {
+    const found = this.#found;
+    found.clear();
+    for (let side = 0; side < 2; side++) {
+      const near = side * beside;
       let start = 0;
       for (let k = 1; k < count; k++) {
         const before = cell + (k - 1) * cellStep + near;
@@ -280,10 +286,14 @@ function turnedUp(a: GridSolid, b: GridSolid): GridSolid | null {
 }
 
 /** Packs collected edges by node, both ways. */
-export function packEdges(grid: Grid, edges: EdgeList, shownAt: readonly number[]): Network {
+export function packEdges(
+  grid: Grid,
+  contacts: Contacts,
+  edges: EdgeList,
+  shownAt: readonly number[],
+): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
-  const contacts = contactsOf(grid);
   const conductor = new Int32Array(nodes).fill(-1);
   conductor.set(contacts.conductor);
   const present = new Set<number>([...contacts.touching.values()].flat());

@@ -4,8 +4,8 @@
 // The search stops at conductors, and for a label when every other conductor has been reached with no more.
 
 import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from './code.ts';
-import { type Counting, packed } from './counting.ts';
-import { LabelHeap } from './label-heap.ts';
+import type { Counting } from './counting.ts';
+import type { LabelHeap } from './label-heap.ts';
 import { ACROSS_AIR, CLOSED, type Network, SIGHT } from './network.ts';
 import type { Metric } from './pieces.ts';
 
@@ -21,10 +21,11 @@ export interface SearchLimits {
   readonly metric: Metric;
   /** Creepage crosses gaps of air narrower than this. */
   readonly x: number;
-  /** Nothing longer is looked for; by the count of the first class where the list has several. */
-  readonly length: readonly number[];
-  /** The same for the way to each conductor by its name, where it is less; left out: none is. */
-  readonly lengthTo?: ReadonlyMap<string, readonly number[]>;
+  /**
+   * The conductors looked for, by their number, each with the length beyond which no way to it is wanted: by the count of
+   * the first class where the list has several. Other conductors only stop a path.
+   */
+  readonly lengthTo: ReadonlyMap<number, readonly number[]>;
   /** Nothing outside these two x. */
   readonly window: readonly [number, number] | null;
 }
@@ -33,26 +34,29 @@ export function shortestFrom(
   net: Network,
   source: number,
   counting: Counting,
+  /** What each of the network's punctures counts. */
+  plies: readonly number[],
   limits: SearchLimits,
   heap: LabelHeap,
 ): readonly Arrival[] {
   const { start, to, cost, kind, rank, puncture } = net;
-  const plies = net.punctures.map((punctured) => packed(punctured, counting));
-  const longest = limits.length;
-  const longestTo = net.grid.conductors.map((name) => limits.lengthTo?.get(name) ?? longest);
+  const { lengthTo } = limits;
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
   heap.clear();
   const arrivals: Arrival[] = [];
-  // for every node, its last settled label; for every label, the one settled before it at the same node
+  // for every node its last settled label, which knows the one before
   const settledAt = new Int32Array(net.nodes).fill(-1);
-  const settledBefore: number[] = [];
   const arrived: number[][] = net.grid.conductors.map(() => []);
-  const targets = net.present.filter((c) => c !== source);
+  const targets = net.present.filter((conductor) => lengthTo.has(conductor));
+  const counts = Math.max(1, ...targets.map((target) => lengthTo.get(target)!.length));
+  const longest = Array.from({ length: counts }, (_, count) =>
+    Math.max(...targets.map((target) => longestBy(lengthTo.get(target)!, count))),
+  );
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {
-    if (conductor === source) return;
+    if (!targets.includes(conductor)) return;
     const before = arrived[conductor]!;
     const code = withHop(heap.code[label]!, false);
     for (const known of before) if (noMoreThan(known, code)) return;
@@ -69,11 +73,11 @@ export function shortestFrom(
     const length = heap.length[label]!;
     const code = heap.code[label]!;
     let beaten = false;
-    for (let s = settledAt[node]!; s >= 0 && !beaten; s = settledBefore[s]!) {
+    for (let s = settledAt[node]!; s >= 0 && !beaten; s = heap.settledBefore[s]!) {
       beaten = noMoreThan(heap.code[s]!, code);
     }
     if (beaten) continue;
-    settledBefore[label] = settledAt[node]!;
+    heap.settledBefore[label] = settledAt[node]!;
     settledAt[node] = label;
     const touched = net.conductor[node]!;
     if (touched === -2) {
@@ -85,7 +89,7 @@ export function shortestFrom(
       arrive(touched, label);
       continue;
     }
-    if (allReached(targets, arrived, code, length, longestTo)) continue;
+    if (allReached(targets, arrived, code, length, lengthTo)) continue;
     const hop = hopped(code);
     const end = start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
@@ -102,10 +106,10 @@ export function shortestFrom(
         picked = withPlies(code, plies[puncture[e]! - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
-      if (far > longest[Math.min(countOf(picked, 0), longest.length - 1)]!) continue;
+      if (far > longestBy(longest, countOf(picked, 0))) continue;
       if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
-      for (let s = settledAt[next]!; s >= 0; s = settledBefore[s]!) {
+      for (let s = settledAt[next]!; s >= 0; s = heap.settledBefore[s]!) {
         if (noMoreThan(heap.code[s]!, picked)) continue edges;
       }
       heap.push(next, far, picked, label, e);
@@ -114,18 +118,20 @@ export function shortestFrom(
   return arrivals;
 }
 
+const longestBy = (lengths: readonly number[], count: number): number =>
+  lengths[Math.min(count, lengths.length - 1)]!;
+
 /** Every target is too far, or has been reached by a way that is no longer and has no more of anything. */
 function allReached(
   targets: readonly number[],
   arrived: readonly number[][],
   code: number,
   length: number,
-  longestTo: readonly (readonly number[])[],
+  lengthTo: SearchLimits['lengthTo'],
 ): boolean {
   const count = countOf(code, 0);
   for (const target of targets) {
-    const longest = longestTo[target]!;
-    let reached = length > longest[Math.min(count, longest.length - 1)]!;
+    let reached = length > longestBy(lengthTo.get(target)!, count);
     for (const known of arrived[target]!) {
       if (reached) break;
       reached = noMoreThan(known, code);

@@ -4,13 +4,15 @@
 // path does not turn. A line may graze a corner: the shortest way is the limit of ways that pass it by.
 
 import { AIR, columns, CONDUCTOR, type Grid } from './grid.ts';
-import { contactsOf, type EdgeList, SIGHT, THROUGH } from './network.ts';
+import { type Contacts, type EdgeList, SIGHT, THROUGH } from './network.ts';
 import type { Punctured, SolidOptions } from './pieces.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
 const GRAZE = 1e-3;
 /** Folding settles in two or three rounds; a line that has not settled by then bends elsewhere. */
 const ROUNDS = 6;
+/** Numbers conductors apart from the bodies of solids. */
+const NO_BODY = -1000;
 
 /** The grid seen with the folded axis as `v`: y as it is, or x after swapping. */
 interface View {
@@ -21,8 +23,13 @@ interface View {
   readonly swapped: boolean;
 }
 
-export function collectSightLines(grid: Grid, options: SolidOptions, edges: EdgeList): void {
-  const corners = cornersPassed(grid);
+export function collectSightLines(
+  grid: Grid,
+  contacts: Contacts,
+  options: SolidOptions,
+  edges: EdgeList,
+): void {
+  const corners = cornersPassed(grid, contacts);
   for (const node of corners) collectStraight(grid, edges, corners, node);
   const turns = [...turningNodes(grid, edges), ...corners].sort((a, b) => a - b);
   const nx = grid.xs.length;
@@ -82,33 +89,50 @@ function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
     entered.add(edges.to[e]!);
   });
   const nodes: number[] = [];
+  const { owner, solids } = grid;
+  const bodyAt = (cell: number) => {
+    const here = owner[cell]!;
+    return here >= 0 ? solids[here]!.body : here === AIR ? null : NO_BODY - here;
+  };
   for (let node = 0; node < nx * grid.ys.length; node++) {
     const cell = Math.floor(node / nx) * width + (node % nx);
-    const around = [cell, cell + 1, cell + width, cell + width + 1].map((at) => grid.owner[at]!);
-    const solid = around.filter((owner) => owner !== AIR);
-    if (solid.length === 0 || solid.length === 4) continue;
-    const bodies = new Set(solid.map((owner) => (owner >= 0 ? grid.solids[owner]!.body : owner)));
-    const diagonal = solid.length === 2 && (around[0] === AIR) === (around[3] === AIR);
-    if (solid.length === 1 || diagonal || bodies.size > 1 || entered.has(node)) nodes.push(node);
+    const [a, b] = [bodyAt(cell), bodyAt(cell + 1)];
+    const [c, d] = [bodyAt(cell + width), bodyAt(cell + width + 1)];
+    const airs = Number(a === null) + Number(b === null) + Number(c === null) + Number(d === null);
+    if (airs === 0 || airs === 4) continue;
+    const diagonal = airs === 2 && (a === null) === (d === null);
+    if (airs === 3 || diagonal || entered.has(node) || differ(a, b, c, d)) nodes.push(node);
   }
   return nodes;
 }
 
+/** Two different bodies among those that are not air. */
+function differ(...bodies: readonly (number | null)[]): boolean {
+  let first: number | null = null;
+  for (const body of bodies) {
+    if (body === null) continue;
+    if (first !== null && body !== first) return true;
+    first = body;
+  }
+  return false;
+}
+
 /** Nodes one nanometre off the corner of a conductor in air: there a line turns that passes it by. */
-function cornersPassed(grid: Grid): ReadonlySet<number> {
+function cornersPassed(grid: Grid, { conductor }: Contacts): ReadonlySet<number> {
   const { xs, ys } = grid;
   const nx = xs.length;
-  const { conductor } = contactsOf(grid);
   const near = (at: readonly number[], k: number, step: number) =>
     Math.abs((at[k + step] ?? Infinity) - at[k]!) === 1;
   const found = new Set<number>();
-  for (let node = 0; node < nx * ys.length; node++) {
-    if (!isInAir(grid, node)) continue;
-    const [i, j] = [node % nx, Math.floor(node / nx)];
-    const beside = [-1, 1].some((dx) =>
-      [-1, 1].some((dy) => near(xs, i, dx) && near(ys, j, dy) && conductor[(j + dy) * nx + i + dx] !== -1),
-    );
-    if (beside) found.add(node);
+  const steps = [-1, 1] as const;
+  for (let j = 0; j < ys.length; j++) {
+    const ups = steps.filter((dy) => near(ys, j, dy));
+    if (ups.length === 0) continue;
+    for (let i = 0; i < xs.length; i++) {
+      const touches = (dx: number) =>
+        near(xs, i, dx) && ups.some((dy) => conductor[(j + dy) * nx + i + dx] !== -1);
+      if (steps.some(touches) && isInAir(grid, j * nx + i)) found.add(j * nx + i);
+    }
   }
   return found;
 }
@@ -117,7 +141,13 @@ function isInAir(grid: Grid, node: number): boolean {
   const nx = grid.xs.length;
   const width = columns(grid);
   const cell = Math.floor(node / nx) * width + (node % nx);
-  return [cell, cell + 1, cell + width, cell + width + 1].every((at) => grid.owner[at] === AIR);
+  const { owner } = grid;
+  return (
+    owner[cell] === AIR &&
+    owner[cell + 1] === AIR &&
+    owner[cell + width] === AIR &&
+    owner[cell + width + 1] === AIR
+  );
 }
 
 /** Lines along x and y from a corner passed to the next corner or surface. */
@@ -160,6 +190,10 @@ interface Line {
   readonly punctured: readonly Punctured[] | null;
 }
 
+/** Buffers for one line at a time: heights of the rows that it climbs, and what is left of them once folded. */
+let heights = new Float64Array(256);
+let folded = new Float64Array(256);
+
 /** The line from (ua, va) to (ub, vb), va < vb in grid indices, or null where something is in the way. */
 function sightLine(
   grid: Grid,
@@ -172,12 +206,14 @@ function sightLine(
 ): Line | null {
   const { us, vs } = view;
   const rows = vb - va;
-  const heights = new Array<number>(rows);
-  for (let r = 0; r < rows; r++) heights[r] = vs[va + r + 1]! - vs[va + r]!;
-  const folded = heights.slice();
+  if (rows > heights.length) [heights, folded] = [new Float64Array(2 * rows), new Float64Array(2 * rows)];
+  let height = 0;
+  for (let r = 0; r < rows; r++) {
+    heights[r] = folded[r] = vs[va + r + 1]! - vs[va + r]!;
+    height += heights[r]!;
+  }
   const du = us[ub]! - us[ua]!;
   for (let round = 0; round < ROUNDS; round++) {
-    const height = folded.reduce((sum, h) => sum + h, 0);
     if (height === 0) return overVoids(grid, view, ua, va, ub, vb);
     let changed = false;
     let at = us[ua]!;
@@ -194,8 +230,9 @@ function sightLine(
       }
       at = next;
     }
-    if (changed) continue;
-    return settled(grid, view, options, ua, va, ub, vb, heights, folded);
+    if (!changed) return settled(grid, view, options, ua, va, ub, height, rows);
+    height = 0;
+    for (let r = 0; r < rows; r++) height += folded[r]!;
   }
   return null;
 }
@@ -247,12 +284,10 @@ function settled(
   ua: number,
   va: number,
   ub: number,
-  vb: number,
-  heights: readonly number[],
-  folded: readonly number[],
+  height: number,
+  rows: number,
 ): Line | null {
   const { us } = view;
-  const height = folded.reduce((sum, h) => sum + h, 0);
   const du = us[ub]! - us[ua]!;
   const punctured: Punctured[] = [];
   let at = us[ua]!;
@@ -271,7 +306,7 @@ function settled(
     through = 0;
     return true;
   };
-  for (let r = 0; r < heights.length; r++) {
+  for (let r = 0; r < rows; r++) {
     climbed += folded[r]!;
     const next = us[ua]! + (du * climbed) / height;
     const kind = rowKind(grid, view, va + r + 1, at, next);
