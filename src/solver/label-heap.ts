@@ -12,8 +12,8 @@ export class LabelHeap {
   previous = new Int32Array(FIRST_SIZE);
   /** Edge it came along, -1 at the source. */
   edge = new Int32Array(FIRST_SIZE);
-  /** Once settled: the label settled before it at the same node, -1 none. */
-  settledBefore = new Int32Array(FIRST_SIZE);
+  /** The label made before it at the same node, -1 none. */
+  madeBefore = new Int32Array(FIRST_SIZE);
   #count = 0;
   #heap = new Int32Array(FIRST_SIZE);
   /** Lengths of the labels in the heap, place by place, so that comparing two seldom looks further. */
@@ -25,7 +25,8 @@ export class LabelHeap {
     this.#size = 0;
   }
 
-  push(node: number, length: number, code: number, previous: number, edge: number): void {
+  /** Returns the label's number. */
+  push(node: number, length: number, code: number, previous: number, edge: number): number {
     const label = this.#count++;
     if (label >= this.node.length) this.#grow();
     this.node[label] = node;
@@ -47,6 +48,7 @@ export class LabelHeap {
     }
     heap[at] = label;
     lengths[at] = length;
+    return label;
   }
 
   /** The next label, -1 when none is left. */
@@ -94,7 +96,7 @@ export class LabelHeap {
     this.code = larger(this.code, new Int32Array(size));
     this.previous = larger(this.previous, new Int32Array(size));
     this.edge = larger(this.edge, new Int32Array(size));
-    this.settledBefore = larger(this.settledBefore, new Int32Array(size));
+    this.madeBefore = larger(this.madeBefore, new Int32Array(size));
     this.#heap = larger(this.#heap, new Int32Array(size));
     this.#lengths = larger(this.#lengths, new Float64Array(size));
   }

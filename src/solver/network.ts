@@ -16,8 +16,9 @@ export const SIGHT = 4;
 export interface Network {
   readonly grid: Grid;
   readonly nodes: number;
-  /** Edges of node n are `start[n]` to `start[n + 1]`. */
+  /** Edges of node n are `start[n]` to `start[n + 1]`; from `sights[n]` on they are sight lines. */
   readonly start: Int32Array;
+  readonly sights: Int32Array;
   readonly to: Int32Array;
   readonly cost: Float64Array;
   /** Plies punctured by an edge: 0 none, else its place in `punctures` and one. */
@@ -322,17 +323,24 @@ export function packEdges(
     packed.rank[at] = edges.rank[e]!;
     packed.kind[at] = edges.kind[e]!;
   };
-  for (let e = 0; e < n; e++) {
-    const punctured = edges.punctured[e];
-    if (punctured) punctures.push(punctured);
-    const puncture = punctured ? punctures.length : 0;
-    put(edges.from[e]!, edges.to[e]!, e, puncture);
-    put(edges.to[e]!, edges.from[e]!, e, puncture);
-  }
+  const putAll = (wanted: (kind: number) => boolean) => {
+    for (let e = 0; e < n; e++) {
+      if (!wanted(edges.kind[e]!)) continue;
+      const punctured = edges.punctured[e];
+      if (punctured) punctures.push(punctured);
+      const puncture = punctured ? punctures.length : 0;
+      put(edges.from[e]!, edges.to[e]!, e, puncture);
+      put(edges.to[e]!, edges.from[e]!, e, puncture);
+    }
+  };
+  putAll((kind) => kind !== SIGHT);
+  const sights = next.slice();
+  putAll((kind) => kind === SIGHT);
   return {
     grid,
     nodes,
     start,
+    sights,
     ...packed,
     conductor,
     touching: contacts.touching,

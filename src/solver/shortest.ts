@@ -6,7 +6,7 @@
 import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from './code.ts';
 import type { Counting } from './counting.ts';
 import type { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, CLOSED, type Network, SIGHT } from './network.ts';
+import { ACROSS_AIR, CLOSED, type Network } from './network.ts';
 import type { Metric } from './pieces.ts';
 
 /** A shortest way to a conductor, from the source on: nodes passed and edges taken between them. */
@@ -39,25 +39,26 @@ export function shortestFrom(
   limits: SearchLimits,
   heap: LabelHeap,
 ): readonly Arrival[] {
-  const { start, to, cost, kind, rank, puncture } = net;
+  const { start, sights, to, cost, kind, rank, puncture } = net;
   const { lengthTo } = limits;
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
   heap.clear();
   const arrivals: Arrival[] = [];
-  // for every node its last settled label, which knows the one before
-  const settledAt = new Int32Array(net.nodes).fill(-1);
-  const arrived: number[][] = net.grid.conductors.map(() => []);
+  // for every node the last label made there, which knows the one before
+  const madeAt = new Int32Array(net.nodes).fill(-1);
   const targets = net.present.filter((conductor) => lengthTo.has(conductor));
-  const counts = Math.max(1, ...targets.map((target) => lengthTo.get(target)!.length));
+  const longestTo = targets.map((target) => lengthTo.get(target)!);
+  const counts = Math.max(1, ...longestTo.map(({ length }) => length));
   const longest = Array.from({ length: counts }, (_, count) =>
-    Math.max(...targets.map((target) => longestBy(lengthTo.get(target)!, count))),
+    Math.max(...longestTo.map((lengths) => longestBy(lengths, count))),
   );
+  const arrived: number[][] = targets.map(() => []);
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {
-    if (!targets.includes(conductor)) return;
-    const before = arrived[conductor]!;
+    const before = arrived[targets.indexOf(conductor)];
+    if (!before) return;
     const code = withHop(heap.code[label]!, false);
     for (const known of before) if (noMoreThan(known, code)) return;
     before.push(code);
@@ -66,19 +67,20 @@ export function shortestFrom(
   for (let node = 0; node < net.nodes; node++) {
     const touched = net.conductor[node]!;
     const starts = touched === source || (touched === -2 && net.touching.get(node)!.includes(source));
-    if (starts && !outside?.[node]) heap.push(node, 0, 0, -1, -1);
+    if (!starts || outside?.[node]) continue;
+    madeAt[node] = heap.push(node, 0, 0, -1, -1);
+    heap.madeBefore[madeAt[node]!] = -1;
   }
   for (let label = heap.pop(); label >= 0; label = heap.pop()) {
     const node = heap.node[label]!;
     const length = heap.length[label]!;
     const code = heap.code[label]!;
+    // labels leave by length and then by code, so one that beats this one has left before
     let beaten = false;
-    for (let s = settledAt[node]!; s >= 0 && !beaten; s = heap.settledBefore[s]!) {
-      beaten = noMoreThan(heap.code[s]!, code);
+    for (let other = madeAt[node]!; other >= 0 && !beaten; other = heap.madeBefore[other]!) {
+      beaten = other !== label && heap.length[other]! <= length && noMoreThan(heap.code[other]!, code);
     }
     if (beaten) continue;
-    heap.settledBefore[label] = settledAt[node]!;
-    settledAt[node] = label;
     const touched = net.conductor[node]!;
     if (touched === -2) {
       const all = net.touching.get(node)!;
@@ -89,12 +91,12 @@ export function shortestFrom(
       arrive(touched, label);
       continue;
     }
-    if (allReached(targets, arrived, code, length, lengthTo)) continue;
+    if (allReached(longestTo, arrived, code, length)) continue;
     const hop = hopped(code);
-    const end = start[node + 1]!;
+    const end = onSurface ? sights[node]! : start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
       const way = kind[e]!;
-      if (onSurface && (way === SIGHT || (way === ACROSS_AIR && cost[e]! >= limits.x))) continue;
+      if (onSurface && way === ACROSS_AIR && cost[e]! >= limits.x) continue;
       const closed = way === CLOSED;
       // one closed joint is walked in one hop, measured as a whole
       if (closed && hop) continue;
@@ -109,29 +111,30 @@ export function shortestFrom(
       if (far > longestBy(longest, countOf(picked, 0))) continue;
       if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
-      for (let s = settledAt[next]!; s >= 0; s = heap.settledBefore[s]!) {
-        if (noMoreThan(heap.code[s]!, picked)) continue edges;
+      for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
+        if (heap.length[other]! <= far && noMoreThan(heap.code[other]!, picked)) continue edges;
       }
-      heap.push(next, far, picked, label, e);
+      const made = heap.push(next, far, picked, label, e);
+      heap.madeBefore[made] = madeAt[next]!;
+      madeAt[next] = made;
     }
   }
   return arrivals;
 }
 
 const longestBy = (lengths: readonly number[], count: number): number =>
-  lengths[Math.min(count, lengths.length - 1)]!;
+  lengths[count < lengths.length ? count : lengths.length - 1]!;
 
 /** Every target is too far, or has been reached by a way that is no longer and has no more of anything. */
 function allReached(
-  targets: readonly number[],
+  longestTo: readonly (readonly number[])[],
   arrived: readonly number[][],
   code: number,
   length: number,
-  lengthTo: SearchLimits['lengthTo'],
 ): boolean {
   const count = countOf(code, 0);
-  for (const target of targets) {
-    let reached = length > longestBy(lengthTo.get(target)!, count);
+  for (let target = 0; target < arrived.length; target++) {
+    let reached = length > longestBy(longestTo[target]!, count);
     for (const known of arrived[target]!) {
       if (reached) break;
       reached = noMoreThan(known, code);
