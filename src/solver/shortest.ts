@@ -1,11 +1,13 @@
 // Shortest pieces from one conductor to all others over a network, one for every set of plies punctured and every
 // tracking rank that no other piece beats: a label-setting search. Labels leave the heap by length, so a label is
 // final when it leaves; it is dropped when one with no more of anything has been at its node before.
-// The search stops at conductors, and for a label when every other conductor has been reached with no more.
+// The search stops at conductors, and for a label when every conductor looked for has been reached with no more or cannot
+// be reached within its length.
 
 import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from './code.ts';
 import type { Counting } from './counting.ts';
 import type { LabelHeap } from './label-heap.ts';
+import { leastLengthTo } from './least-length.ts';
 import { ACROSS_AIR, CLOSED, type Network } from './network.ts';
 import type { Metric } from './pieces.ts';
 
@@ -40,7 +42,6 @@ export function shortestFrom(
   heap: LabelHeap,
 ): readonly Arrival[] {
   const { start, sights, to, cost, kind, rank, puncture } = net;
-  const { lengthTo } = limits;
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
@@ -48,16 +49,16 @@ export function shortestFrom(
   const arrivals: Arrival[] = [];
   // for every node the last label made there, which knows the one before
   const madeAt = new Int32Array(net.nodes).fill(-1);
-  const targets = net.present.filter((conductor) => lengthTo.has(conductor));
-  const longestTo = targets.map((target) => lengthTo.get(target)!);
-  const counts = Math.max(1, ...longestTo.map(({ length }) => length));
-  const longest = Array.from({ length: counts }, (_, count) =>
-    Math.max(...longestTo.map((lengths) => longestBy(lengths, count))),
-  );
-  const arrived: number[][] = targets.map(() => []);
+  const targets = net.present.flatMap((conductor): Target[] => {
+    const longest = limits.lengthTo.get(conductor);
+    if (!longest) return [];
+    return [
+      { conductor, longest, least: leastLengthTo(net, conductor, limits.metric, limits.x), reached: [] },
+    ];
+  });
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {
-    const before = arrived[targets.indexOf(conductor)];
+    const before = targets.find((target) => target.conductor === conductor)?.reached;
     if (!before) return;
     const code = withHop(heap.code[label]!, false);
     for (const known of before) if (noMoreThan(known, code)) return;
@@ -67,7 +68,7 @@ export function shortestFrom(
   for (let node = 0; node < net.nodes; node++) {
     const touched = net.conductor[node]!;
     const starts = touched === source || (touched === -2 && net.touching.get(node)!.includes(source));
-    if (!starts || outside?.[node]) continue;
+    if (!starts || outside?.[node] || !leads(targets, node, 0, 0)) continue;
     madeAt[node] = heap.push(node, 0, 0, -1, -1);
     heap.madeBefore[madeAt[node]!] = -1;
   }
@@ -91,7 +92,7 @@ export function shortestFrom(
       arrive(touched, label);
       continue;
     }
-    if (allReached(longestTo, arrived, code, length)) continue;
+    if (!leads(targets, node, length, code)) continue;
     const hop = hopped(code);
     const end = onSurface ? sights[node]! : start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
@@ -108,7 +109,7 @@ export function shortestFrom(
         picked = withPlies(code, plies[puncture[e]! - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
-      if (far > longestBy(longest, countOf(picked, 0))) continue;
+      if (!leads(targets, next, far, picked)) continue;
       if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
       for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
@@ -122,26 +123,29 @@ export function shortestFrom(
   return arrivals;
 }
 
-const longestBy = (lengths: readonly number[], count: number): number =>
-  lengths[count < lengths.length ? count : lengths.length - 1]!;
+/** A conductor looked for. */
+interface Target {
+  readonly conductor: number;
+  readonly longest: readonly number[];
+  /** Lower bound of the way to it, by node. */
+  readonly least: Float64Array;
+  /** Codes of the ways that have arrived. */
+  readonly reached: number[];
+}
 
-/** Every target is too far, or has been reached by a way that is no longer and has no more of anything. */
-function allReached(
-  longestTo: readonly (readonly number[])[],
-  arrived: readonly number[][],
-  code: number,
-  length: number,
-): boolean {
+/** Sums of sight lines in another order may differ by less than this, nanometres. */
+const ROUNDING = 1e-3;
+
+/** A label may still end at a target within its length, and none that has arrived there has no more of anything. */
+function leads(targets: readonly Target[], node: number, length: number, code: number): boolean {
   const count = countOf(code, 0);
-  for (let target = 0; target < arrived.length; target++) {
-    let reached = length > longestBy(longestTo[target]!, count);
-    for (const known of arrived[target]!) {
-      if (reached) break;
-      reached = noMoreThan(known, code);
-    }
-    if (!reached) return false;
+  targets: for (const { longest, least, reached } of targets) {
+    const most = longest[count < longest.length ? count : longest.length - 1]!;
+    if (length + least[node]! > most + ROUNDING) continue;
+    for (const known of reached) if (noMoreThan(known, code)) continue targets;
+    return true;
   }
-  return true;
+  return false;
 }
 
 function arrivalOf(heap: LabelHeap, conductor: number, label: number): Arrival {
