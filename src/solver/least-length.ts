@@ -1,27 +1,25 @@
-// A lower bound for a search: how far every node is from a conductor when plies may be punctured at will and closed
-// joints walked freely. What is too far even so need not be followed.
+// A lower bound for a search: how far every node is from a conductor when plies may be punctured and air crossed at will
+// and closed joints walked freely. What is too far even so need not be followed.
 
 import { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, type Network } from './network.ts';
-import type { Metric } from './pieces.ts';
+import type { Network } from './network.ts';
 
-const known = new WeakMap<Network, Map<string, Float64Array>>();
+const known = new WeakMap<Network, Map<number, Float64Array>>();
 
-/** By node, nanometres, infinite where no way leads. `x`: creepage crosses gaps of air narrower than this. */
-export function leastLengthTo(net: Network, conductor: number, metric: Metric, x: number): Float64Array {
-  const mine = known.get(net) ?? new Map<string, Float64Array>();
+/** By node, nanometres, infinite where no way leads. */
+export function leastLengthTo(net: Network, conductor: number): Float64Array {
+  const mine = known.get(net) ?? new Map<number, Float64Array>();
   known.set(net, mine);
-  const key = metric === 'creepage' ? `${conductor} ${x}` : `${conductor}`;
-  const bounds = mine.get(key) ?? search(net, conductor, metric === 'creepage' ? x : null);
-  mine.set(key, bounds);
+  const bounds = mine.get(conductor) ?? search(net, conductor);
+  mine.set(conductor, bounds);
   return bounds;
 }
 
 /** One search is over before the next begins, so all share the buffer. */
 const HEAP = new LabelHeap();
 
-function search(net: Network, conductor: number, widestGap: number | null): Float64Array {
-  const { start, sights, to, cost, kind } = net;
+function search(net: Network, conductor: number): Float64Array {
+  const { start, to, cost } = net;
   const least = new Float64Array(net.nodes).fill(Infinity);
   HEAP.clear();
   for (let node = 0; node < net.nodes; node++) {
@@ -36,9 +34,7 @@ function search(net: Network, conductor: number, widestGap: number | null): Floa
     if (length > least[node]!) continue;
     const touched = net.conductor[node]!;
     if (touched >= 0 && touched !== conductor) continue;
-    const end = widestGap === null ? start[node + 1]! : sights[node]!;
-    for (let e = start[node]!; e < end; e++) {
-      if (widestGap !== null && kind[e]! === ACROSS_AIR && cost[e]! >= widestGap) continue;
+    for (let e = start[node]!; e < start[node + 1]!; e++) {
       const far = length + cost[e]!;
       if (far >= least[to[e]!]!) continue;
       least[to[e]!] = far;

@@ -52,9 +52,7 @@ export function shortestFrom(
   const targets = net.present.flatMap((conductor): Target[] => {
     const longest = limits.lengthTo.get(conductor);
     if (!longest) return [];
-    return [
-      { conductor, longest, least: leastLengthTo(net, conductor, limits.metric, limits.x), reached: [] },
-    ];
+    return [{ conductor, longest, least: leastLengthTo(net, conductor), reached: [] }];
   });
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {
