@@ -1,0 +1,117 @@
+// What a path has picked up, packed into one number, against the same kept as a plain list.
+
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  CLASSES,
+  countOf,
+  hopped,
+  noMoreThan,
+  pliesOf,
+  plyOf,
+  rankOf,
+  withHop,
+  withPlies,
+  withRank,
+} from '#solver/code.ts';
+import { countAll, type Counting, packed } from '#solver/counting.ts';
+import { MANY } from '#solver/pieces.ts';
+
+const picked = fc.record({
+  counts: fc.array(fc.integer({ min: 0, max: MANY }), { minLength: CLASSES, maxLength: CLASSES }),
+  rank: fc.integer({ min: 0, max: 3 }),
+  hop: fc.boolean(),
+});
+type Picked = typeof picked extends fc.Arbitrary<infer T> ? T : never;
+
+const codeOf = ({ counts, rank, hop }: Picked): number =>
+  withHop(
+    withRank(
+      withPlies(
+        0,
+        counts.reduce((sum, count, cls) => sum + plyOf(cls, count), 0),
+      ),
+      rank,
+    ),
+    hop,
+  );
+
+const countsOf = (code: number) => Array.from({ length: CLASSES }, (_, cls) => countOf(code, cls));
+
+describe('the code of a path', () => {
+  it('should give back what was put in', () => {
+    fc.assert(
+      fc.property(picked, (what) => {
+        const code = codeOf(what);
+        expect(countsOf(code)).toEqual(what.counts);
+        expect([rankOf(code), hopped(code)]).toEqual([what.rank, what.hop]);
+        expect(pliesOf(code)).toBe(
+          Math.min(
+            MANY,
+            what.counts.reduce((a, b) => a + b),
+          ),
+        );
+      }),
+    );
+  });
+
+  it('should have no more than another where that holds of every field', () => {
+    fc.assert(
+      fc.property(picked, picked, (a, b) => {
+        const counts = a.counts.every((count, cls) => count <= b.counts[cls]!);
+        const expected = counts && a.rank <= b.rank && (!a.hop || b.hop);
+        expect(noMoreThan(codeOf(a), codeOf(b))).toBe(expected);
+      }),
+    );
+  });
+
+  it('should add plies up to the most that are told apart, leaving rank and hop', () => {
+    fc.assert(
+      fc.property(picked, picked, (a, b) => {
+        const sum = withPlies(codeOf(a), codeOf({ ...b, rank: 0, hop: false }));
+        expect(countsOf(sum)).toEqual(a.counts.map((count, cls) => Math.min(MANY, count + b.counts[cls]!)));
+        expect([rankOf(sum), hopped(sum)]).toEqual([a.rank, a.hop]);
+      }),
+    );
+  });
+
+  it('should keep the worse rank', () => {
+    expect(rankOf(withRank(withRank(0, 2), 1))).toBe(2);
+    expect(rankOf(withRank(withRank(0, 1), 2))).toBe(2);
+  });
+});
+
+describe('counting', () => {
+  const grading: Counting = {
+    classOf: (stuff) => [0, null, 1][stuff] ?? null,
+    enough: [],
+    byRank: true,
+    name: 'two of three stuffs',
+  };
+
+  it('should count what is worth something, each class by itself', () => {
+    const code = packed(
+      [
+        { stuff: 0, count: 1 },
+        { stuff: 1, count: 3 },
+        { stuff: 2, count: 2 },
+      ],
+      grading,
+    );
+    expect(countsOf(code)).toEqual([1, 2, 0, 0, 0, 0]);
+  });
+
+  it('should count plies of any stuff together for printing and look for no more than asked', () => {
+    const all = countAll(3);
+    const two = [
+      { stuff: 4, count: 1 },
+      { stuff: 9, count: 1 },
+    ];
+    expect(countOf(packed(two, all), 0)).toBe(2);
+    expect(all.enough).toEqual([4]);
+  });
+
+  it('should count nothing where nothing is punctured', () => {
+    expect(packed(null, grading)).toBe(0);
+  });
+});
