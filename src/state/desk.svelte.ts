@@ -2,11 +2,10 @@
 
 import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema.ts';
-import type { ReportInput } from '#report/html/report.ts';
 import type { Bench } from './bench.svelte.ts';
 import type { KeptBuild } from './build-store.ts';
 import type { Demo } from './demos.ts';
-import { designText, fileName, readFile, saveText } from './files.ts';
+import { designText, fileName, readFile, saveFile } from './files.ts';
 import { rememberSheet } from './last-sheet.ts';
 import type { Keeper } from './keeper.svelte.ts';
 import { lessonOf, Walk } from './lessons.svelte.ts';
@@ -91,26 +90,19 @@ export class Desk {
 
   save(): void {
     const { doc } = this.bench.editor;
-    saveText(designText(doc), fileName(doc.title, 'json'), 'application/json');
-  }
-
-  /** The report as a file of its own. */
-  async saveReport(): Promise<void> {
-    const input = this.#reportInput();
-    if (input === null) return;
-    const { reportHtml } = await import('#report/html/report.ts');
-    saveText(reportHtml(input), fileName(this.bench.editor.doc.title, 'html'), 'text/html');
+    saveFile(designText(doc), fileName(doc.title, 'json'), 'application/json');
   }
 
   /** From now on printing gives the report in place of the screen; returns what ends that. */
   async printReports(): Promise<() => void> {
-    const { printReports } = await import('./print-report.ts');
-    return printReports(() => this.#reportInput());
-  }
-
-  #reportInput(): ReportInput | null {
-    const { judged } = this.bench.editor;
-    return judged === null ? null : { ...judged, designText: designText(judged.doc) };
+    const [{ printPapers }, { reportHtml }] = await Promise.all([
+      import('./print-papers.ts'),
+      import('#report/html/report.ts'),
+    ]);
+    return printPapers(() => {
+      const { judged } = this.bench.editor;
+      return judged === null ? null : reportHtml({ ...judged, designText: designText(judged.doc) });
+    });
   }
 
   async #take(found: Openable): Promise<void> {

@@ -1,4 +1,4 @@
-// Files in and out: a design file read from the disk, and texts handed to the browser to save.
+// Files in and out: a design file read from the disk, and what is handed to the browser to save.
 
 import type { DesignFile } from '#model/schema.ts';
 import { openable, type Openable } from './openable.ts';
@@ -28,8 +28,8 @@ export function fileName(title: unknown, ending: string): string {
   return `${plain === '' ? 'build' : plain}.${ending}`;
 }
 
-export function saveText(text: string, name: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function saveFile(content: string | Blob, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -9,7 +9,7 @@ import { limitingFigure, pairNames, worstFirst } from '#report/pair-words.ts';
 import { bookWords, scopeWords } from '#report/answer-words.ts';
 import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
-import { designText, fileName, readFile, saveText } from './files.ts';
+import { designText, fileName, readFile, saveFile } from './files.ts';
 import type { Answer, Grade, Verdict } from './judged.ts';
 
 export interface JudgedRow {
@@ -102,7 +102,7 @@ export class ManyBuilds {
     const { reportHtml } = await import('#report/html/report.ts');
     const { design, text } = found;
     const html = reportHtml({ design, judgement: judge(design), designText: text });
-    saveText(html, fileName(design.title, 'html'), 'text/html');
+    saveFile(html, fileName(design.title, 'html'), 'text/html');
     return null;
   }
 }

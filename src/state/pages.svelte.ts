@@ -8,6 +8,7 @@ const NAMES = [
   'learn',
   'open',
   'stress',
+  'report',
   'photographs',
   'taking-apart',
   'decide',

@@ -1,15 +1,13 @@
-// The report on paper: while printing, the document holds the report's markup under the report's own style sheet, and the
-// screen is left out. The style is set as an object, since the page's policy allows no inline style.
-
-import { reportHtml, type ReportInput } from '#report/html/report.ts';
+// A report on paper: while printing, the document holds its markup under its own style sheet, and the screen is left out.
+// The style is set as an object, since the page's policy allows no inline style.
 
 /** Follows every way of printing, the browser's own menu included; returns what stops following. */
-export function printReports(report: () => ReportInput | null): () => void {
+export function printPapers(html: () => string | null): () => void {
   let putBack: (() => void) | null = null;
   const before = (): void => {
     putBack?.();
-    const input = report();
-    putBack = input === null ? null : layOnPaper(reportHtml(input));
+    const paper = html();
+    putBack = paper === null ? null : layOnPaper(paper);
   };
   const after = (): void => {
     putBack?.();
