@@ -8,6 +8,7 @@ import type { Drawable } from '#report/scene.ts';
 import type { Design } from '#model/design.ts';
 import type { Editor } from './editor.svelte.ts';
 import type { PairVerdict, Verdict, WeakSpot } from './judged.ts';
+import { moveLayers } from './layer-edits.ts';
 import { isPair, Selection, spotKey } from './selection.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
@@ -63,6 +64,16 @@ export class Bench {
   spotsAt(layer: number): readonly { readonly number: number; readonly spot: WeakSpot }[] {
     const spots = this.verdict?.weakSpots ?? [];
     return spots.flatMap((spot, i) => (spot.layers.includes(layer) ? [{ number: i + 1, spot }] : []));
+  }
+
+  /** Moves a layer, and all that are picked with it, to just inside the one at `before`; picks and open row follow. */
+  moveLayers(layer: number, before: number): void {
+    const { editor, selection } = this;
+    const moving = selection.layers.includes(layer) ? selection.layers : [layer];
+    const { doc, placeOf } = moveLayers(editor.doc, moving, before);
+    editor.change(doc, moving.length === 1 ? 'move layer' : 'move layers');
+    selection.layers = moving.map(placeOf);
+    if (typeof selection.openRow === 'number') selection.openRow = placeOf(selection.openRow);
   }
 
   look(circuit: string | null | undefined): CircuitLook | null {

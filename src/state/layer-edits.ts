@@ -21,9 +21,31 @@ export const duplicateLayers = (doc: DesignFile, indices: readonly number[]): De
 export const removeLayers = (doc: DesignFile, indices: readonly number[]): DesignFile =>
   descending(indices).reduce((edited, index) => removeAt(edited, 'layers', index), doc);
 
-/** `to` is the index that the layer has afterwards. */
-export const moveLayer = (doc: DesignFile, from: number, to: number): DesignFile =>
-  moveItem(doc, 'layers', from, to);
+export interface Moved {
+  readonly doc: DesignFile;
+  /** Where a layer lies afterwards, by the index that it had. */
+  readonly placeOf: (layer: number) => number;
+}
+
+/** Gathers layers, in their order, just inside the one at `before`; past the last that is outermost. */
+export function moveLayers(doc: DesignFile, indices: readonly number[], before: number): Moved {
+  const moving = new Set(indices);
+  const all = [...doc.layers.keys()];
+  const staying = (some: readonly number[]) => some.filter((layer) => !moving.has(layer));
+  const order = [
+    ...staying(all.slice(0, before)),
+    ...all.filter((layer) => moving.has(layer)),
+    ...staying(all.slice(before)),
+  ];
+  let now = all;
+  let edited = doc;
+  for (const [to, layer] of order.entries()) {
+    const from = now.indexOf(layer);
+    edited = moveItem(edited, 'layers', from, to);
+    now = now.toSpliced(from, 1).toSpliced(to, 0, layer);
+  }
+  return { doc: edited, placeOf: (layer) => order.indexOf(layer) };
+}
 
 /** Keeps what both kinds have: chamber, margins, insets. A winding needs a winding to belong to. */
 export function convertLayer(doc: DesignFile, index: number, kind: LayerKind): DesignFile {

@@ -61,6 +61,25 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     expect(await page.locator('[data-layer]').count()).toBe(6);
   });
 
+  it('should move all picked layers together, and back in one step', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    const rows = async (): Promise<readonly string[]> =>
+      (await page.locator('[data-row]').allInnerTexts()).map((row) => row.split('\n').slice(1).join(' '));
+    await focusOn(page, '[data-row="0"]');
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => focused(page)).toBe('1');
+    await page.keyboard.press('Shift+ArrowUp');
+    await expect.poll(() => focused(page)).toBe('2');
+    const before = await rows();
+    await page.keyboard.press('Alt+ArrowUp');
+    await expect.poll(() => page.locator('[data-layer].picked').count()).toBe(2);
+    const [five, four, three, two, one, nought] = before;
+    // outermost on top: 1 and 2 have passed 3
+    expect(await rows()).toEqual([five, four, two, one, three, nought]);
+    await page.keyboard.press('Control+z');
+    expect(await rows()).toEqual(before);
+  });
+
   it('should reach every control of the sheet with Tab and show where it is', async () => {
     const { page } = await openPage(browser, '#sheet');
     await page.locator('#layers').waitFor();

@@ -6,7 +6,7 @@ import type { Drawable } from '#report/scene.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import { Editor } from '#state/editor.svelte.ts';
 import { firstBuild } from '#state/demos.ts';
-import { duplicateLayers, moveLayer, removeLayers } from '#state/layer-edits.ts';
+import { duplicateLayers, moveLayers, removeLayers } from '#state/layer-edits.ts';
 
 /** Judges nothing: what is asked here is what the editor does with an answer. */
 const emptyJudgement = { verdict: { title: '' }, sections: [], turns: new Map() } as unknown as Drawable;
@@ -134,7 +134,7 @@ const action: fc.Arbitrary<(editor: Editor) => void> = fc.oneof(
   }),
   fc.tuple(fc.nat(), fc.nat()).map(([from, to]) => (editor: Editor) => {
     const all = count(editor);
-    if (all > 0) editor.change(moveLayer(editor.doc, from % all, to % all), 'move');
+    if (all > 0) editor.change(moveLayers(editor.doc, [from % all, to % all], from % (all + 1)).doc, 'move');
   }),
   fc.constant((editor: Editor) => {
     editor.preview([{ path: 'title', value: 'tried' }]);

@@ -2,7 +2,6 @@
 // plain events; changes go to the editor as a preview while they last and as one step when they end.
 
 import type { Bench } from '#state/bench.svelte.ts';
-import { moveLayer } from '#state/layer-edits.ts';
 import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
 import { gripUnder, type Grip } from './grip.ts';
@@ -198,11 +197,7 @@ export class Hand {
 
   #putDown({ layer, index }: LayerDrop): void {
     this.carried = null;
-    if (index === layer) return;
-    const { editor, selection } = this.#bench;
-    editor.change(moveLayer(editor.doc, layer, index), 'move layer');
-    selection.layers = [index];
-    if (selection.openRow === layer) selection.openRow = index;
+    if (index !== layer) this.#bench.moveLayers(layer, index > layer ? index + 1 : index);
   }
 
   #pick({ layer, adds }: Pressed): void {
