@@ -216,6 +216,7 @@ function sightLine(
   for (let round = 0; round < ROUNDS; round++) {
     if (height === 0) return overVoids(grid, view, ua, va, ub, vb);
     let changed = false;
+    let clear = true;
     let at = us[ua]!;
     let climbed = 0;
     for (let r = 0; r < rows; r++) {
@@ -223,6 +224,7 @@ function sightLine(
       const next = us[ua]! + (du * climbed) / height;
       const found = rowKind(grid, view, va + r + 1, at, next);
       if (found === null) return null;
+      clear &&= found === 'air';
       const wanted = found === 'air' ? heights[r]! : 0;
       if (folded[r] !== wanted) {
         folded[r] = wanted;
@@ -230,6 +232,7 @@ function sightLine(
       }
       at = next;
     }
+    if (clear && !changed) return { length: Math.hypot(du, height), punctured: null };
     if (!changed) return settled(grid, view, options, ua, va, ub, height, rows);
     height = 0;
     for (let r = 0; r < rows; r++) height += folded[r]!;
