@@ -70,6 +70,7 @@ type Each<K extends keyof FileRead> = NonNullable<FileRead[K]> extends readonly 
 const buildConverter = (read: NonNullable<FileRead['converter']>): Converter => ({
   ...read,
   duty: read.duty ?? null,
+  bulk: read.bulk ?? null,
   variants: (read.variants ?? []).map((variant) => ({
     ...variant,
     switchingFrequency: variant.switchingFrequency ?? null,

@@ -5,7 +5,7 @@ import { badField } from './bad-field.ts';
 import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
 import { checkLayers } from './check-layers.ts';
 import { checkWindings } from './check-windings.ts';
-import type { Design } from './design.ts';
+import type { BulkCapacitor, Design, Supply } from './design.ts';
 
 /** Ids that mean something of their own where a conductor is named. */
 const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];
@@ -66,6 +66,7 @@ function checkReferences(design: Design): readonly BadInput[] {
         : []),
     ]),
     ...(design.converter ? outputs(['converter', 'outputs'], design.converter.outputs, circuits) : []),
+    ...(design.converter?.bulk ? bulk(design.converter.bulk, design.supply) : []),
     ...(design.converter?.variants ?? []).flatMap((variant, i) =>
       outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
     ),
@@ -94,6 +95,19 @@ function checkReferences(design: Design): readonly BadInput[] {
     ...design.bridges.flatMap(({ between }, i) =>
       pair(['bridges', i, 'between'], between, circuits, 'circuit'),
     ),
+  ];
+}
+
+function bulk({ lowestMains, efficiency }: BulkCapacitor, { kind, voltage }: Supply): readonly BadInput[] {
+  const at: Keys = ['converter', 'bulk'];
+  if (kind === 'dc') return [badField(at, kind, 'none with a direct supply: nothing is rectified')];
+  return [
+    ...(lowestMains.value > voltage.value
+      ? [badField([...at, 'lowestMains'], lowestMains.value, `at most the supply's ${voltage.value} V`)]
+      : []),
+    ...(efficiency === 0
+      ? [badField([...at, 'efficiency'], 0, 'a number above 0, up to 1, 0.8 being 80 %')]
+      : []),
   ];
 }
 

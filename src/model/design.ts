@@ -9,9 +9,11 @@ import type {
   Metres,
   Nm,
   Ohms,
+  Seconds,
   VoltsDc,
   VoltsPeak,
   VoltsRms,
+  Watts,
 } from '#units/quantity.ts';
 import type { Known, Reading, Unknown } from './reading.ts';
 
@@ -72,8 +74,22 @@ export interface Converter {
   readonly clampOvershoot: Known<VoltsPeak>;
   /** Part of the switching period that the switch conducts, where the file gives it. */
   readonly duty: number | null;
+  /** Null where the file does not give it: the bulk is then taken to be free of ripple. */
+  readonly bulk: BulkCapacitor | null;
   readonly outputs: readonly ConverterOutput[];
   readonly variants: readonly ConverterVariant[];
+}
+
+/** The capacitor behind the mains rectifier, at the lowest mains that the device is marked for. */
+export interface BulkCapacitor {
+  readonly lowestMains: Known<VoltsRms>;
+  readonly capacitance: Known<Farads>;
+  /** Given out by all outputs together. */
+  readonly power: Known<Watts>;
+  /** Part of the power taken in. */
+  readonly efficiency: number;
+  /** For how long the rectifier conducts, in each half period. */
+  readonly chargingTime: Known<Seconds>;
 }
 
 export interface ConverterOutput {

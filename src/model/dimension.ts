@@ -8,9 +8,11 @@ import type {
   Metres,
   Nm,
   Ohms,
+  Seconds,
   VoltsDc,
   VoltsPeak,
   VoltsRms,
+  Watts,
 } from '#units/quantity.ts';
 
 export interface QuantityOf {
@@ -22,7 +24,11 @@ export interface QuantityOf {
   readonly voltsDc: VoltsDc;
   readonly frequency: Hertz;
   readonly capacitance: Farads;
+  /** Of the capacitor behind the mains rectifier. */
+  readonly bulkCapacitance: Farads;
   readonly resistance: Ohms;
+  readonly power: Watts;
+  readonly duration: Seconds;
 }
 
 export type DimensionName = keyof QuantityOf;
@@ -116,6 +122,17 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     example: '2.2 nF',
     whole: false,
   },
+  bulkCapacitance: {
+    word: 'a capacitance',
+    own: 'F',
+    base: 'F',
+    units: new Map(same('F', 'mF', 'uF', 'nF')),
+    from: 0,
+    to: 0.1,
+    range: '0 to 0.1 F',
+    example: '33 uF',
+    whole: false,
+  },
   resistance: {
     word: 'a resistance',
     own: 'ohm',
@@ -125,6 +142,28 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     to: 1e12,
     range: '0 to 1 000 000 Mohm',
     example: '4.7 Mohm',
+    whole: false,
+  },
+  power: {
+    word: 'a power',
+    own: 'W',
+    base: 'W',
+    units: new Map(same('W', 'kW', 'mW')),
+    from: 0,
+    to: 10_000,
+    range: '0 to 10 kW',
+    example: '15 W',
+    whole: false,
+  },
+  duration: {
+    word: 'a time',
+    own: 's',
+    base: 's',
+    units: new Map(same('s', 'ms', 'us')),
+    from: 0,
+    to: 1,
+    range: '0 to 1 s',
+    example: '3 ms',
     whole: false,
   },
 };

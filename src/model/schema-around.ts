@@ -43,12 +43,22 @@ export const surroundings = record({
 
 const outputs = list(record({ circuit: id, voltage: quantity('voltsDc') }), 0, 32, 'outputs');
 
+/** The capacitor behind the mains rectifier, from which the valley of the bulk voltage follows. */
+const bulk = record({
+  lowestMains: quantity('voltsRms', true),
+  capacitance: quantity('bulkCapacitance', true),
+  power: quantity('power'),
+  efficiency: share(1, '0.8 being 80 %'),
+  chargingTime: quantity('duration'),
+});
+
 export const converter = record({
   mode: choice('continuous', 'discontinuous'),
   switchingFrequency: quantity('frequency', true),
   reflectedVoltage: quantity('voltsPeak'),
   clampOvershoot: quantity('voltsPeak'),
   duty: share(0.99, 'the part of the period that the switch conducts').optional(),
+  bulk: bulk.optional(),
   outputs,
   variants: list(
     record({ name: text(SHORT_TEXT), outputs, switchingFrequency: quantity('frequency', true).optional() }),

@@ -102,6 +102,10 @@ export function noteWords(note: StressNote, looks: readonly CircuitLook[]): stri
         : `${note.turns} turns counted as the primary's: the fewest, which is the worse`;
     case 'turns-disagree':
       return `${nameOf(note.circuit, looks)} is ${volts(note.given)} in the file and ${volts(note.byTurns)} by turns and reflected voltage`;
+    case 'bulk-valley':
+      return `at ${volts(note.mains)} mains the bulk sinks to ${volts(note.bulk)} between two charges: the low line is taken there`;
+    case 'bulk-empty':
+      return `at ${volts(note.mains)} mains the bulk capacitor would be empty before its next charge: the low line is taken without ripple`;
     case 'no-primary':
       return 'no winding on the mains side is left to be the primary: nothing could be computed';
     default:

@@ -46,6 +46,12 @@ function words(value: number, name: DimensionName): string {
       return `${plain(value)} °C`;
     case 'capacitance':
       return value >= 1e-9 ? `${plain(value * 1e9)} nF` : `${plain(value * 1e12)} pF`;
+    case 'bulkCapacitance':
+      return `${plain(value * 1e6)} uF`;
+    case 'power':
+      return `${plain(value)} W`;
+    case 'duration':
+      return `${plain(value * 1e3)} ms`;
     case 'resistance':
       return value >= 1e6 ? `${plain(value / 1e6)} MΩ` : `${plain(value)} Ω`;
     default:

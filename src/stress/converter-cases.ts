@@ -3,6 +3,7 @@
 
 import type { Converter, ConverterOutput, Supply } from '#model/design.ts';
 
+import { bulkValley } from './bulk-valley.ts';
 import type { SwitchingState } from './pair-stress.ts';
 
 export interface OperatingCase {
@@ -30,7 +31,7 @@ export interface Rails {
 
 export function operatingCases(converter: Converter, supply: Supply): readonly OperatingCase[] {
   const rated = supply.voltage.value * (supply.kind === 'dc' ? 1 : Math.SQRT2);
-  const low = rated * (1 - supply.tolerance);
+  const low = bulkValley(converter, supply) ?? rated * (1 - supply.tolerance);
   return runsOf(converter).flatMap((run) =>
     [
       { line: 'high' as const, bulk: rated },

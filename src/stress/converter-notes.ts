@@ -1,8 +1,9 @@
 // What a reader of a computed working voltage has to know of it: what was assumed because the file does not say, and
 // where its figures disagree.
 
-import type { Circuit, Design } from '#model/design.ts';
+import type { Circuit, Converter, Design, Supply } from '#model/design.ts';
 
+import { bulkValley } from './bulk-valley.ts';
 import { computedStress, type RunningConverter } from './computed-stress.ts';
 import { woundCircuits } from './converter-turns.ts';
 import { ESTIMATE_WITHIN, type ComputedStress, type StressNote } from './pair-stress.ts';
@@ -22,9 +23,17 @@ export function converterNotes(
   const { note } = running.primary;
   return [
     ...(note === null ? [] : [note]),
+    ...bulkNotes(design.converter, design.supply),
     ...[a, b].flatMap((circuit) => circuitNotes(design, running, circuit)),
     ...otherPole(running, computed, a, b),
   ];
+}
+
+function bulkNotes(converter: Converter, supply: Supply): readonly StressNote[] {
+  if (converter.bulk === null) return [];
+  const mains = converter.bulk.lowestMains.value;
+  const bulk = bulkValley(converter, supply);
+  return bulk === null ? [{ kind: 'bulk-empty', mains }] : [{ kind: 'bulk-valley', mains, bulk }];
 }
 
 function circuitNotes(

@@ -104,4 +104,8 @@ export type StressNote =
       readonly byTurns: number;
     }
   /** No winding of a mains circuit is left to be the primary: nothing could be computed. */
+  /** At the lowest mains the bulk sinks to this between two charges; there the low line is taken. */
+  | { readonly kind: 'bulk-valley'; readonly mains: number; readonly bulk: number }
+  /** The capacitor would be empty before the next charge: the low line is taken without ripple. */
+  | { readonly kind: 'bulk-empty'; readonly mains: number }
   | { readonly kind: 'no-primary' };

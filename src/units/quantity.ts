@@ -15,6 +15,7 @@ export type Farads = Quantity<'F'>;
 export type Ohms = Quantity<'ohm'>;
 export type Amperes = Quantity<'A'>;
 export type Seconds = Quantity<'s'>;
+export type Watts = Quantity<'W'>;
 export type Celsius = Quantity<'degC'>;
 
 const NM_PER_MM = 1_000_000;

@@ -17,6 +17,9 @@ const NAMES: readonly DimensionName[] = [
   'voltsDc',
   'frequency',
   'capacitance',
+  'bulkCapacitance',
+  'power',
+  'duration',
   'resistance',
 ];
 
@@ -52,6 +55,9 @@ describe('quantityText', () => {
     ['4 kVdc', 'voltsDc', 4000],
     ['65 kHz', 'frequency', 65_000],
     ['2.2 nF', 'capacitance', 2.2e-9],
+    ['33 µF', 'bulkCapacitance', 33e-6],
+    ['15 W', 'power', 15],
+    ['3.2 ms', 'duration', 3.2e-3],
     ['4.7 Mohm', 'resistance', 4.7e6],
     ['4.7 MΩ', 'resistance', 4.7e6],
     ['105 °C', 'temperature', 105],

@@ -12,6 +12,14 @@ const CONVERTER = {
   outputs: [{ circuit: 'out', voltage: '12 V' }],
 };
 
+const BULK = {
+  lowestMains: '85 V',
+  capacitance: '33 uF',
+  power: '15 W',
+  efficiency: 0.8,
+  chargingTime: '3 ms',
+};
+
 function faults(converter: object, over: object = {}): readonly string[] {
   const read = readDesign({ ...BENCH, converter: { ...CONVERTER, ...converter }, ...over }, KNOWN);
   return read.kind === 'bad' ? read.faults.map(({ field, found }) => `${field}: ${found}`) : [];
@@ -37,8 +45,21 @@ describe('bad converter data', () => {
       { variants: [{ name: 'v', outputs: [{ circuit: 'nowhere', voltage: 12 }] }] },
       'converter.variants[0].outputs[0].circuit: "nowhere"',
     ],
+    [{ bulk: { ...BULK, efficiency: 0 } }, 'converter.bulk.efficiency: 0'],
+    [{ bulk: { ...BULK, efficiency: 1.2 } }, 'converter.bulk.efficiency: 1.2'],
+    [{ bulk: { ...BULK, lowestMains: '300 V' } }, 'converter.bulk.lowestMains: 300'],
+    [{ bulk: { ...BULK, capacitance: 0 } }, 'converter.bulk.capacitance: 0'],
+    [{ bulk: { ...BULK, capacitance: '33 ohm' } }, 'converter.bulk.capacitance: "33 ohm"'],
+    [{ bulk: { ...BULK, power: '-1 W' } }, 'converter.bulk.power: "-1 W"'],
+    [{ bulk: { ...BULK, chargingTime: '2 s' } }, 'converter.bulk.chargingTime: "2 s"'],
   ])('should name the field: %j', (converter, fault) => {
     expect(faults(converter)).toEqual([fault]);
+  });
+
+  it('should refuse a bulk capacitor behind a rectifier that a direct supply does not have', () => {
+    const supply = { kind: 'dc', voltage: '300 V' };
+    expect(faults({ bulk: BULK }, { supply })).toEqual(['converter.bulk: "dc"']);
+    expect(faults({ bulk: BULK })).toEqual([]);
   });
 
   it('should refuse no turns and half a turn', () => {

@@ -91,6 +91,63 @@ describe('computed working voltages', () => {
     expect(bench(flyback({ rated: 265 })).run.bulk).toBeCloseTo(374.77, 2);
   });
 
+  it.each([
+    { case: 'dc.link.min', hertz: 60, microfarads: 33, ms: 3.2, expected: 93, within: 0.5 },
+    { case: 'dc.link.min.2', hertz: 50, microfarads: 47, ms: 3, expected: 94.154, within: 0.1 },
+  ])('should let the bulk sink at 85 V and 15 W as published ($case)', (given) => {
+    const bulk = {
+      lowestMains: '85 V',
+      capacitance: `${given.microfarads} uF`,
+      power: '15 W',
+      efficiency: 0.8,
+      chargingTime: `${given.ms} ms`,
+    };
+    const supply = { kind: 'ac', voltage: '265 V', frequency: `${given.hertz} Hz` };
+    const design = flyback({ supply, more: { bulk } });
+    // 33 uF: 14450 - 2 x 15 / 0.8 x (8.333 ms - 3.2 ms) / 33 uF = 14450 - 5833 = 8617; its root is 92.8
+    const low = runningConverter(design)?.runs.find(({ run }) => run.line === 'low')?.run;
+    expect(Math.abs((low?.bulk ?? NaN) - given.expected)).toBeLessThan(given.within);
+    // the longer the switch must conduct: 100 / (100 + 92.8)
+    expect(low?.shares.find(({ state }) => state === 'on')?.share).toBeCloseTo(100 / (100 + low!.bulk), 6);
+    expect(pairOf(design, 'pri', 'out').notes).toContainEqual({
+      kind: 'bulk-valley',
+      mains: 85,
+      bulk: low?.bulk,
+    });
+  });
+
+  it('should take the low line without ripple, and say so, where the capacitor would be empty', () => {
+    const bulk = {
+      lowestMains: '85 V',
+      capacitance: '1 uF',
+      power: '15 W',
+      efficiency: 0.8,
+      chargingTime: '3 ms',
+    };
+    const design = flyback({ more: { bulk } });
+    const low = runningConverter(design)?.runs.find(({ run }) => run.line === 'low')?.run;
+    const plain = runningConverter(flyback())?.runs.find(({ run }) => run.line === 'low')?.run;
+    expect(low?.bulk).toBe(plain?.bulk);
+    expect(pairOf(design, 'pri', 'out').notes).toContainEqual({ kind: 'bulk-empty', mains: 85 });
+  });
+
+  it('should never lower a peak by a bulk that sinks', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 200 }), (microfarads) => {
+        const bulk = {
+          lowestMains: '85 V',
+          capacitance: `${microfarads} uF`,
+          power: '15 W',
+          efficiency: 0.8,
+          chargingTime: '3 ms',
+        };
+        const sunk = pairOf(flyback({ more: { bulk } }), 'pri', 'out');
+        expect(sunk.peak).toBeGreaterThanOrEqual(pairOf(flyback(), 'pri', 'out').peak);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
   it('should agree with the drain model of measured report A: 530 V peak, 281 V rms measured (wv.model.A)', () => {
     const design = flyback({ rated: 240, reflected: 100, overshoot: 91 });
     const drain = bench(design).wave('pri', 'switched', 'out', 'return');
