@@ -4,6 +4,7 @@
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
 import { type Book, ruleBook } from '#standards/book.ts';
 import type { Design } from '#model/design.ts';
+import type { Build } from '#solver/build.ts';
 import { chamberFits } from '#solver/lay-out.ts';
 import type { Section } from '#solver/section.ts';
 import { type Turn, turnsOf } from '#solver/turns.ts';
@@ -30,8 +31,28 @@ export interface Judgement {
   readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
 }
 
+/** A judgement before its turns are asked for: data without a function, which may go from one thread to another. */
+export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections'> {
+  /** What the sections are of. */
+  readonly build: Build;
+}
+
 /** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
-export function judge(design: Design, cache: PathCache = new PathCache()): Judgement {
+export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
+  withTurns(judgePlain(design, cache));
+
+export const withTurns = ({ verdict, sections, build }: PlainJudgement): Judgement => ({
+  verdict,
+  sections,
+  turns: {
+    get: (name) => {
+      const section = sections.find((each) => each.name === name);
+      return section && turnsOf(build, section);
+    },
+  },
+});
+
+export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
   cache.nextGeneration();
@@ -90,17 +111,7 @@ export function judge(design: Design, cache: PathCache = new PathCache()): Judge
     ),
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
-  const named = (name: string) => sections.find((section) => section.name === name);
-  return {
-    verdict,
-    sections,
-    turns: {
-      get: (name) => {
-        const section = named(name);
-        return section && turnsOf(build, section);
-      },
-    },
-  };
+  return { verdict, sections, build };
 }
 
 /** `3 (2018)` is told as 2018. */
