@@ -45,7 +45,7 @@ export class DecidingSearch {
 
   /** Searches the build on the sheet; what was found for the same build stays. */
   async start(): Promise<void> {
-    const { judged } = this.#editor;
+    const judged = this.#editor.judgedNow();
     if (judged === null) return;
     if (this.#doc !== judged.doc) this.found = {};
     this.#doc = judged.doc;

@@ -100,7 +100,7 @@ export class Desk {
       import('#report/html/report.ts'),
     ]);
     return printPapers(() => {
-      const { judged } = this.bench.editor;
+      const judged = this.bench.editor.judgedNow();
       return judged === null ? null : reportHtml({ ...judged, designText: designText(judged.doc) });
     });
   }

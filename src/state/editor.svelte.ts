@@ -8,16 +8,18 @@ import type { ReadDesign } from '#model/read-design.ts';
 import type { DesignFile } from '#model/schema.ts';
 import type { Drawable } from '#report/scene.ts';
 import { applyEdits, type Edit } from './edit.ts';
+import {
+  NewestJudgement,
+  type JudgeBeside,
+  type JudgedBuild,
+  type Newest,
+} from './newest-judgement.svelte.ts';
 
 export interface Judging {
   readonly read: (doc: DesignFile) => ReadDesign;
   readonly judge: (design: Design) => Drawable;
-}
-
-export interface JudgedBuild {
-  readonly doc: DesignFile;
-  readonly design: Design;
-  readonly judgement: Drawable;
+  /** The same beside the page, for builds that take long; left out, all are judged at once. */
+  readonly beside?: JudgeBeside;
 }
 
 /** A linked list, so that a step costs the same however many went before. `says` names the step that left it. */
@@ -34,14 +36,15 @@ export class Editor {
   #future: Step | null = $state.raw(null);
   /** Counts changes of the kept document, so that saving knows what is new. */
   #revision = $state(0);
-  #lastGood: JudgedBuild | null = null;
-  /** What was read and judged last: a derived value that nothing on the page watches is worked out at every look. */
+  /** What was read last: a derived value that nothing on the page watches is worked out at every look. */
   #lastRead: { readonly doc: DesignFile; readonly reading: ReadDesign } | null = null;
   readonly #judging: Judging;
+  readonly #newest: NewestJudgement;
 
   constructor(doc: DesignFile, judging: Judging) {
     this.#doc = doc;
     this.#judging = judging;
+    this.#newest = new NewestJudgement(judging.judge, judging.beside ?? null);
   }
 
   readonly #reading: ReadDesign = $derived.by(() => {
@@ -50,18 +53,21 @@ export class Editor {
     return this.#lastRead.reading;
   });
 
-  readonly #outcome: JudgedBuild | { readonly kind: 'broke'; readonly says: string } | null = $derived.by(
-    () => {
-      const reading = this.#reading;
-      if (reading.kind === 'bad' || this.#lastGood?.doc === this.shown) return this.#lastGood;
-      try {
-        const judgement = this.#judging.judge(reading.design);
-        this.#lastGood = { doc: this.shown, design: reading.design, judgement };
-        return this.#lastGood;
-      } catch (error) {
-        return { kind: 'broke', says: error instanceof Error ? error.message : String(error) };
-      }
-    },
+  readonly #outcome: Newest = $derived.by(() => {
+    const reading = this.#reading;
+    if (reading.kind !== 'bad') this.#newest.follow(this.shown, reading.design);
+    return this.#newest.look();
+  });
+
+  /** The newest judgement that could be made: of `shown`, of what was shown shortly before, or of the last state without a wrong entry. */
+  readonly judged: JudgedBuild | null = $derived.by(() => this.#outcome.judged);
+
+  /** What is shown is still being judged; `judged` is of something older. */
+  readonly isBehind: boolean = $derived.by(() => this.#outcome.isBehind);
+
+  /** Says what went wrong where judging itself broke: a fault of the program, not of the build. */
+  readonly broke: string | null = $derived.by(() =>
+    this.#reading.kind === 'bad' ? null : this.#outcome.broke,
   );
 
   /** The file as kept, without what is only tried. */
@@ -86,16 +92,11 @@ export class Editor {
     return this.#reading.kind === 'bad' ? this.#reading.faults : [];
   }
 
-  /** The newest judgement that could be made: of `shown`, or of the last state without a wrong entry. */
-  get judged(): JudgedBuild | null {
-    const outcome = this.#outcome;
-    return outcome !== null && 'kind' in outcome ? this.#lastGood : outcome;
-  }
-
-  /** Says what went wrong where judging itself broke: a fault of the program, not of the build. */
-  get broke(): string | null {
-    const outcome = this.#outcome;
-    return outcome !== null && 'kind' in outcome ? outcome.says : null;
+  /** Waits for the judgement of what is shown: for whatever leaves the page or is noted. */
+  judgedNow(): JudgedBuild | null {
+    // seen first: only then is it known what is shown
+    if (this.isBehind) this.#newest.catchUp();
+    return this.judged;
   }
 
   /** What an undo would take back, in words; null where there is nothing. */
@@ -162,7 +163,7 @@ export class Editor {
     this.#preview = null;
     this.#past = null;
     this.#future = null;
-    this.#lastGood = null;
+    this.#newest.forget();
     this.#doc = doc;
     this.#revision++;
   }

@@ -58,14 +58,21 @@ export class Papers {
       : reportHtml({ design, judgement, designText: designText(doc), black });
   });
 
+  /** For what leaves the page, which must not be of an older state. */
+  htmlNow(): string | null {
+    this.#bench.editor.judgedNow();
+    return this.html;
+  }
+
   saveHtml(): void {
-    if (this.html === null) return;
+    const html = this.htmlNow();
+    if (html === null) return;
     const name = this.kind === 'winder' ? `${this.#title} winding sheet` : this.#title;
-    saveFile(this.html, fileName(name, 'html'), 'text/html');
+    saveFile(html, fileName(name, 'html'), 'text/html');
   }
 
   saveFigures(): void {
-    const { judged } = this.#bench.editor;
+    const judged = this.#bench.editor.judgedNow();
     if (judged === null) return;
     const csv = csvOf(judged.design, judged.judgement.verdict);
     saveFile(csv, fileName(this.#title, 'csv'), 'text/csv');
@@ -92,6 +99,7 @@ export class Papers {
   }
 
   #scene(): Scene | null {
+    this.#bench.editor.judgedNow();
     const { design, judgement, pair } = this.#bench;
     if (design === null || judgement === null) return null;
     return sceneOf(design, judgement, this.section, { pair: pair?.between ?? null });
