@@ -4,6 +4,7 @@
 import { palette } from '#report/palette.ts';
 import { sceneOf, type Scene } from '#report/scene.ts';
 import type { Bench } from '#state/bench.svelte.ts';
+import { ahead } from './ahead.ts';
 import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';
 import { gripsOf, type Grip } from './grip.ts';
 import { Hand } from './hand.svelte.ts';
@@ -52,8 +53,10 @@ export class Drawing {
   );
 
   readonly handles: readonly Handle[] = $derived.by(() => {
-    const { design } = this.#bench;
-    const found = design === null || this.section === null ? [] : handlesOf(design, this.section);
+    const { judged, shown } = this.#bench.editor;
+    const { section } = this;
+    const found =
+      judged === null || section === null ? [] : ahead(handlesOf(judged.design, section), judged.doc, shown);
     const { drag } = this.hand;
     if (drag === null) return found;
     // in its place: a grip that moves in the list would lose the keyboard
