@@ -1,0 +1,196 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answerWords } from '#report/answer-words.ts';
+import { lengthDown } from '#report/number-words.ts';
+import { spotFigure, worstFirst } from '#report/pair-words.ts';
+import type { Verdict } from '#state/judged.ts';
+import { bundled, newFolder, run } from '#test/cli/command.ts';
+import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+
+const TITLE = 'Charger of a flea-market cordless drill';
+const GRIP = 'former.chambers[0].width';
+
+describe.skipIf(!hasBrowser())('judging beside the page', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  /** The build with many unknowns on the sheet; `told` lists what went to the thread and came from it, in order. */
+  async function openDrill(thread: Thread = 'watched') {
+    const { page, wrongs } = await openPage(browser);
+    await page.addInitScript(standIn, thread);
+    await page.reload();
+    await openDemo(page, TITLE);
+    await page.locator(`[data-grip="${GRIP}"]`).waitFor();
+    const told = (): Promise<readonly string[]> => page.evaluate(() => globalThis.told);
+    return { page, wrongs, told };
+  }
+
+  it('should move the edge with the hand while judging lasts, one question at a time', async () => {
+    const { page, wrongs, told } = await openDrill();
+    const grip = page.locator(`[data-grip="${GRIP}"]`);
+    const box = (await grip.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    const seen = new Set<string | null>();
+    for (let i = 1; i <= 30; i++) {
+      await page.mouse.move(x - 4 * i, y);
+      seen.add(await grip.getAttribute('aria-valuetext'));
+    }
+    expect(seen.size).toBeGreaterThan(20);
+    await page.mouse.up();
+    const dropped = await grip.getAttribute('aria-valuetext');
+    expect(dropped).toBe([...seen].at(-1));
+    await settled(page);
+    expect(await grip.getAttribute('aria-valuetext')).toBe(dropped);
+    const words = await told();
+    expect(words.length).toBeGreaterThan(1);
+    expect(words.length / 2).toBeLessThan(seen.size);
+    expect(words).toEqual(words.map((_, i) => (i % 2 === 0 ? 'asked' : 'answered')));
+    expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should take every key and every letter, though the judgement comes later', async () => {
+    const { page, wrongs, told } = await openDrill('silent');
+    const grip = page.locator(`[data-grip="${GRIP}"]`);
+    const before = await figures(page);
+    await grip.focus();
+    for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
+    expect(await grip.getAttribute('aria-valuetext')).toBe('13.2 mm');
+    await page.locator('[data-row="2"]').click();
+    const field = page.locator('[data-field="layers[2].margins.left.width"]');
+    await field.click();
+    await field.press('Control+a');
+    await page.keyboard.type('2.25 mm');
+    expect(await field.inputValue()).toBe('2.25 mm');
+    await page.keyboard.press('Enter');
+    await page.locator('.behind').waitFor();
+    expect(await figures(page)).toEqual(before);
+    expect(await told()).toEqual(['asked']);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should not print a judgement of an older state', async () => {
+    const { page } = await openDrill('silent');
+    const title = page.locator('[data-field="title"]');
+    if (!(await title.isVisible())) await page.getByText('Title and notes').click();
+    await title.fill('Changed a moment ago');
+    await title.press('Enter');
+    await page.locator('.behind').waitFor({ state: 'attached' });
+    await page.waitForFunction(() => {
+      dispatchEvent(new Event('beforeprint'));
+      return document.querySelector('#paper') !== null;
+    });
+    expect(await page.locator('#paper h1').textContent()).toContain('Changed a moment ago');
+    expect(await page.locator('.behind').count()).toBe(0);
+  });
+
+  it('should read a verdict out once, when it is made', async () => {
+    const { page } = await openDrill();
+    const status = page.locator('.verdict [role="status"]');
+    const read = await status.evaluateHandle((node) => {
+      const list: string[] = [];
+      new MutationObserver(() => list.push(node.textContent ?? '')).observe(node, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      });
+      return list;
+    });
+    await page.locator('[data-row="2"]').click();
+    const field = page.locator('[data-field="layers[2].margins.right.width"]');
+    for (const length of ['0.4 mm', '0.3 mm', '0.2 mm']) {
+      await field.fill(length);
+      await field.press('Enter');
+    }
+    await settled(page);
+    const said = (await read.jsonValue()).filter((text) => text !== '');
+    expect(said.length).toBeLessThan(2);
+    expect(await status.innerText()).toContain(await page.locator('.verdict .sentence').innerText());
+  });
+
+  for (const thread of ['none', 'broken'] as const)
+    it(`should judge on the page where the thread is ${thread === 'none' ? 'not to be had' : 'broken'}`, async () => {
+      const { page, wrongs } = await openDrill(thread);
+      await page.locator(`[data-grip="${GRIP}"]`).focus();
+      for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
+      await settled(page);
+      expect(await page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext')).toBe('13.15 mm');
+      expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
+      expect(wrongs).toEqual([]);
+    });
+});
+
+declare global {
+  var told: string[];
+}
+
+type Thread = 'watched' | 'silent' | 'broken' | 'none';
+
+/** Runs in the page before its own script. */
+function standIn(thread: Thread): void {
+  globalThis.told = [];
+  const Real = globalThis.Worker;
+  const stand = {
+    watched: class extends Real {
+      constructor(address: string | URL, options?: WorkerOptions) {
+        super(address, options);
+        this.addEventListener('message', () => globalThis.told.push('answered'));
+      }
+      override postMessage(question: unknown): void {
+        globalThis.told.push('asked');
+        super.postMessage(question);
+      }
+    },
+    silent: class {
+      postMessage(): void {
+        globalThis.told.push('asked');
+      }
+    },
+    broken: class {
+      onerror: (() => void) | null = null;
+      postMessage(): void {
+        setTimeout(() => this.onerror?.());
+      }
+      terminate(): void {}
+    },
+    none: undefined,
+  }[thread];
+  Object.defineProperty(globalThis, 'Worker', { value: stand });
+}
+
+const settled = (page: Page): Promise<void> => page.locator('.behind').waitFor({ state: 'detached' });
+
+interface Figures {
+  readonly answer: string;
+  readonly pairs: readonly string[];
+  readonly spots: readonly string[];
+}
+
+const figures = async (page: Page): Promise<Figures> => ({
+  answer: (await verdictOf(page)).toLowerCase(),
+  pairs: await page.locator('article .figure b').allInnerTexts(),
+  spots: await page.locator('section:has(#weak-spots) .figure').allInnerTexts(),
+});
+
+/** Of the file as the page saves it, in the words of the sheet. */
+async function figuresOfCommandLine(page: Page): Promise<Figures> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  ]);
+  const file = readFileSync(await download.path(), 'utf8');
+  const verdict = JSON.parse(run(bundled(newFolder()), ['judge', '--json', '-'], file).out) as Verdict;
+  return {
+    answer: answerWords(verdict.verdict),
+    pairs: worstFirst(verdict).flatMap(({ limiting, required }) =>
+      required === null || limiting?.length == null ? [] : [lengthDown(limiting.length)],
+    ),
+    spots: verdict.weakSpots.map(spotFigure),
+  };
+}
