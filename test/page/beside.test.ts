@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { answerWords } from '#report/answer-words.ts';
 import { lengthDown } from '#report/number-words.ts';
 import { spotFigure, worstFirst } from '#report/pair-words.ts';
 import type { Verdict } from '#state/judged.ts';
 import { bundled, newFolder, run } from '#test/cli/command.ts';
-import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+import { gatherWrongs, hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
 
 const TITLE = 'Charger of a flea-market cordless drill';
 const GRIP = 'former.chambers[0].width';
@@ -114,6 +114,25 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     expect(await status.innerText()).toContain(await page.locator('.verdict .sentence').innerText());
   });
 
+  it('should have the thread with the network gone, once the page was open', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    const wrongs = await gatherWrongs(page);
+    await page.addInitScript(standIn, 'watched');
+    await page.goto(inject('url'));
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await context.setOffline(true);
+    await page.reload();
+    await openDemo(page, TITLE);
+    await page.locator(`[data-grip="${GRIP}"]`).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.evaluate(() => globalThis.told)).toContain('answered');
+    // the network of the service worker itself cannot be taken away here
+    const kept = await page.evaluate(async () => (await caches.match(globalThis.threadAt))?.status);
+    expect(kept).toBe(200);
+    expect(wrongs).toEqual([]);
+  });
+
   for (const thread of ['none', 'broken'] as const)
     it(`should judge on the page where the thread is ${thread === 'none' ? 'not to be had' : 'broken'}`, async () => {
       const { page, wrongs } = await openDrill(thread);
@@ -128,6 +147,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
 
 declare global {
   var told: string[];
+  var threadAt: string;
 }
 
 type Thread = 'watched' | 'silent' | 'broken' | 'none';
@@ -140,6 +160,7 @@ function standIn(thread: Thread): void {
     watched: class extends Real {
       constructor(address: string | URL, options?: WorkerOptions) {
         super(address, options);
+        globalThis.threadAt = String(address);
         this.addEventListener('message', () => globalThis.told.push('answered'));
       }
       override postMessage(question: unknown): void {
