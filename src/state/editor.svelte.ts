@@ -38,6 +38,8 @@ export class Editor {
   #revision = $state(0);
   /** What was read last: a derived value that nothing on the page watches is worked out at every look. */
   #lastRead: { readonly doc: DesignFile; readonly reading: ReadDesign } | null = null;
+  /** Nothing on the page goes by places on the drawing now: a judgement may wait though layers came or went. */
+  mayShift = $state(false);
   readonly #judging: Judging;
   readonly #newest: NewestJudgement;
 
@@ -56,11 +58,14 @@ export class Editor {
   readonly #outcome: Newest = $derived.by(() => {
     const reading = this.#reading;
     if (reading.kind !== 'bad') this.#newest.follow(this.shown, reading.design);
-    return this.#newest.look();
+    return this.#newest.look(this.mayShift);
   });
 
   /** The newest judgement that could be made: of `shown`, of what was shown shortly before, or of the last state without a wrong entry. */
   readonly judged: JudgedBuild | null = $derived.by(() => this.#outcome.judged);
+
+  /** The last state without a wrong entry, which may be ahead of what is judged. */
+  readonly design: Design | null = $derived.by(() => this.#outcome.design);
 
   /** What is shown is still being judged; `judged` is of something older. */
   readonly isBehind: boolean = $derived.by(() => this.#outcome.isBehind);

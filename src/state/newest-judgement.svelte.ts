@@ -18,6 +18,8 @@ export interface JudgedBuild {
 export type JudgeBeside = (design: Design) => Promise<JudgingAnswer<Drawable> | { readonly kind: 'away' }>;
 
 export interface Newest {
+  /** As read last, which may be ahead of what is judged. */
+  readonly design: Design | null;
   readonly judged: JudgedBuild | null;
   /** What went wrong where judging the build itself broke. */
   readonly broke: string | null;
@@ -66,14 +68,20 @@ export class NewestJudgement {
     this.#broke = null;
   }
 
-  look(): Newest {
+  /** `mayShift`: the judgement may wait even where places changed, since nothing on the page goes by them. */
+  look(mayShift: boolean): Newest {
     void this.#arrived;
     const build = this.#build;
     if (build !== null && this.#isBehind) {
-      if (this.#beside === null || !this.#mayWait(build)) this.#judgeHere(build);
+      if (this.#beside === null || !this.#mayWait(build, mayShift)) this.#judgeHere(build);
       else if (!this.#isAsked) this.#ask(build, this.#beside);
     }
-    return { judged: this.#made, broke: this.#isBehind ? null : this.#broke, isBehind: this.#isBehind };
+    return {
+      design: this.#build?.design ?? null,
+      judged: this.#made,
+      broke: this.#isBehind ? null : this.#broke,
+      isBehind: this.#isBehind,
+    };
   }
 
   /** Ends waiting; not to be called within what is derived. */
@@ -95,8 +103,8 @@ export class NewestJudgement {
     return this.#build !== null && this.#settled !== this.#build.number;
   }
 
-  #mayWait({ doc }: ShownBuild): boolean {
-    return this.#isHeavy && this.#made !== null && samePlaces(this.#made.doc, doc);
+  #mayWait({ doc }: ShownBuild, mayShift: boolean): boolean {
+    return this.#isHeavy && this.#made !== null && (mayShift || samePlaces(this.#made.doc, doc));
   }
 
   #judgeHere(build: ShownBuild): void {

@@ -6,7 +6,7 @@ import { lengthDown } from '#report/number-words.ts';
 import { spotFigure, worstFirst } from '#report/pair-words.ts';
 import type { Verdict } from '#state/judged.ts';
 import { bundled, newFolder, run } from '#test/cli/command.ts';
-import { gatherWrongs, hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+import { gatherWrongs, hasBrowser, judged, launch, openDemo, openPage, verdictOf } from './open-page.ts';
 
 const TITLE = 'Charger of a flea-market cordless drill';
 const GRIP = 'former.chambers[0].width';
@@ -45,7 +45,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await page.mouse.up();
     const dropped = await grip.getAttribute('aria-valuetext');
     expect(dropped).toBe([...seen].at(-1));
-    await settled(page);
+    await judged(page);
     expect(await grip.getAttribute('aria-valuetext')).toBe(dropped);
     const words = await told();
     expect(words.length).toBeGreaterThan(1);
@@ -69,9 +69,37 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await page.keyboard.type('2.25 mm');
     expect(await field.inputValue()).toBe('2.25 mm');
     await page.keyboard.press('Enter');
-    await page.locator('.behind').waitFor();
+    await page.locator('.judging').waitFor();
     expect(await figures(page)).toEqual(before);
     expect(await told()).toEqual(['asked']);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should let layers come off while judging lasts, and be level with them on the sheet', async () => {
+    const { page, wrongs } = await openDrill('silent');
+    await page.evaluate(() => (location.hash = 'taking-apart'));
+    await page.getByRole('button', { name: 'begin with an empty one' }).click();
+    await page.getByRole('button', { name: /What comes off next/ }).click();
+    const steps = page.locator('.bench > ol > li');
+    const next = page.getByRole('button', { name: 'Next step' });
+    const off = page.getByRole('group', { name: 'what came off' });
+    let layers = 0;
+    while ((await page.locator('.judging').count()) === 0 && layers < 12) {
+      const what = layers % 2 === 0 ? 'tape from flange to flange' : 'a winding of Primary';
+      await off.getByRole('button', { name: what }).click();
+      await next.click();
+      layers++;
+    }
+    const told = await page.locator('.side section').innerText();
+    await off.getByRole('button', { name: 'a screen' }).click();
+    layers++;
+    await expect.poll(() => steps.count()).toBe(6 + layers);
+    expect(await page.locator('li.open').innerText()).toContain('creen');
+    expect(await page.locator('.side section').innerText()).toBe(told);
+    await page.evaluate(() => (location.hash = 'sheet'));
+    await page.locator('[data-row="0"]').waitFor();
+    await judged(page);
+    expect(await page.locator('[data-row]').count()).toBe(layers);
     expect(wrongs).toEqual([]);
   });
 
@@ -81,13 +109,13 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     if (!(await title.isVisible())) await page.getByText('Title and notes').click();
     await title.fill('Changed a moment ago');
     await title.press('Enter');
-    await page.locator('.behind').waitFor({ state: 'attached' });
+    await page.locator('.judging').waitFor({ state: 'attached' });
     await page.waitForFunction(() => {
       dispatchEvent(new Event('beforeprint'));
       return document.querySelector('#paper') !== null;
     });
     expect(await page.locator('#paper h1').textContent()).toContain('Changed a moment ago');
-    expect(await page.locator('.behind').count()).toBe(0);
+    expect(await page.locator('.judging').count()).toBe(0);
   });
 
   it('should read a verdict out once, when it is made', async () => {
@@ -108,7 +136,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       await field.fill(length);
       await field.press('Enter');
     }
-    await settled(page);
+    await judged(page);
     const said = (await read.jsonValue()).filter((text) => text !== '');
     expect(said.length).toBeLessThan(2);
     expect(await status.innerText()).toContain(await page.locator('.verdict .sentence').innerText());
@@ -135,7 +163,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       const { page, wrongs } = await openDrill(thread);
       await page.locator(`[data-grip="${GRIP}"]`).focus();
       for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
-      await settled(page);
+      await judged(page);
       expect(await page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext')).toBe('13.15 mm');
       expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
       expect(wrongs).toEqual([]);
@@ -179,8 +207,6 @@ function standIn(thread: Thread): void {
   }[thread];
   Object.defineProperty(globalThis, 'Worker', { value: stand });
 }
-
-const settled = (page: Page): Promise<void> => page.locator('.behind').waitFor({ state: 'detached' });
 
 interface Figures {
   readonly answer: string;

@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openPage } from './open-page.ts';
+import { hasBrowser, judged, launch, openPage } from './open-page.ts';
 
 describe.skipIf(!hasBrowser())('taking apart', () => {
   let browser: Browser;
@@ -30,6 +30,7 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     }
     const open = async (): Promise<number> =>
       Number.parseInt(await page.locator('.side [role=status]').innerText());
+    await judged(page);
     const before = await open();
     expect(before).toBeGreaterThan(5);
     await page.getByRole('button', { name: /Core off/ }).click();
@@ -41,7 +42,7 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await expect.poll(open).toBe(before);
     await page.locator('[data-field="core.outerGap"]').fill('?');
     await page.keyboard.press('Enter');
-    expect(await page.locator('.side ol li').count()).toBeGreaterThan(2);
+    await expect.poll(() => page.locator('.side ol li').count()).toBeGreaterThan(2);
     await page.evaluate(() => (location.hash = 'sheet'));
     await page.locator('[data-row="0"]').waitFor();
     const rows = await page.locator('[data-row]').allInnerTexts();

@@ -49,6 +49,9 @@ export async function gatherWrongs(page: Page): Promise<readonly string[]> {
 /** The verdict in words as the page shows it. */
 export const verdictOf = (page: Page): Promise<string> => page.locator('#verdict-words').innerText();
 
+/** Waits until what is shown is judged. */
+export const judged = (page: Page): Promise<void> => page.locator('.judging').waitFor({ state: 'detached' });
+
 /** Lays one of the invented builds on the sheet. */
 export async function openDemo(page: Page, title: string): Promise<void> {
   await page.evaluate(() => (location.hash = 'open'));

@@ -204,5 +204,14 @@ describe('NewestJudgement', () => {
     editor.change(swapped, 'swap');
     look();
     expect([title(), asked]).toEqual(['swapped', []]);
+    editor.mayShift = true;
+    editor.change(removeLayers(swapped, [1]), 'take out');
+    look();
+    expect([editor.judged?.doc, editor.isBehind, asked]).toEqual([swapped, true, ['swapped']]);
+    expect(editor.design?.layers).toHaveLength(swapped.layers.length - 1);
+    // back at what goes by places
+    editor.mayShift = false;
+    look();
+    expect([editor.judged?.doc, editor.isBehind]).toEqual([editor.doc, false]);
   });
 });
