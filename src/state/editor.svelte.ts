@@ -32,6 +32,8 @@ interface Step {
 export class Editor {
   #doc: DesignFile = $state.raw() as DesignFile;
   #preview: DesignFile | null = $state.raw(null);
+  /** What the preview tries. */
+  #tried: readonly Edit[] = [];
   #past: Step | null = $state.raw(null);
   #future: Step | null = $state.raw(null);
   /** Counts changes of the kept document, so that saving knows what is new. */
@@ -130,13 +132,16 @@ export class Editor {
     this.#revision++;
   }
 
+  /** What was tried last stays the same document when it is kept, so that it is not judged again. */
   edit(edits: readonly Edit[], says: string): void {
-    this.change(applyEdits(this.#doc, edits), says);
+    const isTried = this.#preview !== null && JSON.stringify(edits) === JSON.stringify(this.#tried);
+    this.change(isTried ? this.shown : applyEdits(this.#doc, edits), says);
   }
 
   /** Each preview starts from the kept document, so that a drag may come back to where it began. */
   preview(edits: readonly Edit[]): void {
     this.#preview = applyEdits(this.#doc, edits);
+    this.#tried = edits;
   }
 
   cancel(): void {

@@ -40,6 +40,24 @@ describe('Editor', () => {
     expect(editor.undoes).toBeNull();
   });
 
+  it('should keep what was tried as the same document, and anything else anew', () => {
+    const editor = editorOf(firstBuild);
+    const width = (value: string) => [{ path: 'layers[2].margins.left.width', value }];
+    editor.preview(width('2 mm'));
+    const tried = editor.shown;
+    editor.edit(width('2 mm'), 'margin');
+    expect(editor.doc).toBe(tried);
+    editor.preview(width('3 mm'));
+    editor.edit(width('4 mm'), 'margin');
+    expect(editor.doc.layers[2]?.margins?.left?.width).toBe('4 mm');
+    editor.preview(width('5 mm'));
+    editor.cancel();
+    editor.edit([{ path: 'title', value: 'another' }], 'title');
+    editor.edit(width('5 mm'), 'margin');
+    expect(editor.doc).toMatchObject({ title: 'another' });
+    expect(editor.doc.layers[2]?.margins?.left?.width).toBe('5 mm');
+  });
+
   it('should keep the last good judgement beside a wrong entry, and name the fault at its field', () => {
     const editor = editorOf(firstBuild);
     const good = editor.judged;
