@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { CAUTION, answerWords, bookWords } from './answer-words.ts';
 import { bridgeLine, outsideLine } from './bridge-words.ts';
-import { circuitLooks, type CircuitLook } from './circuit-look.ts';
+import { circuitLooks } from './circuit-look.ts';
 import { heatLines } from './heat-words.ts';
 import { leakageLines } from './leakage-words.ts';
 import { printable } from './printable.ts';
@@ -13,7 +13,7 @@ import { testLines, TEST_CAUTIONS } from './test-words.ts';
 import { neighbourLine, pairStressLines } from './voltage-words.ts';
 
 export function stressText(design: Design, sheet: StressSheet): string {
-  return `${stressBlocks(sheet, circuitLooks(design.circuits))
+  return `${stressBlocks(sheet, design)
     .filter(({ lines }) => lines.length > 0)
     .map(({ title, lines }) => [title, ...lines.map((line) => `  ${line}`)].map(printable).join('\n'))
     .join('\n\n')}\n`;
@@ -27,7 +27,8 @@ export interface StressBlock {
 }
 
 /** The same blocks on the command line, on the page and in the report. */
-export function stressBlocks(sheet: StressSheet, looks: readonly CircuitLook[]): readonly StressBlock[] {
+export function stressBlocks(sheet: StressSheet, design: Design): readonly StressBlock[] {
+  const looks = circuitLooks(design.circuits);
   const bridge = (one: StressSheet['bridges'][number]) => bridgeLine(one, looks);
   const unsafe = sheet.bridges.filter(({ worst }) => worst.unsafe !== null);
   const exceeded = sheet.neighbours.filter(({ exceeds }) => exceeds);
@@ -57,7 +58,7 @@ export function stressBlocks(sheet: StressSheet, looks: readonly CircuitLook[]):
       'Test plan',
       sheet.tests.flatMap((test) => testLines(test, looks)),
     ),
-    block('Heat', heatLines(sheet.heat)),
+    block('Heat', heatLines(sheet.heat, design)),
     block('Cautions', [CAUTION, ...(sheet.tests.length === 0 ? [] : TEST_CAUTIONS)]),
   ];
 }

@@ -16,6 +16,7 @@ import { isKnown, type Unknown } from '#model/reading.ts';
 import type { Fit } from '#rules/verdict.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
+import { capitalised } from './answer-words.ts';
 import { layerWords, reading, wireWords } from './layer-words.ts';
 import { dimension } from './number-words.ts';
 
@@ -128,7 +129,7 @@ function marginLine(at: Side, { width, filled, height, moulded, material }: Marg
   if (!filled) return `Leave ${reading(width)} free at the ${at} flange.`;
   const what = moulded ? 'moulded ring' : (material ?? 'margin tape');
   const high = height === null ? 'as high as the winding' : `${reading(height)} high`;
-  return `${what}, ${reading(width)} wide and ${high}, tight against the ${at} flange.`;
+  return `${capitalised(what)}, ${reading(width)} wide and ${high}, tight against the ${at} flange.`;
 }
 
 function tapeStep(design: Design, layer: TapeLayer, chamber: readonly string[]): Body {
@@ -142,7 +143,7 @@ function tapeStep(design: Design, layer: TapeLayer, chamber: readonly string[]):
     does: [
       ...chamber,
       ...marginLines(layer.margins),
-      `${plies} of ${layer.material ?? 'tape'}${width === null ? '' : `, ${width} wide`}.`,
+      `${capitalised(plies)} of ${layer.material ?? 'tape'}${width === null ? '' : `, ${width} wide`}.`,
       edges,
       ...(layer.turnUp === null ? [] : [`Turn the edges ${reading(layer.turnUp)} up the flanges.`]),
     ],

@@ -80,7 +80,11 @@ describe('report', () => {
           says,
           ...(length === null ? [] : [lengthDown(length)]),
         ]),
-        ...verdict.assumptions.flatMap(({ field, counted }) => [field, counted]),
+        // the report names the pair and the interval's end in its own words
+        ...verdict.assumptions.flatMap(({ field, counted, kind }) => [
+          field,
+          kind === 'interval' ? 'worse end of its interval' : counted.replace(/^between \S+ and \S+ /, ''),
+        ]),
         ...verdict.remarks.map(({ says }) => says),
         ...verdict.notJudged,
       ];
@@ -100,7 +104,7 @@ describe('report', () => {
     const html = report(file, 'unknown.html');
     expect(html).toContain('Not shown');
     expect(html.match(/counted as/g)?.length).toBeGreaterThan(5);
-    expect(report(file, 'unknown-winder.html', '--winder')).toContain('an unknown number of plies');
+    expect(report(file, 'unknown-winder.html', '--winder')).toContain('An unknown number of plies');
   });
 
   it('should give the figures as comma-separated values', () => {

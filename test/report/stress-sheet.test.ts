@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read-design.ts';
-import { circuitLooks } from '#report/circuit-look.ts';
 import { stressSheet } from '#report/stress-sheet.ts';
 import { stressBlocks, stressText } from '#report/stress-words.ts';
 import { workedSheet } from '#report/worked-sheet.ts';
@@ -153,7 +152,7 @@ describe('stressText', () => {
       safetyClass: 'Y1',
     };
     const of = design({ bridges: [...CHARGER.bridges, big] });
-    const short = stressBlocks(sheetOf(of), circuitLooks(of.circuits)).flatMap((block) => block.short);
+    const short = stressBlocks(sheetOf(of), of).flatMap((block) => block.short);
     expect(short).toEqual([
       expect.stringContaining('CU, Primary to Output: unsafe bridge'),
       expect.stringMatching(/^in all .*: falls short$/),

@@ -33,7 +33,7 @@ describe('windingSteps', () => {
   it('should lay each margin before the turns', () => {
     const [, primary] = steps(design);
     expect(primary?.does[0]).toBe(
-      'margin tape, 3.00 wide and as high as the winding, tight against the left flange.',
+      'Margin tape, 3.00 wide and as high as the winding, tight against the left flange.',
     );
     expect(primary?.does.findIndex((line) => line.startsWith('100 turns'))).toBeGreaterThan(1);
   });

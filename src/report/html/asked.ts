@@ -4,7 +4,7 @@ import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
 import type { PairVerdict } from '#rules/verdict.ts';
 import { askedLength, frequency, kilovoltsUp, lengthDown, volts } from '#report/number-words.ts';
 import { worstFirst } from '#report/pair-words.ts';
-import { block, table, type Content, type Markup } from './markup.ts';
+import { table, wholeBlock, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 import { knownSign, pairSign } from './signs.ts';
 
@@ -12,7 +12,7 @@ export function asked(parts: ReportParts): readonly (Markup | null)[] {
   return worstFirst(parts.judgement.verdict).map((pair) =>
     pair.required === null
       ? null
-      : block(
+      : wholeBlock(
           ['What is asked, ', pairSign(pair.between, parts.looks, parts.theme)],
           table(COLUMNS, rows(pair, pair.required)),
         ),
@@ -21,7 +21,7 @@ export function asked(parts: ReportParts): readonly (Markup | null)[] {
 
 const COLUMNS = ['Figure', 'Basic', 'Reinforced', 'Built', 'Clause', 'How well known'].map((title) => ({
   title,
-  tight: title === 'Basic' || title === 'Built',
+  tight: title === 'Basic' || title === 'Built' || title === 'How well known',
 }));
 
 function rows(

@@ -2,7 +2,7 @@
 
 import { layerWords } from '#report/layer-words.ts';
 import { lengthDown } from '#report/number-words.ts';
-import { block, table, tag, type Markup } from './markup.ts';
+import { table, tag, wholeBlock, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 
 export function build({ design, judgement }: ReportParts): Markup | null {
@@ -18,5 +18,5 @@ export function build({ design, judgement }: ReportParts): Markup | null {
     { class: 'note' },
     `${lengthDown(used)} of ${lengthDown(available)} mm high, outermost on top.`,
   );
-  return block('The build', height, table(columns, rows.toReversed()));
+  return wholeBlock('The build', height, table(columns, rows.toReversed()));
 }

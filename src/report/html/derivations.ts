@@ -25,7 +25,7 @@ export function derivations(parts: ReportParts): readonly (Markup | null)[] {
 }
 
 const pairSheets = (pair: PairVerdict): readonly Content[] =>
-  sheetsOf(pair).flatMap(({ title, why }) => [tag('p', { class: 'note' }, title), sheetTable(why)]);
+  sheetsOf(pair).flatMap(({ title, why }) => [tag('p', { class: 'step' }, title), sheetTable(why)]);
 
 function sheetTable(why: Because): Markup {
   const rows = workedSheet(why).map(({ label, text, value, confirmed, result }) => [
@@ -35,5 +35,5 @@ function sheetTable(why: Because): Markup {
     knownSign(confirmed),
   ]);
   const columns = [{ title: '' }, { title: '' }, { title: '', figures: true }, { title: '' }];
-  return table(columns, rows) ?? raw('');
+  return table(columns, rows, 'steps') ?? raw('');
 }

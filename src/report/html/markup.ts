@@ -38,6 +38,12 @@ export function block(title: Content, ...content: readonly Content[]): Markup | 
   return tag('section', {}, tag('h2', {}, title), ...content);
 }
 
+/** The same, never cut by the end of a page: for what is short. */
+export function wholeBlock(title: Content, ...content: readonly Content[]): Markup | null {
+  const inner = block(title, ...content);
+  return inner === null ? null : tag('div', { class: 'whole' }, inner);
+}
+
 export interface Column {
   readonly title: Content;
   /** Figures stand under each other. */
@@ -47,7 +53,11 @@ export interface Column {
 }
 
 /** Null where there are no rows. */
-export function table(columns: readonly Column[], rows: readonly (readonly Content[])[]): Markup | null {
+export function table(
+  columns: readonly Column[],
+  rows: readonly (readonly Content[])[],
+  kind: string | null = null,
+): Markup | null {
   if (rows.length === 0) return null;
   const lines = rows.map((row) =>
     tag(
@@ -56,7 +66,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly Conte
       row.map((content, k) => cell(content, columns[k])),
     ),
   );
-  return tag('table', {}, headOf(columns), tag('tbody', {}, lines));
+  return tag('table', { class: kind }, headOf(columns), tag('tbody', {}, lines));
 }
 
 function headOf(columns: readonly Column[]): Markup | null {

@@ -4,7 +4,7 @@ import type { PairVerdict, PrintedPath } from '#rules/verdict.ts';
 import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
 import { limitingFigure, nameOf, worstFirst } from '#report/pair-words.ts';
 import { pathSentence } from '#report/path-words.ts';
-import { block, table, type Content, type Markup } from './markup.ts';
+import { table, wholeBlock, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 import { gradeSign, pairSign, verdictSign } from './signs.ts';
 
@@ -12,13 +12,14 @@ export function pairsBlock(parts: ReportParts): Markup | null {
   const rows = worstFirst(parts.judgement.verdict).map((pair) => pairRow(pair, parts));
   const columns = ['Between', 'Needed', 'Reached', 'Limiting figure', 'Where', 'Verdict'].map((title) => ({
     title,
+    tight: title === 'Limiting figure',
   }));
-  return block('Pairs of circuits', table(columns, [...rows, ...coreRows(parts)]));
+  return wholeBlock('Pairs of circuits', table(columns, [...rows, ...coreRows(parts)]));
 }
 
 function pairRow(pair: PairVerdict, { looks, theme }: ReportParts): readonly Content[] {
   const names = pairSign(pair.between, looks, theme);
-  if (pair.required === null) return [names, 'nothing is asked', '', '', '', verdictSign(null)];
+  if (pair.required === null) return [names, '', '', '', '', verdictSign(null)];
   const best = pair.achievedAtBest === pair.achieved ? null : [', at best ', pair.achievedAtBest];
   return [
     names,
@@ -46,7 +47,7 @@ function coreRows({ judgement, looks }: ReportParts): readonly (readonly Content
 export function pathsBlock(parts: ReportParts): readonly (Markup | null)[] {
   return worstFirst(parts.judgement.verdict).map((pair) => {
     const title = ['Weakest path by plies punctured, ', pairSign(pair.between, parts.looks, parts.theme)];
-    return block(title, table(PATH_COLUMNS, pair.paths.map(pathRow)));
+    return wholeBlock(title, table(PATH_COLUMNS, alike(pair.paths).map(pathRow)));
   });
 }
 
@@ -55,8 +56,37 @@ const PATH_COLUMNS = ['Metric', 'Through', 'Length', 'Way', 'Where', 'Grade'].ma
   tight: title === 'Length' || title === 'Through',
 }));
 
-function pathRow(path: PrintedPath): readonly Content[] {
-  const through = path.plies === 0 ? 'no ply' : `at most ${plies(path.plies)}`;
+/** One way by the fewest and the most plies that it stays the weakest for. */
+interface PathRow {
+  readonly path: PrintedPath;
+  readonly most: number;
+}
+
+/** Where more plies make no way weaker, one row says it. */
+function alike(paths: readonly PrintedPath[]): readonly PathRow[] {
+  return paths.reduce<readonly PathRow[]>((rows, path) => {
+    const last = rows.at(-1);
+    if (last === undefined || !isAlike(last.path, path)) return [...rows, { path, most: path.plies }];
+    return [...rows.slice(0, -1), { ...last, most: path.plies }];
+  }, []);
+}
+
+const isAlike = (a: PrintedPath, b: PrintedPath): boolean =>
+  a.metric === b.metric &&
+  a.length === b.length &&
+  a.section === b.section &&
+  a.grade === b.grade &&
+  a.over.join() === b.over.join() &&
+  a.required?.reinforced === b.required?.reinforced &&
+  pathSentence(a.legs) === pathSentence(b.legs);
+
+function throughWords(fewest: number, most: number): string {
+  if (fewest === most) return fewest === 0 ? 'no ply' : `at most ${plies(fewest)}`;
+  return `${fewest === 0 ? 'no ply' : `at most ${fewest}`} to ${plies(most)}`;
+}
+
+function pathRow({ path, most }: PathRow): readonly Content[] {
+  const through = throughWords(path.plies, most);
   if (path.length === null) return [path.metric, through, 'no path', '', '', ''];
   const asked = path.required === null ? '' : ` of ${lengthUp(path.required.reinforced)}`;
   const straight =

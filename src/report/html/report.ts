@@ -14,7 +14,7 @@ import { attached } from './attached.ts';
 import { build } from './build.ts';
 import { derivations, foundBlock } from './derivations.ts';
 import { evidence } from './evidence.ts';
-import { block, raw, tag, type Content, type Markup } from './markup.ts';
+import { raw, tag, wholeBlock, type Content, type Markup } from './markup.ts';
 import { pairsBlock, pathsBlock } from './pairs.ts';
 import { asked } from './asked.ts';
 import { verdictBar } from './signs.ts';
@@ -61,8 +61,8 @@ const content = (parts: ReportParts, designText: string): readonly Content[] => 
   openQuestions(parts),
   build(parts),
   evidence(parts),
-  derivations(parts),
   attached(designText),
+  derivations(parts),
 ];
 
 const ORIGIN = { proposed: 'proposed', dissected: 'taken apart', lesson: 'a lesson' } as const;
@@ -76,9 +76,9 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
     tag(
       'h2',
       { class: 'answer' },
-      tag('span', { class: pencil }, verdictBar(verdict.verdict, 14), ` ${answer} `),
-      tag('small', {}, left),
+      tag('span', { class: pencil }, verdictBar(verdict.verdict, 14), ` ${answer}`),
     ),
+    left === '' ? null : tag('p', { class: 'scope' }, left),
     tag('p', { class: 'headline' }, headline(verdict, looks)),
     verdict.restsOn === 'memory'
       ? tag('p', { class: 'note' }, 'This verdict rests on a figure from memory.')
@@ -107,5 +107,5 @@ function drawing({ design, judgement, theme }: ReportParts): Content {
 
 function remarks({ judgement }: ReportParts): Markup | null {
   const items = judgement.verdict.remarks.map(({ says }) => tag('li', {}, says));
-  return items.length === 0 ? null : block('Remarks', tag('ul', {}, items));
+  return items.length === 0 ? null : wholeBlock('Remarks', tag('ul', {}, items));
 }

@@ -19,7 +19,11 @@ export function spots(parts: ReportParts): Markup | null {
     tag('figure', {}, picture(spot, k, parts), tag('figcaption', {}, words(spot, k, parts))),
   );
   const rest = told.map((spot, k) => tag('p', {}, words(spot, k + MOST_PICTURES, parts)));
-  return block('Weak spots, worst first', tag('div', { class: 'spots' }, figures), rest);
+  return block(
+    'Weak spots, worst first',
+    tag('div', { class: figures.length <= 2 || figures.length === 4 ? 'spots few' : 'spots' }, figures),
+    rest,
+  );
 }
 
 function picture(spot: WeakSpot, place: number, { design, judgement, theme }: ReportParts): Content {

@@ -1,29 +1,28 @@
 // What the file does not know and what each would change; and what is easily forgotten and was not answered.
 
 import { answerWords, capitalised } from '#report/answer-words.ts';
-import { fieldWords } from '#report/field-words.ts';
+import { assumedField, countedWords } from '#report/assumption-words.ts';
 import { openQuestionsOf } from '#report/open-questions.ts';
-import { block, table, tag, type Content, type Markup } from './markup.ts';
+import { block, table, tag, wholeBlock, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 import { unknownSign } from './signs.ts';
 
 export function unknowns({ design, judgement }: ReportParts): Markup | null {
-  const rows = judgement.verdict.assumptions.map(
-    ({ field, counted, decides, atBest, kind }): readonly Content[] => {
-      const best = atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
-      const effect = decides ? [tag('b', {}, 'decides a pair'), best] : 'changes nothing alone';
-      return [
-        [
-          kind === 'unknown' ? unknownSign() : null,
-          ` ${capitalised(fieldWords(design, field))} `,
-          tag('span', { class: 'small' }, field),
-        ],
-        `counted as ${counted}`,
-        KINDS[kind],
-        effect,
-      ];
-    },
-  );
+  const rows = judgement.verdict.assumptions.map((assumption): readonly Content[] => {
+    const { field, decides, atBest, kind } = assumption;
+    const best = atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
+    const effect = decides ? [tag('b', {}, 'decides a pair'), best] : 'changes nothing alone';
+    return [
+      [
+        kind === 'unknown' ? [unknownSign(), ' '] : null,
+        capitalised(assumedField(design, assumption)),
+        tag('span', { class: 'path' }, field),
+      ],
+      countedWords(design, assumption),
+      KINDS[kind],
+      effect,
+    ];
+  });
   return block('Unknown and assumed, and what each would change', table(COLUMNS, rows));
 }
 
@@ -42,7 +41,7 @@ export function openQuestions({ design, judgement }: ReportParts): Markup | null
   const part = (title: string, items: readonly Markup[]): Content =>
     items.length === 0 ? null : tag('div', {}, tag('p', {}, title), tag('ul', {}, items));
   if (left.length + open.length === 0) return null;
-  return block(
+  return wholeBlock(
     'Asked and not answered',
     tag('div', { class: 'two' }, part('Left out of the verdict:', left), part('To be looked at:', open)),
   );

@@ -6,12 +6,11 @@ import { bookWords, scopeWords } from '#report/answer-words.ts';
 import { palette } from '#report/palette.ts';
 import { sceneOf } from '#report/scene.ts';
 import { stressSheet } from '#report/stress-sheet.ts';
-import { circuitLooks } from '#report/circuit-look.ts';
 import { stressBlocks } from '#report/stress-words.ts';
 import { svgOf } from '#report/svg.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
 import { windingSteps, type WindingStep } from '#report/winding-steps.ts';
-import { block, raw, tag, type Content, type Markup } from './markup.ts';
+import { raw, tag, wholeBlock, type Content, type Markup } from './markup.ts';
 import { sheet } from './sheet.ts';
 
 export interface WinderInput {
@@ -46,7 +45,7 @@ export function winderSheet({ design, judgement, black }: WinderInput): string {
   };
   return sheet(
     head,
-    tag('p', {}, judged),
+    tag('p', {}, judged, ' Lengths are in millimetres.'),
     tag('figure', {}, drawing),
     windingSteps(design, verdict.fit).map((step, k) => stepMarkup(step, k + 1)),
     testBlocks(design, judgement),
@@ -66,18 +65,22 @@ function stepMarkup({ title, does, measures }: WindingStep, number: number): Con
     { class: 'step' },
     tag('h2', {}, `${number}  ${title}`),
     does.map((line) => tag('p', {}, line)),
-    measures.map((what) =>
-      tag('p', { class: 'measure' }, tag('span', { class: 'tick' }), what, tag('span', { class: 'blank' })),
+    tag(
+      'div',
+      { class: 'measures' },
+      measures.map((what) =>
+        tag('p', { class: 'measure' }, tag('span', { class: 'tick' }), what, tag('span', { class: 'blank' })),
+      ),
     ),
   );
 }
 
 /** How the finished piece is proven, and the cautions for it. */
 const testBlocks = (design: Design, judgement: Judgement): readonly (Markup | null)[] =>
-  stressBlocks(stressSheet(design, judgement.verdict), circuitLooks(design.circuits))
+  stressBlocks(stressSheet(design, judgement.verdict), design)
     .filter(({ title }) => title === 'Test plan' || title === 'Cautions')
     .map(({ title, lines }) =>
-      block(
+      wholeBlock(
         title,
         lines.map((line) => tag('p', {}, line.trim())),
       ),
