@@ -10,7 +10,7 @@ interface StepWords {
 const STEPS: Readonly<Record<Exclude<ApartStep['kind'], 'layer'>, StepWords>> = {
   label: {
     title: 'Label and circuits',
-    look: 'Nothing is open yet. The highest voltage of the marked range, and which circuits there are: mains side, output, earth.',
+    look: 'The part is still whole. Note the highest voltage of the marked range, and which circuits there are: mains side, output, earth.',
   },
   outside: {
     title: 'Distances outside the window',
