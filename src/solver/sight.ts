@@ -218,11 +218,12 @@ function sightLine(
     let changed = false;
     let clear = true;
     let at = us[ua]!;
+    let near = ua;
     let climbed = 0;
     for (let r = 0; r < rows; r++) {
       climbed += folded[r]!;
       const next = us[ua]! + (du * climbed) / height;
-      const found = rowKind(grid, view, va + r + 1, at, next);
+      const found = rowKind(grid, view, va + r + 1, at, next, near);
       if (found === null) return null;
       clear &&= found === 'air';
       const wanted = found === 'air' ? heights[r]! : 0;
@@ -231,6 +232,7 @@ function sightLine(
         changed = true;
       }
       at = next;
+      near = columnAt(us, at, near);
     }
     if (clear && !changed) return { length: Math.hypot(du, height), punctured: null };
     if (!changed) return settled(grid, view, options, ua, va, ub, height, rows);
@@ -240,19 +242,23 @@ function sightLine(
   return null;
 }
 
-/** What a line meets in one row between two places: air, a void that counts 0, a solid; null where it cannot go. */
+/**
+ * What a line meets in one row between two places: air, a void that counts 0, a solid; null where it cannot go. `near`:
+ * a column near both.
+ */
 function rowKind(
   grid: Grid,
   view: View,
   row: number,
   from: number,
   to: number,
+  near: number,
 ): 'air' | 'void' | number | null {
   const lo = Math.min(from, to);
   const hi = Math.max(from, to);
   const { us } = view;
-  const first = columnAt(us, lo + GRAZE);
-  const last = Math.max(first, columnAt(us, hi - GRAZE));
+  const first = columnAt(us, lo + GRAZE, near);
+  const last = Math.max(first, columnAt(us, hi - GRAZE, first));
   let kind: 'air' | 'void' | number | null = null;
   for (let column = first; column <= last; column++) {
     const cell = view.cell(column, row);
@@ -268,16 +274,12 @@ function rowKind(
   return kind;
 }
 
-/** Column of cells (as counted by the grid) that holds a coordinate. */
-function columnAt(lines: readonly number[], value: number): number {
-  let lo = 0;
-  let hi = lines.length;
-  while (lo < hi) {
-    const mid = (lo + hi) >> 1;
-    if (lines[mid]! <= value) lo = mid + 1;
-    else hi = mid;
-  }
-  return lo;
+/** Column of cells (as counted by the grid) that holds a coordinate, looked for from one that is near. */
+function columnAt(lines: readonly number[], value: number, near: number): number {
+  let column = near;
+  while (column < lines.length && lines[column]! <= value) column++;
+  while (column > 0 && lines[column - 1]! > value) column--;
+  return column;
 }
 
 function settled(
@@ -294,6 +296,7 @@ function settled(
   const du = us[ub]! - us[ua]!;
   const punctured: Punctured[] = [];
   let at = us[ua]!;
+  let near = ua;
   let climbed = 0;
   // the solid that the line is in, and how far through it
   let inside = -1;
@@ -312,7 +315,7 @@ function settled(
   for (let r = 0; r < rows; r++) {
     climbed += folded[r]!;
     const next = us[ua]! + (du * climbed) / height;
-    const kind = rowKind(grid, view, va + r + 1, at, next);
+    const kind = rowKind(grid, view, va + r + 1, at, next, near);
     if (typeof kind === 'number') {
       const same = inside >= 0 && grid.solids[inside]!.body === grid.solids[kind]!.body;
       if (!same && !leave()) return null;
@@ -320,6 +323,7 @@ function settled(
       through += heights[r]!;
     } else if (!leave()) return null;
     at = next;
+    near = columnAt(us, at, near);
   }
   if (!leave()) return null;
   return { length: Math.hypot(du, height), punctured: punctured.length > 0 ? punctured : null };
