@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+import { hasBrowser, judged, launch, openDemo, openPage, verdictOf } from './open-page.ts';
 
 describe.skipIf(!hasBrowser())('what would decide', () => {
   let browser: Browser;
@@ -86,4 +86,5 @@ async function forgetMargin(page: Page): Promise<void> {
   await page.locator('[data-row="0"]').click();
   await page.locator('[data-field="layers[0].margins.left.width"]').fill('?');
   await page.keyboard.press('Enter');
+  await judged(page);
 }
