@@ -1,5 +1,6 @@
 // Draws a path as a measuring staff, its missing part as a dotted ghost, punctured plies as diamonds, and its figure.
 
+import { figureMiddle } from './figure-place.ts';
 import { lengthDown, lengthUp, plies } from './number-words.ts';
 import type { Point } from './outline.ts';
 import type { StaffPath } from './staff.ts';
@@ -52,15 +53,14 @@ export interface Edge {
   readonly stackTop: number;
 }
 
-/** The figure beside the path's longest leg: `4.83 of 5.6 mm`, and how much is missing at the ghost. */
+/** The figure over the path's longest leg: `4.83 of 5.6 mm`, and how much is missing at the ghost. */
 export function staffFigures(path: StaffPath, view: View, edge: Edge): string {
   const ink = path.short ? view.theme.pencil : view.theme.ink;
   const words = figureWords(path);
-  const longest = [...path.legs].sort((a, b) => b.length - a.length)[0];
-  if (longest === undefined) return '';
+  if (path.legs.length === 0) return '';
   const half = widthOf(words, 12.5) / 2 + 8;
-  const middle = view.x((longest.from[0] + longest.to[0]) / 2);
-  const x = Math.min(edge.right - half, Math.max(view.x(0) + half + 4, middle));
+  const middle = figureMiddle(path, (mm) => view.x(mm), half);
+  const x = Math.min(edge.right - half, Math.max(half + 4, middle));
   const top = Math.min(...path.legs.flatMap(({ from, to }) => [view.y(from[1]), view.y(to[1])]));
   const y = Math.max(top - 22, edge.top + 12);
   const filled = { fill: ink, rim: ink, ink: view.theme.sheet };

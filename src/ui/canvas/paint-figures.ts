@@ -1,6 +1,7 @@
 // Paints the figures of the path: `4.83 of 5.6 mm` beside its longest leg, how much is missing above the stack.
 // Labels keep inside the drawing's room, and off the staff.
 
+import { figureMiddle } from '#report/figure-place.ts';
 import { FLAG } from '#report/flag-places.ts';
 import { LETTERING } from '#report/palette.ts';
 import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
@@ -15,10 +16,10 @@ const CLEAR = 22;
 export function paintFigures(pen: Pen, path: StaffPath): void {
   const { theme } = pen.picture;
   const color = path.short ? theme.pencil : theme.ink;
-  const longest = path.legs.reduce((a, b) => (b.length > a.length ? b : a), path.legs[0]!);
   const look: Chip = { fill: color, rim: color, color: theme.sheet, size: SIZE, family: LETTERING };
   const words = figureWords(path);
-  const middle = pen.x((longest.from[0] + longest.to[0]) / 2);
+  const half = chipWidth(pen.ink, words, look) / 2;
+  const middle = figureMiddle(path, (mm) => pen.x(mm), half);
   const rows = path.legs.flatMap(({ from, to }) => [pen.y(from[1]), pen.y(to[1])]);
   const wished: readonly Point[] = [
     [middle, Math.min(...rows) - CLEAR],
@@ -26,7 +27,6 @@ export function paintFigures(pen: Pen, path: StaffPath): void {
     [middle, Math.min(...rows) - 2 * CLEAR],
   ];
   const places = wished.map(([x, y]): Point => [keptAcross(pen, x, words, look), keptDown(pen, y)]);
-  const half = chipWidth(pen.ink, words, look) / 2;
   const [x, y] = places.find((place) => isFree(pen, place, half)) ?? places[0]!;
   chip(pen.ink, x, y, words, look);
   missing(pen, path, { ...look, fill: theme.sheet, color }, y);
