@@ -45,7 +45,7 @@ export function wholeBlock(title: Content, ...content: readonly Content[]): Mark
 }
 
 export interface Column {
-  readonly title: Content;
+  readonly title: string;
   /** Figures stand under each other. */
   readonly figures?: boolean;
   /** Kept on one line. */
@@ -63,7 +63,7 @@ export function table(
     tag(
       'tr',
       {},
-      row.map((content, k) => cell(content, columns[k])),
+      columns.map((column, k) => cell(row[k] ?? null, column)),
     ),
   );
   return tag('table', { class: kind }, headOf(columns), tag('tbody', {}, lines));
@@ -78,8 +78,9 @@ function headOf(columns: readonly Column[]): Markup | null {
   return tag('thead', {}, tag('tr', {}, cells));
 }
 
-const cell = (content: Content, column: Column | undefined): Markup =>
-  tag('td', { class: column === undefined ? null : classOf(column) }, content);
+/** Each cell carries its head: on a narrow screen the row stands as a list. */
+const cell = (content: Content, { title, ...column }: Column): Markup =>
+  tag('td', { class: classOf(column), 'data-head': title === '' ? null : title }, content);
 
-const classOf = ({ figures, tight }: Column): string | null =>
+const classOf = ({ figures, tight }: Omit<Column, 'title'>): string | null =>
   figures === true ? 'figure' : tight === true ? 'tight' : null;

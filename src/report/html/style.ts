@@ -62,6 +62,7 @@ span.path { display: block; font-size: 0.88em; }
 ol, ul { margin: 0; padding-left: 18px; }
 section.step { break-inside: avoid; border-top: 1px solid ${theme.hair}; }
 section.step h2 { margin-top: 10px; }
+section.step p { margin-bottom: 3px; }
 .measures { display: flex; flex-wrap: wrap; gap: 0 24px; }
 .measure { display: flex; align-items: flex-end; gap: 8px; color: ${theme.second}; }
 .tick { width: 11px; height: 11px; border: 1.2px solid ${theme.ink}; flex: none; align-self: center; }
@@ -73,7 +74,23 @@ th[aria-sort=ascending] button::after { content: ' ↑'; }
 th[aria-sort=descending] button::after { content: ' ↓'; }
 a { color: inherit; }
 footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px; color: ${theme.second}; font-size: 11px; display: flex; justify-content: space-between; gap: 24px; }
-@media (max-width: 620px) { body { padding: 14px; margin: 0; } .spots, .two { grid-template-columns: 1fr; } }`;
+@media screen and (max-width: 620px) {
+  body { padding: 14px; margin: 0; }
+  header { flex-wrap: wrap; }
+  .spots, .spots.few, .two { grid-template-columns: minmax(0, 1fr); }
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  tr { display: block; border-bottom: 1px solid ${theme.hair}; padding: 5px 0; }
+  tbody td { display: block; position: relative; border: 0; padding: 1px 0; }
+  td:empty { display: none; }
+  td[data-head] { padding-left: 8.6em; }
+  td[data-head]::before { content: attr(data-head); position: absolute; left: 0; color: ${theme.second}; }
+  td.tight, td.figure { white-space: normal; text-align: left; }
+  .steps tr { display: flex; flex-wrap: wrap; gap: 0 10px; }
+  table.steps td:nth-child(n) { width: auto; }
+  .steps td:nth-child(1) { flex: 0 0 6em; color: ${theme.second}; }
+  .steps td:nth-child(2) { flex: 1 1 9em; }
+  .steps td:nth-child(3) { margin-left: auto; }
+}`;
 
 const PAGE = (theme: Theme, foot: { readonly left: string; readonly right: string }): string => `
 @page {
