@@ -36,7 +36,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     }
     await openRow(page, 0);
     await type(page, 'layers[0].turns', '40');
-    expect(await page.locator('[data-row="0"]').innerText()).toContain('40 turns');
+    await expect.poll(() => page.locator('[data-row="0"]').innerText()).toContain('40 turns');
     await expect.poll(() => verdictOf(page)).toMatch(/Meets|Not shown|Falls short/);
     expect(await page.locator('article').innerText()).toContain('of');
     expect(wrongs).toEqual([]);
