@@ -4,9 +4,8 @@ import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
-import type { Build, Lay } from '#solver/build.ts';
+import type { Build } from '#solver/build.ts';
 import { countAll, type Counting } from '#solver/counting.ts';
-import { neighbourLays } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
 import { nm, type Nm, type VoltsPeak } from '#units/quantity.ts';
@@ -21,11 +20,12 @@ import {
 } from './chain.ts';
 import { heightOf, reaches } from './grade.ts';
 import type { FoundPath } from './outcome.ts';
+import { outsidePieces } from './outside-pieces.ts';
 import { type Asked, gradeOfChain, type GradingTools } from './path-grade.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
 import type { PairRequired } from './required.ts';
 import type { SearchPlan } from './search-plan.ts';
-import { GROUPS, rankOfGroup } from './stuff.ts';
+import { GROUPS } from './stuff.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
 
@@ -302,50 +302,6 @@ function tiesOf(design: Design, coreTo: string | null): (conductor: string) => s
       ties.set(layer.id, layer.circuit);
   }
   return (conductor) => ties.get(conductor) ?? conductor;
-}
-
-/** Distances that the file states outside the window; one without this metric says nothing of it. */
-function outsidePieces(
-  design: Design,
-  groups: readonly MaterialGroup[],
-  build: Build,
-  metric: Metric,
-  leastThickness: Nm,
-): readonly ChainPiece[] {
-  const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
-    const length = entry[metric]?.value;
-    return length === undefined ? [] : [outsidePiece(metric, entry.between, length, entry.what, groups[i]!)];
-  });
-  return [...entries, ...leadsApart(build, metric, leastThickness)];
-}
-
-const outsidePiece = (
-  metric: Metric,
-  between: readonly [string, string],
-  length: Nm,
-  what: string,
-  group: MaterialGroup,
-): ChainPiece => ({
-  kind: 'outside',
-  between,
-  length,
-  plies: 0,
-  rank: metric === 'creepage' ? rankOfGroup(group) : 0,
-  what,
-  group,
-});
-
-/** Leads that leave at one side a stated distance apart; a strong sleeve or cover leaves no path between them. */
-function leadsApart(build: Build, metric: Metric, leastThickness: Nm): readonly ChainPiece[] {
-  const isOpen = (lay: Lay) =>
-    !(lay.wire.cover && lay.wire.cover.plies === null) &&
-    (lay.sleeve === null || lay.sleeve.wall < leastThickness);
-  return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
-    const stated = [a.apart, b.apart].filter((one) => one !== null);
-    if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];
-    const length = nm(Math.min(...stated));
-    return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb')];
-  });
 }
 
 /** Every step of the chain is a contact of bare metal. */
