@@ -1,6 +1,8 @@
 // A report on paper: while printing, the document holds its markup under its own style sheet, and the screen is left out.
 // The style is set as an object, since the page's policy allows no inline style.
 
+import { paperParts } from './paper-parts.ts';
+
 /** Follows every way of printing, the browser's own menu included; returns what stops following. */
 export function printPapers(html: () => string | null): () => void {
   let putBack: (() => void) | null = null;
@@ -23,13 +25,10 @@ export function printPapers(html: () => string | null): () => void {
 
 /** Returns what takes the paper away again. */
 function layOnPaper(html: string): () => void {
-  const [whole = '', css = ''] = /<style>([\s\S]*?)<\/style>/.exec(html) ?? [];
-  // without its style: the policy would report even a style that is never shown
-  const report = new DOMParser().parseFromString(html.replace(whole, ''), 'text/html');
+  const { css, body } = paperParts(html);
   const paper = document.createElement('div');
   paper.id = 'paper';
-  paper.append(...report.body.childNodes);
-  paper.querySelectorAll('script').forEach((script) => script.remove());
+  paper.append(...body.childNodes);
   const sheet = new CSSStyleSheet({ media: 'print' });
   sheet.replaceSync(
     `${css}\nbody > :not(#paper) { display: none !important; } #paper { display: block !important; }`,
