@@ -1,6 +1,7 @@
 // Which of many builds is worse: by the verdict, then by what the worst pair reaches, then by how much it is short.
 
-import type { Answer, Grade, Verdict } from '#rules/verdict.ts';
+import type { Answer, Verdict } from '#rules/verdict.ts';
+import { gradeHeight } from './grade-height.ts';
 import { worstFirst } from './pair-words.ts';
 
 export interface BuildRank {
@@ -14,23 +15,13 @@ export interface BuildRank {
 
 const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];
 
-/** Rungs of the ladder; supplementary stands with basic. */
-export const GRADE_HEIGHT: Readonly<Record<Grade, number>> = {
-  none: 0,
-  functional: 1,
-  basic: 2,
-  supplementary: 2,
-  double: 3,
-  reinforced: 4,
-};
-
 export function buildRank(verdict: Verdict): BuildRank {
   const [worst] = worstFirst(verdict);
   const limiting = worst?.limiting;
   const isShort = limiting?.length != null && limiting.required;
   return {
     answer: ORDER.indexOf(verdict.verdict),
-    rung: GRADE_HEIGHT[worst?.achieved ?? 'reinforced'],
+    rung: gradeHeight(worst?.achieved ?? 'reinforced'),
     missing: isShort ? 1 - (limiting.length ?? 0) / (limiting.required ?? 1) : 0,
   };
 }

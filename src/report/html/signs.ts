@@ -4,7 +4,7 @@ import type { Answer, Grade } from '#rules/verdict.ts';
 import type { Confirmed } from '#standards/because.ts';
 import { answerWords } from '#report/answer-words.ts';
 import type { CircuitLook } from '#report/circuit-look.ts';
-import { GRADE_HEIGHT } from '#report/build-rank.ts';
+import { gradeHeight } from '#report/grade-height.ts';
 import { confirmedWords } from '#report/confirmed-words.ts';
 import type { Theme } from '#report/palette.ts';
 import { markOn } from '#report/svg-turns.ts';
@@ -67,7 +67,7 @@ export function gradeSign(grade: Grade): Markup {
       y: 0.5,
       width: 4,
       height: 9,
-      fill: k < GRADE_HEIGHT[grade] ? 'currentColor' : 'none',
+      fill: k < gradeHeight(grade) ? 'currentColor' : 'none',
       stroke: 'currentColor',
     }),
   );

@@ -1,6 +1,6 @@
 // How high on the ladder a grade stands: the ground is none, four rungs above it; supplementary shares basic's rung.
 
-import type { Grade } from '#state/judged.ts';
+import type { Grade } from '#standards/grade.ts';
 
 const HEIGHT: Readonly<Record<Grade, number>> = {
   none: 0,
