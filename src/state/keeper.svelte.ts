@@ -14,7 +14,7 @@ export type Keeping =
   | { readonly kind: 'blocked'; readonly says: string };
 
 export interface KeeperWorld {
-  readonly store: BuildStore;
+  readonly store: Pick<BuildStore, 'recent' | 'find' | 'keep' | 'forget'>;
   readonly newId: () => string;
   readonly now: () => number;
   /** Tells other tabs which build lies on this sheet. */
@@ -28,7 +28,10 @@ export class Keeper {
   status: Keeping = $state.raw({ kind: 'untouched' });
   /** The same build lies on a sheet in another tab. */
   isElsewhere = $state(false);
-  recent: readonly KeptBuild[] = $state.raw([]);
+  /** What the browser keeps, newest first; null until it has been asked. */
+  #kept: readonly KeptBuild[] | null = $state.raw(null);
+  /** Builds that made room for another and could not be kept: they last as long as the page. */
+  #aside: readonly KeptBuild[] = $state.raw([]);
   #id: string | null = null;
   #version = 0;
   #keptRevision: number;
@@ -48,25 +51,43 @@ export class Keeper {
     return this.#id;
   }
 
-  async refresh(): Promise<void> {
-    this.recent = await this.#world.store.recent();
+  /** Newest first, those that last only as long as the page before all others; null until it is known. */
+  get recent(): readonly KeptBuild[] | null {
+    return this.#kept === null ? null : [...this.#aside, ...this.#kept.filter(({ id }) => !this.isAside(id))];
   }
 
-  /** Lays another build on the sheet; the one that lay there has been kept with its last change. */
+  /** Whether this build, in its newest state, lasts only as long as the page. */
+  isAside(id: string): boolean {
+    return this.#aside.some((each) => each.id === id);
+  }
+
+  /** Something would be lost if the page were closed now, and writing it once more would not help. */
+  get wouldLose(): boolean {
+    const isRefused = ['conflict', 'full', 'blocked'].includes(this.status.kind);
+    return this.#aside.length > 0 || (isRefused && this.#editor.revision !== this.#keptRevision);
+  }
+
+  async refresh(): Promise<void> {
+    this.#kept = await this.#world.store.recent();
+  }
+
+  /** Lays another build on the sheet; the one that lay there is kept with its last change, or laid aside. */
   async open(
     doc: DesignFile,
     kept: Pick<KeptBuild, 'id' | 'version'> | null,
     keepAtOnce = false,
   ): Promise<void> {
-    await this.flush();
+    await this.#putAway();
+    const isOwed = keepAtOnce || (kept !== null && this.isAside(kept.id));
+    this.#aside = this.#aside.filter(({ id }) => id !== kept?.id);
     this.#id = kept?.id ?? null;
     this.#version = kept?.version ?? 0;
     this.isElsewhere = false;
     this.status = { kind: 'untouched' };
     this.#editor.open(doc);
-    this.#keptRevision = keepAtOnce ? -1 : this.#editor.revision;
+    this.#keptRevision = isOwed ? -1 : this.#editor.revision;
     this.#world.announce(this.#id);
-    if (keepAtOnce) await this.flush();
+    if (isOwed) await this.flush();
   }
 
   /** To be called after every change of the editor's revision. */
@@ -107,19 +128,20 @@ export class Keeper {
 
   async forget(id: string): Promise<void> {
     await this.#world.store.forget(id);
+    this.#aside = this.#aside.filter((each) => each.id !== id);
     if (id === this.#id) this.#version = 0;
     await this.refresh();
   }
 
   async #write(): Promise<void> {
-    const { revision, doc } = this.#editor;
+    const { revision } = this.#editor;
     if (revision === this.#keptRevision || this.status.kind === 'conflict') return;
     this.#id ??= this.#world.newId();
     this.status = { kind: 'saving' };
-    const saved = this.#world.now();
+    const build = this.#asBuild(this.#id);
+    const { saved } = build;
     this.#lastWrite = saved;
-    const title = String(doc.title ?? '');
-    const answer = await this.#world.store.keep({ id: this.#id, title, doc, saved }, this.#version);
+    const answer = await this.#world.store.keep(build, this.#version);
     if (answer.kind !== 'kept') {
       this.status = answer;
       return;
@@ -128,5 +150,21 @@ export class Keeper {
     this.#version = answer.version;
     this.#keptRevision = revision;
     this.status = { kind: 'kept', at: saved };
+    const others = this.#kept?.filter(({ id }) => id !== build.id);
+    if (others !== undefined) this.#kept = [{ ...build, version: answer.version }, ...others];
+  }
+
+  /** Nothing on the sheet is lost when another build comes: where it cannot be written it is laid aside. */
+  async #putAway(): Promise<void> {
+    await this.flush();
+    if (this.status.kind === 'conflict') await this.keepAsCopy();
+    if (this.#editor.revision === this.#keptRevision) return;
+    const id = this.#id ?? this.#world.newId();
+    this.#aside = [{ ...this.#asBuild(id), version: this.#version }, ...this.#aside];
+  }
+
+  #asBuild(id: string): Omit<KeptBuild, 'version'> {
+    const { doc } = this.#editor;
+    return { id, title: String(doc.title ?? ''), doc, saved: this.#world.now() };
   }
 }

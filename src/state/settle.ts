@@ -15,11 +15,16 @@ export function settle(desk: Desk, store: BuildStore): () => void {
   const keep = (): void => void desk.keeper.flush();
   const followLink = (): void => void desk.openAddress();
   document.addEventListener('visibilitychange', leave);
+  const warn = (event: BeforeUnloadEvent): void => {
+    if (desk.keeper.wouldLose) event.preventDefault();
+  };
   addEventListener('pagehide', keep);
+  addEventListener('beforeunload', warn);
   addEventListener('hashchange', followLink);
   return () => {
     document.removeEventListener('visibilitychange', leave);
     removeEventListener('pagehide', keep);
+    removeEventListener('beforeunload', warn);
     removeEventListener('hashchange', followLink);
   };
 }
@@ -31,11 +36,18 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   if (!OVER_BUILD.includes(page)) return;
   const id = rememberedSheet();
   const demo = demos.find((each) => `demo:${each.id}` === id);
-  const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent[0] ?? null;
+  const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
   if (demo !== undefined) await desk.openDemo(demo);
   else if (build !== null) await desk.layOut(build.doc, build);
   if (desk.pages.current !== page) desk.pages.go(page);
 }
 
 /** Pages that show the build itself, so that a reload must bring it back. */
-const OVER_BUILD: readonly PageName[] = ['sheet', 'stress', 'photographs', 'taking-apart', 'decide'];
+const OVER_BUILD: readonly PageName[] = [
+  'sheet',
+  'stress',
+  'report',
+  'photographs',
+  'taking-apart',
+  'decide',
+];
