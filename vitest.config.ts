@@ -25,6 +25,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // a loaded machine may be seconds behind; what never comes fails all the same
+          expect: { poll: { timeout: 15_000 } },
         },
       },
     ],

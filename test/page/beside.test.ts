@@ -6,7 +6,16 @@ import { lengthDown } from '#report/number-words.ts';
 import { spotFigure, worstFirst } from '#report/pair-words.ts';
 import type { Verdict } from '#state/judged.ts';
 import { bundled, newFolder, run } from '#test/cli/command.ts';
-import { gatherWrongs, hasBrowser, judged, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+import {
+  gatherWrongs,
+  hasBrowser,
+  judged,
+  launch,
+  openDemo,
+  openPage,
+  textsOf,
+  verdictOf,
+} from './open-page.ts';
 
 const TITLE = 'Charger of a flea-market cordless drill';
 const GRIP = 'former.chambers[0].width';
@@ -46,7 +55,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     const dropped = await grip.getAttribute('aria-valuetext');
     expect(dropped).toBe([...seen].at(-1));
     await judged(page);
-    expect(await grip.getAttribute('aria-valuetext')).toBe(dropped);
+    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe(dropped);
     const words = await told();
     expect(words.length).toBeGreaterThan(1);
     expect(words.length / 2).toBeLessThan(seen.size);
@@ -61,16 +70,16 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     const before = await figures(page);
     await grip.focus();
     for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
-    expect(await grip.getAttribute('aria-valuetext')).toBe('13.2 mm');
+    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe('13.2 mm');
     await page.locator('[data-row="2"]').click();
     const field = page.locator('[data-field="layers[2].margins.left.width"]');
     await field.click();
     await field.press('Control+a');
     await page.keyboard.type('2.25 mm');
-    expect(await field.inputValue()).toBe('2.25 mm');
+    await expect.poll(() => field.inputValue()).toBe('2.25 mm');
     await page.keyboard.press('Enter');
     await page.locator('.judging').waitFor();
-    expect(await figures(page)).toEqual(before);
+    await expect.poll(() => figures(page)).toEqual(before);
     expect(await told()).toEqual(['asked']);
     expect(wrongs).toEqual([]);
   });
@@ -94,12 +103,12 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await off.getByRole('button', { name: 'a screen' }).click();
     layers++;
     await expect.poll(() => steps.count()).toBe(6 + layers);
-    expect(await page.locator('li.open').innerText()).toContain('creen');
-    expect(await page.locator('.side section').innerText()).toBe(told);
+    await expect.poll(() => page.locator('li.open').innerText()).toContain('creen');
+    await expect.poll(() => page.locator('.side section').innerText()).toBe(told);
     await page.evaluate(() => (location.hash = 'sheet'));
     await page.locator('[data-row="0"]').waitFor();
     await judged(page);
-    expect(await page.locator('[data-row]').count()).toBe(layers);
+    await expect.poll(() => page.locator('[data-row]').count()).toBe(layers);
     expect(wrongs).toEqual([]);
   });
 
@@ -121,15 +130,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   it('should read a verdict out once, when it is made', async () => {
     const { page } = await openDrill();
     const status = page.locator('.verdict [role="status"]');
-    const read = await status.evaluateHandle((node) => {
-      const list: string[] = [];
-      new MutationObserver(() => list.push(node.textContent ?? '')).observe(node, {
-        childList: true,
-        characterData: true,
-        subtree: true,
-      });
-      return list;
-    });
+    const read = await textsOf(status);
     await page.locator('[data-row="2"]').click();
     const field = page.locator('[data-field="layers[2].margins.right.width"]');
     for (const length of ['0.4 mm', '0.3 mm', '0.2 mm']) {
@@ -137,9 +138,11 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       await field.press('Enter');
     }
     await judged(page);
-    const said = (await read.jsonValue()).filter((text) => text !== '');
+    const said = (await read()).filter((text) => text !== '');
     expect(said.length).toBeLessThan(2);
-    expect(await status.innerText()).toContain(await page.locator('.verdict .sentence').innerText());
+    await expect
+      .poll(() => status.innerText())
+      .toContain(await page.locator('.verdict .sentence').innerText());
   });
 
   it('should have the thread with the network gone, once the page was open', async () => {
@@ -164,7 +167,9 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       await page.locator(`[data-grip="${GRIP}"]`).focus();
       for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
       await judged(page);
-      expect(await page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext')).toBe('13.15 mm');
+      await expect
+        .poll(() => page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext'))
+        .toBe('13.15 mm');
       expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
       expect(wrongs).toEqual([]);
     });

@@ -1,7 +1,6 @@
-import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, judged, launch, openPage } from './open-page.ts';
+import { axeFaults, hasBrowser, judged, launch, openKept, openPage } from './open-page.ts';
 
 describe.skipIf(!hasBrowser())('taking apart', () => {
   let browser: Browser;
@@ -68,11 +67,11 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await page.keyboard.press('Enter');
     await page.evaluate(() => (location.hash = 'taking-apart'));
     await begin(page);
-    await page.evaluate(() => (location.hash = 'open'));
-    // the one that this browser kept, not the invented build of the same name
-    await page.locator('button.take', { hasText: 'greenhouse irrigation timer' }).click();
+    await openKept(page, 'Wall supply of a greenhouse irrigation timer');
     await page.locator('[data-row="2"]').click();
-    expect(await page.locator('[data-field="layers[2].margins.left.width"]').inputValue()).toBe('1.23 mm');
+    await expect
+      .poll(() => page.locator('[data-field="layers[2].margins.left.width"]').inputValue())
+      .toBe('1.23 mm');
     expect(wrongs).toEqual([]);
   });
 
@@ -85,7 +84,7 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await page.reload();
     await page.getByText('Transformer taken apart').first().waitFor();
     await page.getByRole('button', { name: /Core off/ }).click();
-    expect(await page.locator('[data-field="core.bond"]').inputValue()).toBe('floating');
+    await expect.poll(() => page.locator('[data-field="core.bond"]').inputValue()).toBe('floating');
     expect(wrongs).toEqual([]);
   });
 
@@ -96,17 +95,11 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
           colorScheme,
           viewport: { width, height: 900 },
         });
-        await page.evaluate(axe.source);
         const count = await page.locator('.bench > ol > li').count();
         for (let step = 0; step < count; step++) {
           await page.locator('.bench > ol > li > button').nth(step).click();
           expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-          const { violations } = await page.evaluate(() =>
-            (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
-          );
-          expect(
-            violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
-          ).toEqual([]);
+          expect(await axeFaults(page)).toEqual([]);
         }
       }
     });

@@ -17,13 +17,13 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     const link = await page.getByRole('textbox', { name: 'inside this link' }).inputValue();
     const { page: other, wrongs } = await openPage(browser, `#${link.split('#')[1] ?? ''}`);
     await other.getByRole('heading', { level: 1, name: firstBuild.title }).waitFor();
-    expect(await verdictOf(other)).toContain('Falls short');
+    await expect.poll(() => verdictOf(other)).toContain('Falls short');
     expect(wrongs).toEqual([]);
   });
 
   it('should say that a damaged link is damaged', async () => {
     const { page } = await openPage(browser, '#build=abcdef');
-    expect(await page.getByRole('alert').innerText()).toContain('damaged');
+    await expect.poll(() => page.getByRole('alert').innerText()).toContain('damaged');
   });
 
   it('should save the design file and open it again', async () => {
@@ -45,7 +45,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     const { page } = await openPage(browser, '#sheet');
     await page.locator('#layers').waitFor();
     await drop('{"format": 1', page);
-    expect(await page.getByRole('alert').innerText()).toContain('no design file');
+    await expect.poll(() => page.getByRole('alert').innerText()).toContain('no design file');
     await page.getByRole('button', { name: 'the build on the sheet' }).click();
     await page.getByRole('heading', { level: 1, name: firstBuild.title }).waitFor();
     await drop(JSON.stringify({ ...firstBuild, title: 'Dropped' }), page);
@@ -56,13 +56,13 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     const { page, wrongs } = await openPage(browser, '#sheet');
     await startPrinting(page);
     await page.locator('#paper').waitFor({ state: 'attached' });
-    expect(await page.locator('#paper').isVisible()).toBe(false);
+    await expect.poll(() => page.locator('#paper').isVisible()).toBe(false);
     await page.emulateMedia({ media: 'print' });
-    expect(await page.locator('#paper').isVisible()).toBe(true);
-    expect(await page.locator('#layers').isVisible()).toBe(false);
-    expect(await page.locator('#paper').innerText()).toContain('4.83');
+    await expect.poll(() => page.locator('#paper').isVisible()).toBe(true);
+    await expect.poll(() => page.locator('#layers').isVisible()).toBe(false);
+    await expect.poll(() => page.locator('#paper').innerText()).toContain('4.83');
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-    expect(await page.locator('#paper').count()).toBe(0);
+    await expect.poll(() => page.locator('#paper').count()).toBe(0);
     expect(wrongs).toEqual([]);
   });
 
@@ -75,7 +75,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     await context.setOffline(true);
     await page.reload();
     await page.getByRole('button', { name: 'Go on with this build' }).click();
-    expect(await verdictOf(page)).toContain('Falls short');
+    await expect.poll(() => verdictOf(page)).toContain('Falls short');
     expect(wrongs).toEqual([]);
   });
 
@@ -99,8 +99,8 @@ describe.skipIf(!hasBrowser())('handing on', () => {
       await page.locator('textarea').fill(JSON.stringify(design));
       await page.getByRole('button', { name: 'Open the text' }).click();
       await page.locator('#layers').waitFor();
-      expect(await page.locator('h1').innerText()).toBe(text);
-      expect(await page.locator('img, main script, a[href^="javascript"]').count()).toBe(0);
+      await expect.poll(() => page.locator('h1').innerText()).toBe(text);
+      await expect.poll(() => page.locator('img, main script, a[href^="javascript"]').count()).toBe(0);
       await startPrinting(page);
       await page.locator('#paper').waitFor({ state: 'attached' });
       expect(
@@ -116,7 +116,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     await page.getByText('Title and notes').click();
     await page.locator('[data-field="title"]').fill('x'.repeat(100_000));
     await page.locator('[data-field="title"]').press('Enter');
-    expect(await page.locator('.stale').innerText()).toContain('200 characters');
+    await expect.poll(() => page.locator('.stale').innerText()).toContain('200 characters');
   });
 });
 

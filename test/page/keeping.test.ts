@@ -66,7 +66,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
     await one.getByRole('button', { name: 'Keep this one as a copy' }).click();
     await two.evaluate(() => (location.hash = 'open'));
     await two.getByRole('button', { name: 'Changed in the first' }).waitFor();
-    expect(await two.getByRole('button', { name: 'Changed in the second' }).count()).toBe(1);
+    await expect.poll(() => two.getByRole('button', { name: 'Changed in the second' }).count()).toBe(1);
   });
 
   it('should keep the build on the sheet when another one is opened', async () => {

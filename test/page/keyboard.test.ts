@@ -24,7 +24,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await insert(page, 3, 'tape');
     await insert(page, 4, 'winding P');
     await insert(page, 5, 'tape');
-    expect(await page.locator('[data-layer]').count()).toBe(6);
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(6);
 
     for (const layer of [0, 2, 4]) {
       await openRow(page, layer);
@@ -38,7 +38,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await type(page, 'layers[0].turns', '40');
     await expect.poll(() => page.locator('[data-row="0"]').innerText()).toContain('40 turns');
     await expect.poll(() => verdictOf(page)).toMatch(/Meets|Not shown|Falls short/);
-    expect(await page.locator('article').innerText()).toContain('of');
+    await expect.poll(() => page.locator('article').innerText()).toContain('of');
     expect(wrongs).toEqual([]);
   });
 
@@ -49,16 +49,16 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await expect.poll(() => focused(page)).toBe('1');
     await page.keyboard.press('Alt+ArrowUp');
     await expect.poll(() => focused(page)).toBe('2');
-    expect(await page.locator('[data-row="2"]').innerText()).toContain('Tape');
+    await expect.poll(() => page.locator('[data-row="2"]').innerText()).toContain('Tape');
     await page.keyboard.press('Control+z');
-    expect(await page.locator('[data-row="2"]').innerText()).toContain('Output');
+    await expect.poll(() => page.locator('[data-row="2"]').innerText()).toContain('Output');
     await focusOn(page, '[data-row="1"]');
     await page.keyboard.press('Control+d');
-    expect(await page.locator('[data-layer]').count()).toBe(7);
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(7);
     await page.keyboard.press('Delete');
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
-    expect(await page.locator('[data-layer]').count()).toBe(6);
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(6);
   });
 
   it('should move all picked layers together, and back in one step', async () => {
@@ -75,9 +75,9 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await expect.poll(() => page.locator('[data-layer].picked').count()).toBe(2);
     const [five, four, three, two, one, nought] = before;
     // outermost on top: 1 and 2 have passed 3
-    expect(await rows()).toEqual([five, four, two, one, three, nought]);
+    await expect.poll(() => rows()).toEqual([five, four, two, one, three, nought]);
     await page.keyboard.press('Control+z');
-    expect(await rows()).toEqual(before);
+    await expect.poll(() => rows()).toEqual(before);
   });
 
   it('should reach every control of the sheet with Tab and show where it is', async () => {
@@ -115,9 +115,11 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await page.keyboard.press('2');
-    expect(await page.locator('section:has(#weak-spots) li.picked').innerText()).toContain('2');
+    await expect.poll(() => page.locator('section:has(#weak-spots) li.picked').innerText()).toContain('2');
     await page.keyboard.press(']');
-    expect(await page.locator('[aria-label="section"] [aria-pressed="true"]').count()).toBeLessThan(2);
+    await expect
+      .poll(() => page.locator('[aria-label="section"] [aria-pressed="true"]').count())
+      .toBeLessThan(2);
   });
 });
 

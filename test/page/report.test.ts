@@ -2,7 +2,6 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read-design.ts';
@@ -10,7 +9,7 @@ import { reportHtml } from '#report/html/report.ts';
 import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import { hostileDesign } from '#test/report/hostile-design.ts';
-import { hasBrowser, launch } from './open-page.ts';
+import { axeFaults, hasBrowser, launch } from './open-page.ts';
 
 const demo = JSON.parse(
   readFileSync(new URL('../../static/demos/greenhouse-timer.json', import.meta.url), 'utf8'),
@@ -55,7 +54,7 @@ describe.skipIf(!hasBrowser())('report', () => {
 
   it('should open from the disk, ask for nothing and fit its paper', async () => {
     const { page, wrongs } = await open(demo, 'report.html');
-    expect(await page.locator('h2.answer').innerText()).toContain('Falls short');
+    await expect.poll(() => page.locator('h2.answer').innerText()).toContain('Falls short');
     await page.emulateMedia({ media: 'print' });
     // A4 less its margins: 180 mm at 96 pixels an inch
     await page.setViewportSize({ width: 680, height: 900 });
@@ -73,18 +72,13 @@ describe.skipIf(!hasBrowser())('report', () => {
 
   it('should be fit for a screen reader', async () => {
     const { page } = await open(demo, 'axe.html');
-    await page.evaluate(axe.source);
-    const found = await page.evaluate(async () => {
-      const { violations } = await (window as unknown as { axe: typeof axe }).axe.run();
-      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
-    });
-    expect(found).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
   });
 
   it('should run nothing of a hostile design, and stay on its paper', async () => {
     const { page, wrongs } = await open(hostileDesign, 'hostile.html');
     await page.waitForTimeout(300);
-    expect(await page.locator('img').count()).toBe(0);
+    await expect.poll(() => page.locator('img').count()).toBe(0);
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize({ width: 680, height: 900 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);

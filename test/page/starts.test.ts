@@ -14,8 +14,8 @@ describe.skipIf(!hasBrowser())('starts', () => {
     const { page, wrongs } = await openPage(browser, '#examine');
     await page.getByRole('button', { name: 'Judge it' }).click();
     await page.locator('#verdict-words').waitFor();
-    expect(await verdictOf(page)).toContain('Not shown');
-    expect(await page.locator('section:has(#unknown) li').count()).toBeGreaterThan(5);
+    await expect.poll(() => verdictOf(page)).toContain('Not shown');
+    await expect.poll(() => page.locator('section:has(#unknown) li').count()).toBeGreaterThan(5);
     expect(wrongs).toEqual([]);
   });
 
@@ -23,13 +23,13 @@ describe.skipIf(!hasBrowser())('starts', () => {
     const { page } = await openPage(browser, '#examine');
     await page.getByRole('radio', { name: 'measured' }).check();
     await page.getByLabel('between the flanges').fill('wide');
-    expect(await page.getByRole('button', { name: 'Judge it' }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Judge it' }).isDisabled()).toBe(true);
     await page.getByLabel('between the flanges').fill('14 mm');
     await page.getByRole('radio', { name: 'they reach the flanges' }).check();
     await page.getByRole('radio', { name: 'enamelled wire' }).check();
     await page.getByRole('button', { name: 'Judge it' }).click();
     await page.locator('#verdict-words').waitFor();
-    expect(await verdictOf(page)).toContain('Falls short');
+    await expect.poll(() => verdictOf(page)).toContain('Falls short');
   });
 
   it('should say what is asked before anything is wound, and follow the voltage', async () => {
@@ -49,11 +49,11 @@ describe.skipIf(!hasBrowser())('starts', () => {
     await page.getByRole('button', { name: 'What enamel is worth' }).click();
     const lesson = page.getByRole('region', { name: 'lesson' });
     await lesson.getByRole('button', { name: 'reinforced' }).click();
-    expect(await lesson.innerText()).toContain('You said reinforced');
-    expect(await lesson.innerText()).toContain('functional');
+    await expect.poll(() => lesson.innerText()).toContain('You said reinforced');
+    await expect.poll(() => lesson.innerText()).toContain('functional');
     await lesson.getByRole('button', { name: 'Go on' }).click();
     await lesson.getByRole('button', { name: 'basic' }).click();
-    expect(await lesson.innerText()).toContain('as you said');
+    await expect.poll(() => lesson.innerText()).toContain('as you said');
     expect(wrongs).toEqual([]);
   });
 

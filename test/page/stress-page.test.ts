@@ -1,7 +1,6 @@
-import axe from 'axe-core';
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openDemo, openPage } from './open-page.ts';
+import { axeFaults, hasBrowser, launch, openDemo, openPage } from './open-page.ts';
 
 const DOCK = 'Charging dock of a garden robot';
 
@@ -22,11 +21,11 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
 
   it('should show every pair, the ends that decide, and draw them', async () => {
     const { page, wrongs } = await openStress();
-    expect(await page.locator('section:has(#working) li').count()).toBe(3);
+    await expect.poll(() => page.locator('section:has(#working) li').count()).toBe(3);
     const plot = page.getByRole('img', { name: /Computed .* from the switched end of Primary P/ });
     await plot.waitFor();
-    expect(await plot.getAttribute('aria-label')).toContain('to the return of Output S');
-    expect(await plot.locator('polyline').count()).toBe(4);
+    await expect.poll(() => plot.getAttribute('aria-label')).toContain('to the return of Output S');
+    await expect.poll(() => plot.locator('polyline').count()).toBe(4);
     await page.getByRole('button', { name: 'rms', exact: true }).click();
     await page
       .getByRole('img', { name: /to the switched end of Output S, rectifier in the return lead/ })
@@ -38,7 +37,7 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
     const { page } = await openStress();
     await page.locator('section:has(#working) button').first().click();
     await page.getByRole('img', { name: /to the return of Auxiliary A/ }).waitFor();
-    expect(await page.locator('#drawn').innerText()).toBe('Primary to Auxiliary');
+    await expect.poll(() => page.locator('#drawn').innerText()).toBe('Primary to Auxiliary');
   });
 
   it('should say what one fault of the capacitor does, and what a passed test would hide', async () => {
@@ -64,7 +63,7 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
 
   it('should do without a converter', async () => {
     const { page, wrongs } = await openStress({}, 'Charger of a cordless hedge trimmer');
-    expect(await page.locator('main').innerText()).toContain('Nothing is computed for this pair');
+    await expect.poll(() => page.locator('main').innerText()).toContain('Nothing is computed for this pair');
     expect(wrongs).toEqual([]);
   });
 
@@ -90,13 +89,7 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
   ] as const)
     it(`should have no fault that axe finds (${colorScheme}, ${width} px)`, async () => {
       const { page } = await openStress({ colorScheme, viewport: { width, height: 900 } });
-      await page.evaluate(axe.source);
-      const { violations } = await page.evaluate(() =>
-        (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
-      );
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
-      ).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     });
 
   for (const width of [360, 820, 2560])
