@@ -10,7 +10,6 @@ import { LabelHeap } from './label-heap.ts';
 import {
   ACROSS_AIR,
   CLOSED,
-  collectEdges,
   contactsOf,
   EdgeList,
   type Network,
@@ -22,6 +21,7 @@ import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.
 import type { Section } from './section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
+import { collectEdges } from './walk-lines.ts';
 
 /** All moves that a path may make in a section. `closedJoint` is the stuff that a short closed joint counts as. */
 export function networkOf(section: Section, options: SolidOptions, closedJoint: StuffId): Network {

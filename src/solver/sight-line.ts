@@ -1,0 +1,176 @@
+// One straight line through air. It may pass voids whose height counts 0 and thin solids, which it crosses straight; both
+// are folded away, and what is left of the line is straight.
+
+import { AIR, CONDUCTOR, type Grid } from './grid.ts';
+import type { Punctured, SolidOptions } from './pieces.ts';
+
+/** Nearer than this (nanometres) a line counts as passing through the node itself. */
+const GRAZE = 1e-3;
+/** Folding settles in two or three rounds; a line that has not settled by then bends elsewhere. */
+const ROUNDS = 6;
+/** The grid seen with the folded axis as `v`: y as it is, or x after swapping. */
+export interface View {
+  readonly us: readonly number[];
+  readonly vs: readonly number[];
+  readonly cell: (u: number, v: number) => number;
+  readonly node: (u: number, v: number) => number;
+  readonly swapped: boolean;
+}
+
+interface Line {
+  readonly length: number;
+  /** Null: none. */
+  readonly punctured: readonly Punctured[] | null;
+}
+
+/** Buffers for one line at a time: heights of the rows that it climbs, and what is left of them once folded. */
+let heights = new Float64Array(256);
+let folded = new Float64Array(256);
+
+/** The line from (ua, va) to (ub, vb), va < vb in grid indices, or null where something is in the way. */
+export function sightLine(
+  grid: Grid,
+  view: View,
+  options: SolidOptions,
+  ua: number,
+  va: number,
+  ub: number,
+  vb: number,
+): Line | null {
+  const { us, vs } = view;
+  const rows = vb - va;
+  if (rows > heights.length) [heights, folded] = [new Float64Array(2 * rows), new Float64Array(2 * rows)];
+  let height = 0;
+  for (let r = 0; r < rows; r++) {
+    heights[r] = folded[r] = vs[va + r + 1]! - vs[va + r]!;
+    height += heights[r]!;
+  }
+  const du = us[ub]! - us[ua]!;
+  for (let round = 0; round < ROUNDS; round++) {
+    if (height === 0) return overVoids(grid, view, ua, va, ub, vb);
+    let changed = false;
+    let clear = true;
+    let at = us[ua]!;
+    let near = ua;
+    let climbed = 0;
+    for (let r = 0; r < rows; r++) {
+      climbed += folded[r]!;
+      const next = us[ua]! + (du * climbed) / height;
+      const found = rowKind(grid, view, va + r + 1, at, next, near);
+      if (found === null) return null;
+      clear &&= found === 'air';
+      const wanted = found === 'air' ? heights[r]! : 0;
+      if (folded[r] !== wanted) {
+        folded[r] = wanted;
+        changed = true;
+      }
+      at = next;
+      near = columnAt(us, at, near);
+    }
+    if (clear && !changed) return { length: Math.hypot(du, height), punctured: null };
+    if (!changed) return settled(grid, view, options, ua, va, ub, height, rows);
+    height = 0;
+    for (let r = 0; r < rows; r++) height += folded[r]!;
+  }
+  return null;
+}
+
+/**
+ * What a line meets in one row between two places: air, a void that counts 0, a solid; null where it cannot go. `near`:
+ * a column near both.
+ */
+function rowKind(
+  grid: Grid,
+  view: View,
+  row: number,
+  from: number,
+  to: number,
+  near: number,
+): 'air' | 'void' | number | null {
+  const lo = Math.min(from, to);
+  const hi = Math.max(from, to);
+  const { us } = view;
+  const first = columnAt(us, lo + GRAZE, near);
+  const last = Math.max(first, columnAt(us, hi - GRAZE, first));
+  let kind: 'air' | 'void' | number | null = null;
+  for (let column = first; column <= last; column++) {
+    const cell = view.cell(column, row);
+    const owner = grid.owner[cell]!;
+    if (owner <= CONDUCTOR) return null;
+    const here = owner >= 0 ? owner : !view.swapped && grid.sags[cell] === 1 ? 'void' : 'air';
+    if (kind === null) kind = here;
+    else if (kind !== here) {
+      if (typeof kind !== 'number' || typeof here !== 'number') return null;
+      if (grid.solids[kind]!.body !== grid.solids[here]!.body) return null;
+    }
+  }
+  return kind;
+}
+
+/** Column of cells (as counted by the grid) that holds a coordinate, looked for from one that is near. */
+function columnAt(lines: readonly number[], value: number, near: number): number {
+  let column = near;
+  while (column < lines.length && lines[column]! <= value) column++;
+  while (column > 0 && lines[column - 1]! > value) column--;
+  return column;
+}
+
+function settled(
+  grid: Grid,
+  view: View,
+  options: SolidOptions,
+  ua: number,
+  va: number,
+  ub: number,
+  height: number,
+  rows: number,
+): Line | null {
+  const { us } = view;
+  const du = us[ub]! - us[ua]!;
+  const punctured: Punctured[] = [];
+  let at = us[ua]!;
+  let near = ua;
+  let climbed = 0;
+  // the solid that the line is in, and how far through it
+  let inside = -1;
+  let through = 0;
+  const leave = (): boolean => {
+    if (inside < 0) return true;
+    const solid = grid.solids[inside]!;
+    const crossing = view.swapped ? solid.crossX : solid.crossY;
+    if (crossing === 'strong') return false;
+    if (crossing === 'measured' && through >= options.leastThickness) return false;
+    punctured.push({ stuff: solid.stuff, count: crossing === 'measured' ? 1 : crossing });
+    inside = -1;
+    through = 0;
+    return true;
+  };
+  for (let r = 0; r < rows; r++) {
+    climbed += folded[r]!;
+    const next = us[ua]! + (du * climbed) / height;
+    const kind = rowKind(grid, view, va + r + 1, at, next, near);
+    if (typeof kind === 'number') {
+      const same = inside >= 0 && grid.solids[inside]!.body === grid.solids[kind]!.body;
+      if (!same && !leave()) return null;
+      inside = kind;
+      through += heights[r]!;
+    } else if (!leave()) return null;
+    at = next;
+    near = columnAt(us, at, near);
+  }
+  if (!leave()) return null;
+  return { length: Math.hypot(du, height), punctured: punctured.length > 0 ? punctured : null };
+}
+
+/** Sideways through voids whose height counts 0. */
+function overVoids(grid: Grid, view: View, ua: number, va: number, ub: number, vb: number): Line | null {
+  if (view.swapped) return null;
+  const [first, last] = [Math.min(ua, ub) + 1, Math.max(ua, ub)];
+  for (let row = va + 1; row <= vb; row++) {
+    for (let column = first; column <= last; column++) {
+      const cell = view.cell(column, row);
+      if (grid.owner[cell] !== AIR || grid.sags[cell] !== 1) return null;
+    }
+  }
+  return { length: Math.abs(view.us[ub]! - view.us[ua]!), punctured: null };
+}
