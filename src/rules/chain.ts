@@ -55,16 +55,19 @@ export function linksOf(pieces: readonly ChainPiece[], tied: (conductor: string)
   return links;
 }
 
-/** More floating conductors in one chain than this are not looked at: each further one only adds insulation. */
-const MOST_OVER = 5;
-
-/** What bounds the chains looked at: their counted length, with pieces under `x` counted as nothing. */
+/** What chains are looked for. Lengths in nanometres, pieces under `x` counted as nothing. */
 export interface ChainLimits {
   readonly x: Nm;
+  /** Longer chains decide nothing. */
   readonly longest: number;
+  /** What a piece adds to a chain besides its length: the smaller each figure, the weaker. None is below 0. */
+  readonly weigh: (piece: ChainPiece) => readonly number[];
 }
 
-/** Every chain from `from` to `to` over floating conductors, each visited once, no longer than the limit. */
+/**
+ * Chains from `from` to `to` over floating conductors, each visited once, no longer than the limit. Left out is a chain
+ * that one found before beats: no longer, along no better material, and adding up to no more of anything that is weighed.
+ */
 export function* chainsBetween(
   links: Links,
   from: string,
@@ -74,33 +77,89 @@ export function* chainsBetween(
 ): Generator<Chain> {
   const direct = links.get(from)?.get(to) ?? [];
   for (const piece of direct) yield { pieces: [piece], over: [] };
-  yield* extended(links, from, to, floating, limits, { pieces: [], over: [] }, 0);
+  const kept = new KeptChains(links);
+  let wave: readonly Begun[] = [begin(from)];
+  while (wave.length > 0) {
+    const next: Begun[] = [];
+    for (const begun of wave) {
+      if (kept.isBeaten(begun)) continue;
+      for (const [at, steps] of links.get(begun.at) ?? []) {
+        const ends = at === to && begun.pieces.length > 0;
+        if (!ends && (!floating.has(at) || begun.over.includes(at))) continue;
+        for (const step of steps) {
+          const longer = extended(begun, step, at, ends, limits);
+          if (longer.length > limits.longest || !kept.keep(longer)) continue;
+          if (ends) yield longer;
+          else next.push(longer);
+        }
+      }
+    }
+    wave = next;
+  }
 }
 
-function* extended(
-  links: Links,
-  at: string,
-  to: string,
-  floating: ReadonlySet<string>,
-  limits: ChainLimits,
-  { pieces, over }: Chain,
-  length: number,
-): Generator<Chain> {
-  if (over.length >= MOST_OVER) return;
-  const counted = (piece: ChainPiece) => (piece.length < limits.x ? 0 : piece.length);
-  for (const [next, steps] of links.get(at) ?? []) {
-    if (!floating.has(next) || over.includes(next)) continue;
-    const last = links.get(next)?.get(to) ?? [];
-    for (const step of steps) {
-      const soFar = length + counted(step);
-      if (soFar > limits.longest) continue;
-      const chain = { pieces: [...pieces, step], over: [...over, next] };
-      for (const end of last) {
-        if (soFar + counted(end) <= limits.longest)
-          yield { pieces: [...chain.pieces, end], over: chain.over };
-      }
-      yield* extended(links, next, to, floating, limits, chain, soFar);
-    }
+/** A chain so far, with what its pieces add up to. */
+interface Begun extends Chain {
+  readonly at: string;
+  readonly length: number;
+  readonly rank: number;
+  /** Some of it runs inside the window. */
+  readonly isInside: boolean;
+  readonly weights: readonly number[];
+}
+
+const begin = (at: string): Begun => ({
+  at,
+  pieces: [],
+  over: [],
+  length: 0,
+  rank: 0,
+  isInside: false,
+  weights: [],
+});
+
+function extended(chain: Begun, step: ChainPiece, at: string, ends: boolean, limits: ChainLimits): Begun {
+  return {
+    at,
+    pieces: [...chain.pieces, step],
+    over: ends ? chain.over : [...chain.over, at],
+    length: chain.length + (step.length < limits.x ? 0 : step.length),
+    rank: Math.max(chain.rank, step.rank),
+    isInside: chain.isInside || step.kind === 'inside',
+    weights: limits.weigh(step).map((weight, i) => weight + (chain.weights[i] ?? 0)),
+  };
+}
+
+/** The chains that nothing beats yet, by the conductor where they end. */
+class KeptChains {
+  readonly #at = new Map<string, Begun[]>();
+  /** All pieces run along the same material. */
+  readonly #isUniform: boolean;
+
+  constructor(links: Links) {
+    const all = [...links.values()].flatMap((row) => [...row.values()].flat());
+    this.#isUniform = all.every(({ rank }) => rank === all[0]?.rank);
+  }
+
+  isBeaten(chain: Begun): boolean {
+    return chain.pieces.length > 0 && !(this.#at.get(chain.at) ?? []).includes(chain);
+  }
+
+  /** Returns false where another chain beats this one. */
+  keep(chain: Begun): boolean {
+    const known = this.#at.get(chain.at) ?? [];
+    if (known.some((other) => this.#beats(other, chain))) return false;
+    this.#at.set(chain.at, [...known.filter((other) => !this.#beats(chain, other)), chain]);
+    return true;
+  }
+
+  #beats(one: Begun, other: Begun): boolean {
+    if (one.length > other.length || one.rank < other.rank) return false;
+    if (other.isInside && !one.isInside) return false;
+    if (!one.weights.every((weight, i) => weight <= other.weights[i]!)) return false;
+    // what the other one goes on over may lie behind this one: the loop is then cut out, and with it what made the
+    // material of this one as bad
+    return this.#isUniform || one.over.every((conductor) => other.over.includes(conductor));
   }
 }
 

@@ -13,24 +13,17 @@ import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/pair-stress.ts';
 import { voltsPeak, voltsRms } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
 import { settled } from './choice.ts';
-
-import {
-  askedOf,
-  isWorse,
-  noPaths,
-  type PairPaths,
-  type PairQuestion,
-  pathsOfPair,
-  placeOf,
-  shortestOfPairs,
-} from './find-paths.ts';
+import { askedOf, type PairQuestion } from './asked.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
 import { heightOf, lowest, printed, reaches } from './grade.ts';
+import { placeOf } from './graded-paths.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from './outcome.ts';
 import type { PathCache } from './path-cache.ts';
 import { type PairRequired, requiredFor } from './required.ts';
 import { searchPlan } from './search-plan.ts';
+import { noPaths, shortestOfPairs } from './shortest-paths.ts';
 import { solidRules } from './solid-grade.ts';
+import { isWorse, type PairPaths, pathsOfPair } from './weakest-path.ts';
 
 export interface Judging {
   readonly book: Book;

@@ -25,7 +25,7 @@ export interface GradingTools {
 export function gradeOfChain(chain: Chain, asked: Asked, tools: GradingTools): Grade {
   const single = chain.pieces.length === 1;
   const inTurn = inSeries(
-    chain.pieces.flatMap((piece) => pieceInsulations(chain, piece, asked, tools, single)),
+    chain.pieces.flatMap((piece) => insulationsOf(piece, countedLength(chain, piece, asked.x), asked, tools)),
   );
   if (single) return inTurn;
   // the rule for floating parts: the lengths, never the plies, are summed and graded like one piece
@@ -36,15 +36,21 @@ export function gradeOfChain(chain: Chain, asked: Asked, tools: GradingTools): G
   return highest(inTurn, together);
 }
 
-function pieceInsulations(
-  chain: Chain,
+/** What a piece of a chain over conductors is worth in series: how many insulations of each kind it holds. */
+export function seriesWeights(piece: ChainPiece, asked: Asked, tools: GradingTools): readonly number[] {
+  const counted = piece.length < asked.x ? 0 : piece.length;
+  const insulations = insulationsOf(piece, counted, asked, tools);
+  const count = (kind: keyof Insulation): number => insulations.filter((one) => one[kind]).length;
+  return [count('basic'), count('supplementary'), count('reinforced')];
+}
+
+function insulationsOf(
   piece: ChainPiece,
+  length: number,
   asked: Asked,
   tools: GradingTools,
-  single: boolean,
 ): readonly Insulation[] {
   const limits = asked.distance(piece.rank);
-  const length = single ? piece.length : countedLength(chain, piece, asked.x);
   const distance = distanceInsulation(length, limits.basic, limits.reinforced);
   if (piece.kind === 'outside') return [distance];
   return [distance, ...solidInsulations(piece.piece.punctured, tools.stuffs, asked.levels, tools.rules)];

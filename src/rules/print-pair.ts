@@ -6,7 +6,7 @@ import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { printed } from './grade.ts';
-import { PRINTED_PLIES } from './find-paths.ts';
+import { PRINTED_PLIES } from './shortest-paths.ts';
 import type { FoundPath, PairOutcome } from './outcome.ts';
 import { orientedLegs, pathPoints, printedLegs } from './path-legs.ts';
 import { requiredLength } from './spots.ts';

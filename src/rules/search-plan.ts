@@ -5,7 +5,7 @@ import { CLASSES } from '#solver/code.ts';
 import type { Counting } from '#solver/counting.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { VoltsPeak } from '#units/quantity.ts';
-import type { PairQuestion } from './find-paths.ts';
+import type { PairQuestion } from './asked.ts';
 import { solidInsulations, type SolidRules, stands } from './solid-grade.ts';
 import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
 

@@ -13,7 +13,11 @@ function chains(
   longest = Infinity,
   tied: (conductor: string) => string = apart,
 ) {
-  const limits = { x: mm(1), longest: longest === Infinity ? Infinity : mm(longest) };
+  const limits = {
+    x: mm(1),
+    longest: longest === Infinity ? Infinity : mm(longest),
+    weigh: ({ plies }: ChainPiece) => [plies],
+  };
   return [...chainsBetween(linksOf(pieces, tied), 'pri', 'out', new Set(floating), limits)];
 }
 
@@ -45,16 +49,56 @@ describe('chains between two circuits', () => {
     expect(found).toContainEqual(['core foil', 3, 1, 2]);
   });
 
-  it('should take every split of a chain over its pieces', () => {
-    const found = chains(
-      [TO_CORE, inside(['pri', 'core'], 1), FROM_CORE, inside(['core', 'out'], 2)],
-      ['core'],
+  it('should take every split of plies over its pieces', () => {
+    const pieces = [
+      TO_CORE,
+      inside(['pri', 'core'], 1, { plies: 1 }),
+      FROM_CORE,
+      inside(['core', 'out'], 2.5, { plies: 1 }),
+    ];
+    const splits = told(chains(pieces, ['core'])).map(([, a, b]) => `${a} ${b}`);
+    expect(splits.sort()).toEqual(['1 2.5', '1 4', '3 2.5', '3 4']);
+  });
+
+  it('should leave out what another chain beats, but not where that one runs along better material', () => {
+    const worse = inside(['pri', 'core'], 3.5, { rank: 3 });
+    const beaten = inside(['pri', 'core'], 3.5);
+    expect(told(chains([TO_CORE, beaten, FROM_CORE], ['core']))).toEqual([['core', 3, 4]]);
+    expect(told(chains([TO_CORE, worse, FROM_CORE], ['core']))).toEqual([
+      ['core', 3, 4],
+      ['core', 3.5, 4],
+    ]);
+  });
+
+  it('should keep a longer way where the shorter one has passed what lies ahead', () => {
+    // over b the way to a is shorter, but the only way out of a is over b, and from b nothing was worse yet
+    const pieces = [
+      inside(['pri', 'b'], 2),
+      inside(['b', 'a'], 2, { rank: 3 }),
+      inside(['pri', 'a'], 5, { rank: 3 }),
+      inside(['b', 'out'], 2),
+    ];
+    expect(told(chains(pieces, ['a', 'b']))).toEqual([
+      ['b', 2, 2],
+      ['a b', 5, 2, 2],
+    ]);
+  });
+
+  it('should run over any number of floating conductors', () => {
+    const foils = Array.from({ length: 40 }, (_, i) => `foil ${i}`);
+    const ends = ['pri', ...foils, 'out'];
+    const pieces = ends.slice(1).map((to, i) => inside([ends[i]!, to], 2));
+    expect(told(chains(pieces, foils))).toEqual([[foils.join(' '), ...foils.map(() => 2), 2]]);
+  });
+
+  it('should find the least sum among all ways over conductors joined each to each', () => {
+    const ends = ['pri', ...Array.from({ length: 12 }, (_, i) => `foil ${i}`), 'out'];
+    const pieces = ends.flatMap((from, i) =>
+      ends.slice(i + 1).map((to, j) => inside([from, to], 1.1 * (j + 1) ** 1.5)),
     );
-    expect(
-      told(found)
-        .map(([, a, b]) => `${a} ${b}`)
-        .sort(),
-    ).toEqual(['1 2', '1 4', '3 2', '3 4']);
+    const sums = chains(pieces, ends.slice(1, -1)).map((chain) => chainLength(chain, mm(1)));
+    // 13 short steps; every longer step costs more than the steps it spares
+    expect(Math.min(...sums)).toBe(mm(13 * 1.1));
   });
 
   it('should take what is tied together as one: nothing is left of a piece between the two', () => {

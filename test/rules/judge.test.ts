@@ -51,6 +51,27 @@ const touching: Changes = {
   ],
 };
 
+const foils = (count: number): Changes => ({
+  layers: [
+    { kind: 'winding', winding: 'P', turns: 8 },
+    ...Array.from({ length: count }, () => [PLIES, { kind: 'screen', thickness: '0.05 mm' }]).flat(),
+    PLIES,
+    { kind: 'winding', winding: 'S', turns: 8 },
+  ],
+  'former.height': '30 mm',
+});
+
+describe('floating conductors', () => {
+  for (const count of [1, 6, 12])
+    it(`should be run over however many there are (${count})`, () => {
+      // each reaches the flange, so that the way from one to the next is only the height of the plies: under X
+      const { achieved, limiting } = pairOf(verdictWith(foils(count)));
+      expect(achieved).toBe('functional');
+      expect(limiting?.over).toHaveLength(count);
+      expect(limiting?.length).toBe(0);
+    });
+});
+
 describe('verdict over all', () => {
   it('should meet where every pair does', () => {
     expect(verdictWith().verdict).toBe('meets');

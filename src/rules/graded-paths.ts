@@ -1,0 +1,169 @@
+// Every path between two circuits in one section, or wholly outside the window, with the grade that it gives.
+
+import type { MaterialGroup } from '#standards/grade.ts';
+import type { Design } from '#model/design.ts';
+import type { Build } from '#solver/build.ts';
+import type { Counting } from '#solver/counting.ts';
+import type { Metric } from '#solver/pieces.ts';
+import type { ConductorRegion, Section } from '#solver/section.ts';
+import type { Nm } from '#units/quantity.ts';
+import type { PairQuestion } from './asked.ts';
+import { type ChainPiece, chainLength, chainPlies, chainRank, chainsBetween, linksOf } from './chain.ts';
+import type { FoundPath } from './outcome.ts';
+import { outsidePieces } from './outside-pieces.ts';
+import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
+import { gradeOfChain, type GradingTools } from './path-grade.ts';
+import type { SearchPlan } from './search-plan.ts';
+
+export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
+
+export interface PathSearch {
+  readonly leastThickness: Nm;
+  readonly design: Design;
+  readonly tools: GradingTools;
+  readonly plan: SearchPlan;
+  readonly cache: PathCache;
+  /** The shortest paths by plies are wanted too, and weak places at either side of every section that falls short. */
+  readonly printed: boolean;
+  /** Whether a pair reaches what is needed is all that is wanted: the first path that does not is enough. */
+  readonly reachOnly: boolean;
+}
+
+/** One build with its sections and the distances outside them. */
+export interface Place {
+  readonly build: Build;
+  readonly sections: readonly KeyedSection[];
+  readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+}
+
+export function placeOf(
+  design: Design,
+  outsideGroups: readonly MaterialGroup[],
+  build: Build,
+  cache: PathCache,
+  leastThickness: Nm,
+): Place {
+  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, leastThickness);
+  return {
+    build,
+    sections: cache.sections(build, leastThickness),
+    outside: { creepage: outside('creepage'), clearance: outside('clearance') },
+  };
+}
+
+export interface GradingFrom {
+  readonly search: PathSearch;
+  readonly place: Place;
+  readonly section: KeyedSection | null;
+  readonly coreTo: string | null;
+  readonly question: PairQuestion;
+  readonly metric: Metric;
+  readonly counting: Counting;
+  readonly limits: NamedLimits;
+  /** What makes a chain stronger in this search besides its length; see `ChainLimits`. */
+  readonly weigh: (piece: ChainPiece) => readonly number[];
+}
+
+export function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
+  const { search, section, coreTo, question, metric } = from;
+  const { tools, design } = search;
+  const asked = question.asked[metric];
+  const inside = section === null ? [] : piecesInside(from, section);
+  const outside = from.place.outside[metric];
+  if (section === null && outside.length === 0) return;
+  const circuits = new Set(design.circuits.map((circuit) => circuit.id));
+  const linked = (pieces: readonly ChainPiece[]) => {
+    const links = linksOf(pieces, tiesOf(design, coreTo));
+    return { links, floating: new Set([...links.keys()].filter((conductor) => !circuits.has(conductor))) };
+  };
+  const pieces = [...inside, ...outside];
+  let { links, floating } = linked(pieces);
+  if (floating.size > MOST_APART) ({ links, floating } = linked(alongTheWorst(pieces)));
+  const [first, last] = question.between;
+  for (const chain of chainsBetween(links, first, last, floating, {
+    x: asked.x,
+    longest: from.limits.length[0]!,
+    weigh: from.weigh,
+  })) {
+    // without a section only what lies wholly outside; with one only what is not wholly outside
+    const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
+    if (whollyOutside !== (section === null)) continue;
+    const graded = gradeOfChain(chain, asked, tools);
+    const bare =
+      graded === 'functional' &&
+      section !== null &&
+      chain.pieces.every((piece) => isBareContact(section, piece));
+    yield {
+      kind: 'path',
+      metric,
+      section,
+      chain,
+      grade: bare ? 'none' : graded,
+      length: chainLength(chain, asked.x),
+      plies: chainPlies(chain),
+      rank: chainRank(chain),
+      coreTo,
+      asked,
+      tools,
+    };
+  }
+}
+
+/** Over more floating conductors than this, material groups are not kept apart: there are too many ways to run. */
+const MOST_APART = 8;
+
+/** As if every piece ran along the worst material that any of them runs along. */
+function alongTheWorst(pieces: readonly ChainPiece[]): readonly ChainPiece[] {
+  const rank = Math.max(...pieces.map((piece) => piece.rank));
+  return pieces.map((piece) => ({ ...piece, rank }));
+}
+
+function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainPiece[] {
+  const { search, place, counting, limits } = from;
+  const options = {
+    leastThickness: search.leastThickness,
+    trackingRank: search.plan.trackingRank,
+    weak: counting.byRank ? search.plan.weak : [],
+  };
+  const pieces = search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
+  return pieces.map((piece) => ({
+    kind: 'inside',
+    piece,
+    length: piece.length,
+    plies: piece.plies,
+    rank: piece.rank,
+  }));
+}
+
+/** A conductor's own name, or that of the circuit it is tied to. */
+export function tiesOf(design: Design, coreTo: string | null): (conductor: string) => string {
+  const ties = new Map<string, string>();
+  if (coreTo !== null) ties.set('core', coreTo);
+  for (const part of design.parts) {
+    if (part.bond !== 'floating') ties.set(part.id, part.bond);
+    else if (part.touches.includes('core')) ties.set(part.id, coreTo ?? 'core');
+  }
+  for (const layer of design.layers) {
+    if (layer.kind === 'screen' && layer.circuit !== null && layer.id !== null)
+      ties.set(layer.id, layer.circuit);
+  }
+  return (conductor) => ties.get(conductor) ?? conductor;
+}
+
+/** A contact of bare metal, enamel or cover on neither side. */
+export function isBareContact(section: Section, piece: ChainPiece): boolean {
+  if (piece.kind === 'outside' || piece.length > 0 || piece.plies > 0) return false;
+  const [x, y] = piece.piece.from;
+  const bare = (conductor: string) =>
+    section.regions.some(
+      (r): r is ConductorRegion =>
+        r.kind === 'conductor' &&
+        r.conductor === conductor &&
+        r.bare &&
+        r.x0 <= x &&
+        r.x1 >= x &&
+        r.y0 <= y &&
+        r.y1 >= y,
+    );
+  return piece.piece.between.every(bare);
+}
