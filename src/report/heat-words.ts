@@ -3,13 +3,14 @@
 import type { Design } from '#model/design.ts';
 import type { Heat } from '#stress/heat.ts';
 import { fieldWords } from './field-words.ts';
+import { materialWords } from './material-words.ts';
 
 export function heatLines(
   { system, hottest, reserve, allowed, life, unknown }: Heat,
   design: Design,
 ): readonly string[] {
   if (system === null) return ['no thermal class is known of any material in the file'];
-  const setBy = [...new Set(system.setBy.map(({ material }) => material))].join(', ');
+  const setBy = [...new Set(system.setBy.map(({ material }) => materialWords(material)))].join('; ');
   return [
     `class ${system.thermalClass} °C, set by ${setBy}`,
     ...(allowed === null ? [] : [`in normal use this class is allowed ${allowed.value} °C by the rule book`]),

@@ -16,6 +16,7 @@ import type { Fit } from '#rules/verdict.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import { dimension } from './number-words.ts';
+import { materialWords } from './material-words.ts';
 
 export interface LayerWords {
   readonly name: string;
@@ -66,7 +67,7 @@ export function formerWords({ former }: Design): LayerWords {
       : wall.kind === 'plies'
         ? `wall of ${pliesOf(wall)}`
         : `wall ${reading(wall.thickness)}`;
-  const made = typeof material === 'string' ? material : 'material unknown';
+  const made = typeof material === 'string' ? materialWords(material) : 'material unknown';
   const chambers = former.chambers.length > 1 ? `, ${former.chambers.length} chambers` : '';
   return { name: 'Former', says: `${made}, ${tube}, flanges ${reading(flange)}${chambers}` };
 }

@@ -19,6 +19,7 @@ import { unreachable } from '#units/unreachable.ts';
 import { capitalised } from './answer-words.ts';
 import { layerWords, reading, wireWords } from './layer-words.ts';
 import { dimension } from './number-words.ts';
+import { materialWords } from './material-words.ts';
 
 export interface WindingStep {
   readonly title: string;
@@ -36,7 +37,7 @@ function formerStep({ former }: Design): WindingStep {
   return {
     title: 'Former',
     does: [
-      `Material ${typeof former.material === 'string' ? former.material : 'unknown'}, chamber ${widths} wide, ${reading(former.height)} high.`,
+      `Material ${typeof former.material === 'string' ? materialWords(former.material) : 'unknown'}, chamber ${widths} wide, ${reading(former.height)} high.`,
       'No crack, no burr, flanges square.',
     ],
     measures: ['width between the flanges', 'wall of the tube'],
@@ -112,7 +113,7 @@ const side = (value: Side | Unknown): string => (typeof value === 'string' ? val
 function sleeveWords({ sleeve }: Lead): string {
   if (sleeve === null) return 'no sleeve';
   if (!('wall' in sleeve)) return 'sleeve unknown';
-  return `sleeve ${sleeve.material ?? ''} of wall ${reading(sleeve.wall)}, ${reading(sleeve.into)} inside the flange`.replace(
+  return `sleeve ${sleeve.material === null ? '' : materialWords(sleeve.material)} of wall ${reading(sleeve.wall)}, ${reading(sleeve.into)} inside the flange`.replace(
     '  ',
     ' ',
   );
@@ -127,7 +128,7 @@ const marginLines = (margins: Margins): readonly string[] =>
 function marginLine(at: Side, { width, filled, height, moulded, material }: Margin): string | null {
   if (isKnown(width) && width.value === 0) return null;
   if (!filled) return `Leave ${reading(width)} free at the ${at} flange.`;
-  const what = moulded ? 'moulded ring' : (material ?? 'margin tape');
+  const what = moulded ? 'moulded ring' : material === null ? 'margin tape' : materialWords(material);
   const high = height === null ? 'as high as the winding' : `${reading(height)} high`;
   return `${capitalised(what)}, ${reading(width)} wide and ${high}, tight against the ${at} flange.`;
 }
@@ -143,7 +144,7 @@ function tapeStep(design: Design, layer: TapeLayer, chamber: readonly string[]):
     does: [
       ...chamber,
       ...marginLines(layer.margins),
-      `${capitalised(plies)} of ${layer.material ?? 'tape'}${width === null ? '' : `, ${width} wide`}.`,
+      `${capitalised(plies)} of ${layer.material === null ? 'tape' : materialWords(layer.material)}${width === null ? '' : `, ${width} wide`}.`,
       edges,
       ...(layer.turnUp === null ? [] : [`Turn the edges ${reading(layer.turnUp)} up the flanges.`]),
     ],
@@ -194,7 +195,7 @@ function coreStep({ core }: Design): WindingStep {
       ...(core.wrap === null
         ? []
         : [
-            `Wrap the core with ${typeof core.wrap.plies === 'number' ? core.wrap.plies : 'an unknown number of'} plies of ${core.wrap.material ?? 'tape'}.`,
+            `Wrap the core with ${typeof core.wrap.plies === 'number' ? core.wrap.plies : 'an unknown number of'} plies of ${core.wrap.material === null ? 'tape' : materialWords(core.wrap.material)}.`,
           ]),
       bond === 'floating' ? 'The core is joined to nothing.' : `Core bond: ${bond}.`,
     ],
