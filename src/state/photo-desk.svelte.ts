@@ -9,6 +9,7 @@ import { quantityField } from '#model/quantity-field.ts';
 import { inMm } from '#units/quantity.ts';
 import type { Editor } from './editor.svelte.ts';
 import { designText } from './files.ts';
+import { carried, type Grip, gripAt } from './photo-grip.ts';
 import { takePicture } from './photo-intake.ts';
 import * as record from './photo-record.ts';
 
@@ -29,6 +30,8 @@ export class PhotoDesk {
   /** The length that the scale is told by, as typed. */
   knownLength = $state('10 mm');
   knownError = $state('0.1 mm');
+  /** A point that lies there already and is being put elsewhere. */
+  carry: { readonly grip: Grip; readonly to: PicturePoint } | null = $state.raw(null);
   /** What came of the last thing that was done. */
   says: { readonly text: string; readonly isWrong: boolean } | null = $state.raw(null);
   isBusy = $state(false);
@@ -110,6 +113,55 @@ export class PhotoDesk {
   /** Takes the last point back. */
   unpick(): void {
     this.points = this.points.slice(0, -1);
+  }
+
+  /** Takes up the point that lies within reach of a place, in pixels of the picture; false where none does. */
+  takeUp(place: PicturePoint, reach: number): boolean {
+    if (this.photo === null) return false;
+    const { photo, points: hand, measurements } = this;
+    const grip = gripAt(place, reach, { hand, photo, measurements });
+    this.carry = grip === null ? null : { grip, to: place };
+    return grip !== null;
+  }
+
+  /** Puts the point down where it was carried, as one step. `seen` as in `pick`. */
+  putDown(seen: number): void {
+    const { carry, photo } = this;
+    this.carry = null;
+    if (carry === null || photo === null) return;
+    const { of } = carry.grip;
+    const finest = Math.ceil(seen * 10) / 10;
+    const moved = { grip: carry.grip, to: keptPoint(carry.to) };
+    if (of === 'hand') {
+      this.#pickedTo = Math.max(this.#pickedTo, finest);
+      this.points = carried(this.points, of, moved);
+    } else if (of === 'scale') this.#moveScale(photo, moved, finest);
+    else this.#movePoint(photo, of.measurement, moved, finest);
+  }
+
+  #moveScale(photo: record.Photo, moved: NonNullable<typeof this.carry>, finest: number): void {
+    const { scale } = photo.note;
+    if (scale === null) return;
+    const [from = scale.from, to = scale.to] = carried([scale.from, scale.to], 'scale', moved);
+    const half = Math.max(scale.half, finest);
+    const known = { value: scale.length, plusMinus: scale.plusMinus };
+    if (photoScale(known, from, to, half) === null)
+      return this.#tell('Too short to tell a scale: the point stays where it was.', true);
+    const note = { ...photo.note, scale: { ...scale, from, to, half } };
+    this.#change(record.changePhoto(this.#editor.doc, photo, note), `scale of ${photo.id}`);
+  }
+
+  #movePoint(photo: record.Photo, id: string, moved: NonNullable<typeof this.carry>, finest: number): void {
+    const measurement = this.measurements.find((each) => each.id === id);
+    if (measurement === undefined) return;
+    const { measure, points: before } = measurement.note;
+    const points = carried(before, { measurement: id }, moved);
+    const half = Math.max(measurement.note.half, finest);
+    if (record.pickedSpan({ measure, points, half }) === null)
+      return this.#tell('Nothing can be measured there: the point stays where it was.', true);
+    const doc = record.changePoints(this.#editor.doc, measurement, photo, { points, half });
+    this.#change(doc, `move a point of ${id}`);
+    this.chosen = id;
   }
 
   /** The picked line is as long as the typed length says. */

@@ -64,13 +64,32 @@ export function changePhoto(doc: DesignFile, photo: Photo, note: PhotoNote): Des
   const after = editDesign(doc, `evidence[${photo.index}].says`, photoNoteText(note));
   return measurementsOf(after)
     .filter((measurement) => measurement.note.photo === photo.id)
-    .reduce((edited, { index, note: old, fields }) => {
-      const renewed = { ...old, found: foundOf(old, note) };
-      const said = editDesign(edited, `evidence[${index}].says`, measurementNoteText(renewed));
-      const figure = sendable(renewed);
-      const held = figure === null ? [] : fields.filter((path) => holds(doc, path, old));
-      return held.reduce((sent, path) => editDesign(sent, path, figure), said);
-    }, after);
+    .reduce(
+      (edited, each) => remeasured(edited, each, { ...each.note, found: foundOf(each.note, note) }),
+      after,
+    );
+}
+
+/** A point put to another place; what was found follows, and so do the fields that it was sent to. */
+export const changePoints = (
+  doc: DesignFile,
+  measurement: Measurement,
+  photo: Photo,
+  { points, half }: Pick<MeasurementNote, 'points' | 'half'>,
+): DesignFile => {
+  const note = { ...measurement.note, points, half };
+  return remeasured(doc, measurement, { ...note, found: foundOf(note, photo.note) });
+};
+
+function remeasured(
+  doc: DesignFile,
+  { index, note, fields }: Measurement,
+  renewed: MeasurementNote,
+): DesignFile {
+  const said = editDesign(doc, `evidence[${index}].says`, measurementNoteText(renewed));
+  const figure = sendable(renewed);
+  const held = figure === null ? [] : fields.filter((path) => holds(doc, path, note));
+  return held.reduce((sent, path) => editDesign(sent, path, figure), said);
 }
 
 /** Whether the field still says what was measured; a figure put in by hand since then is someone's own. */

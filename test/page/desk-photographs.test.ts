@@ -1,7 +1,15 @@
 import { deflateSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { drawPicture, edgeBetween, keptAt, pickAt, type DrawnPicture, type Point } from './drawn-picture.ts';
+import {
+  drawPicture,
+  edgeBetween,
+  keptAt,
+  pickAt,
+  placeOf,
+  type DrawnPicture,
+  type Point,
+} from './drawn-picture.ts';
 import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
 
 /** A scale 1000 px long, a wire of 60 px, a tape of 240 px, all across the picture's middle. */
@@ -123,6 +131,35 @@ describe.skipIf(!hasBrowser())('photographs', () => {
       .click();
     await page.getByRole('button', { name: 'measured on photo-1' }).click();
     await page.locator('.side li.chosen').waitFor();
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should let a point be dragged, or carried by keys, and the figure follow', async () => {
+    const { page, wrongs } = await openPage(browser, '#photographs');
+    await openPicture(page, DRAWN);
+    await pickAt(page, { x: 100, y: 100 });
+    await pickAt(page, { x: 900, y: 100 });
+    await page.getByRole('button', { name: 'Set the scale' }).click();
+    await pickAt(page, { x: 100, y: 300 });
+    await pickAt(page, { x: 500, y: 300 });
+    await expect.poll(async () => (await figureOf(page, 0))[0]).toBeCloseTo(5, 1);
+    await page.mouse.move(...(await placeOf(page, { x: 500, y: 300 })));
+    await page.mouse.down();
+    await page.mouse.move(...(await placeOf(page, { x: 600, y: 300 })));
+    await page.mouse.move(...(await placeOf(page, { x: 900, y: 300 })));
+    await page.mouse.up();
+    await expect.poll(async () => (await figureOf(page, 0))[0]).toBeCloseTo(10, 1);
+    // the cross stands where the last point was picked
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Shift+ArrowLeft');
+    await pickAt(page, { x: 100, y: 300 });
+    await page.keyboard.press('Backspace');
+    await page.keyboard.press('m');
+    for (let n = 0; n < 40; n++) await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Enter');
+    await expect.poll(async () => (await figureOf(page, 0))[0]).toBeCloseTo(5, 1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(async () => (await figureOf(page, 0))[0]).toBeCloseTo(10, 1);
     expect(wrongs).toEqual([]);
   });
 

@@ -103,12 +103,13 @@ export const edgeBetween = (page: Page, from: Point, to: Point): Promise<Point> 
     [from, to] as const,
   );
 
-/** Clicks at a point of the picture. */
-export async function pickAt(page: Page, point: Point): Promise<void> {
-  const at = await page.evaluate(({ x, y }) => {
+/** Where a point of the picture lies on the page. */
+export const placeOf = (page: Page, point: Point): Promise<[number, number]> =>
+  page.evaluate(({ x, y }) => {
     const paper = document.querySelector<SVGGElement>('svg[role=application] > g')!;
     const { x: left, y: top } = new DOMPoint(x, y).matrixTransform(paper.getScreenCTM()!);
-    return { x: left, y: top };
+    return [left, top];
   }, point);
-  await page.mouse.click(at.x, at.y);
-}
+
+export const pickAt = async (page: Page, point: Point): Promise<void> =>
+  page.mouse.click(...(await placeOf(page, point)));
