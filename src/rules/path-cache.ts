@@ -90,7 +90,7 @@ function geometryKeyOf(section: Section): string {
   for (const r of section.regions) {
     parts.push(r.x0, r.y0, r.x1, r.y1);
     if (r.kind === 'conductor') parts.push(r.conductor);
-    else parts.push(r.kind, r.body, r.stuff, r.crossX, r.crossY, r.closed ? 'c' : '', r.turnUp);
+    else parts.push(r.kind, r.body, r.stuff, r.crossX, r.crossY, r.closed ? `c${r.layer}` : '', r.turnUp);
   }
   for (const r of section.sagging) parts.push(r.x0, r.y0, r.x1, r.y1);
   return parts.join(',');

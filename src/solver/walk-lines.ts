@@ -21,6 +21,8 @@ class Walk {
   /** Runs through solids on one side of the line at hand, and the body of each. */
   readonly #found = new Map<number, number>();
   readonly #gridNodes: number;
+  /** First node of the run of edges turned up the flange that the line at hand is passing; null between two runs. */
+  #climb: number | null = null;
 
   constructor(
     readonly grid: Grid,
@@ -48,6 +50,7 @@ class Walk {
     const { owner, sags, solids } = this.grid;
     let runFrom = -1;
     let runLength = 0;
+    this.#climb = null;
     for (let k = 0; k < count; k++) {
       const a = cell + k * cellStep;
       const from = node + k * step;
@@ -64,6 +67,7 @@ class Walk {
       const sagging =
         vertical && ((one === AIR && sags[a] === 1) || (other === AIR && sags[a + beside] === 1));
       if (air) {
+        this.#climb = null;
         if (runFrom < 0) {
           runFrom = from;
           runLength = 0;
@@ -72,7 +76,10 @@ class Walk {
         continue;
       }
       const inside = one >= 0 && other >= 0 && solids[one]!.body === solids[other]!.body;
-      if (inside || one <= CONDUCTOR || other <= CONDUCTOR) continue;
+      if (inside || one <= CONDUCTOR || other <= CONDUCTOR) {
+        this.#climb = null;
+        continue;
+      }
       this.#surface(from, from + step, one, other, length, sagging, vertical);
     }
   }
@@ -151,23 +158,28 @@ class Walk {
     const turned = vertical && joint ? turnedUp(a, b) : null;
     const cost = sagging ? 0 : length;
     if (!turned) {
+      this.#climb = null;
       this.edges.add(from, to, cost, null, rank, kind);
       return;
     }
-    // past edges turned up the flange: once up and once down, however many plies are passed
-    this.edges.add(this.#behind(from, turned, rank), this.#behind(to, turned, rank), cost, null, rank, kind);
+    // past edges turned up the flange: once up and once down, however many plies are passed, in one layer or in several
+    // that lie on each other; past anything else the path is back at the flange
+    const climb = (this.#climb ??= from);
+    const [below, above] = [from, to].map((node) => this.#behind(node, climb, turned, rank));
+    this.edges.add(below!, above!, cost, null, rank, kind);
   }
 
   /** The hidden node at the upper edge of a turned-up ply, reached from `node` along the turned part. */
-  #behind(node: number, solid: GridSolid, rank: number): number {
-    // every layer is passed by itself: between two of them the path is back at the flange
-    const key = `${node} ${solid.region?.layer}`;
-    const known = this.#hidden.get(key);
-    if (known !== undefined) return known;
-    const hidden = this.#gridNodes + this.shownAt.length;
-    this.shownAt.push(node);
-    this.#hidden.set(key, hidden);
-    this.edges.add(node, hidden, solid.turnUp, null, rank, SURFACE);
+  #behind(node: number, climb: number, { turnUp }: GridSolid, rank: number): number {
+    const key = `${node} ${climb}`;
+    let hidden = this.#hidden.get(key);
+    if (hidden === undefined) {
+      hidden = this.#gridNodes + this.shownAt.length;
+      this.shownAt.push(node);
+      this.#hidden.set(key, hidden);
+    }
+    // between two layers turned up unequally far the shorter way counts
+    this.edges.add(node, hidden, turnUp, null, rank, SURFACE);
     return hidden;
   }
 

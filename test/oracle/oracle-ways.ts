@@ -43,13 +43,20 @@ function along(grid: Grid, node: number, step: Step, potted: boolean, options: P
   if (edge.kind !== 'surface') return [];
   if (edge.solid === null || step[1] === 0) return [{ ...edge, plies: 0 }];
   const found: Way[] = [];
-  let length = 2 * edge.solid.turnUp;
+  let length = turnUpAt(grid, node, potted);
   for (let next: typeof edge | null = edge; next !== null; next = edgeFrom(grid, next.to, step, potted)) {
-    if (next.kind !== 'surface' || next.solid === null || next.solid.layer !== edge.solid.layer) break;
+    if (next.kind !== 'surface' || next.solid === null) break;
     length += next.length;
-    found.push({ to: next.to, length, plies: 0, closed: edge.closed });
+    const down = turnUpAt(grid, next.to, potted);
+    found.push({ to: next.to, length: length + down, plies: 0, closed: edge.closed });
   }
   return found;
+}
+
+/** How far an edge is turned up at a node on the flange; between two layers the lesser counts. */
+function turnUpAt(grid: Grid, node: number, potted: boolean): number {
+  const beside = [edgeFrom(grid, node, [0, 1], potted), edgeFrom(grid, node, [0, -1], potted)];
+  return Math.min(...beside.flatMap((edge) => (edge?.kind === 'surface' ? (edge.solid?.turnUp ?? []) : [])));
 }
 
 /** Straight through one solid to its far side, on the line itself or as near beside it as one likes. */

@@ -108,6 +108,26 @@ describe('pieces past plies', () => {
   it('should lengthen the climb by twice the edge turned up: 6.1 + 2 x 1', () => {
     expect(summed(piecesOf(taped(1, 0.1, { turnUp: mm(1) })))[0]).toEqual([0, 8.1]);
   });
+
+  /** Three plies, the lowest in a layer of its own. */
+  const inTwoLayers = (lowest: number, others: number): Section => {
+    const section = taped(3, 0.1, { turnUp: mm(others) });
+    const regions = section.regions.map((region) =>
+      region.kind === 'ply' && region.ply === 0 ? { ...region, layer: 0, turnUp: mm(lowest) } : region,
+    );
+    return { ...section, regions };
+  };
+
+  it('should lengthen it no more where the plies are wound as two layers: 6.3 + 2 x 1', () => {
+    const one = summed(piecesOf(taped(3, 0.1, { turnUp: mm(1) })));
+    expect(one[0]).toEqual([0, 8.3]);
+    expect(summed(piecesOf(inTwoLayers(1, 1)))).toEqual(one);
+  });
+
+  it('should count where each end of the climb is turned up: 6.3 + 1 + 0.5', () => {
+    expect(summed(piecesOf(inTwoLayers(1, 0.5)))[0]).toEqual([0, 7.8]);
+    expect(summed(piecesOf(inTwoLayers(0, 1)))[0]).toEqual([0, 8.3]);
+  });
 });
 
 describe('pieces past closed joints', () => {
