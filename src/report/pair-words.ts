@@ -1,5 +1,6 @@
 // A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
 
+import { reaches } from '#rules/grade.ts';
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#rules/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from './circuit-look.ts';
@@ -36,11 +37,23 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
     case 'falls-short':
       return `${asked}, ${pair.achieved} is reached${why}.`;
     case 'not-shown':
-      return `${asked}; known is only ${pair.achieved}${why}. With every unknown at its best it would be ${pair.achievedAtBest}.`;
+      return isVoltageOpen(pair)
+        ? `${asked} and ${pair.achieved} is reached${why}. ${openWords(pair)}`
+        : `${asked}; known is only ${pair.achieved}${why}. ${openWords(pair)}`;
     default:
       return unreachable(pair.verdict);
   }
 }
+
+/** What keeps a pair from being shown. */
+export const openWords = (pair: PairVerdict): string =>
+  isVoltageOpen(pair)
+    ? `That holds for ${Math.round(pair.stress.rms)} V rms, the least it can be: the working voltage is not known.`
+    : `With every unknown at its best it would be ${pair.achievedAtBest}.`;
+
+/** It reaches what is needed, but at the floor of the voltage, and what really stands across it may be more. */
+const isVoltageOpen = ({ achieved, needed, stress }: PairVerdict): boolean =>
+  stress.basis === 'floor' && reaches(achieved, needed);
 
 function limitingWords(limiting: Limiting | null): string {
   if (limiting === null) return '';

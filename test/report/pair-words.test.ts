@@ -21,6 +21,15 @@ describe('pairSentence', () => {
     expect(pairSentence(open, looks)).toMatch(/known is only basic.*at its best it would be reinforced\.$/);
   });
 
+  it('should say that what is reached holds for the floor of the voltage only', () => {
+    const stress = { ...worst.stress, rms: 240, basis: 'floor' } as const;
+    const open = { ...worst, verdict: 'not-shown', achieved: 'reinforced', stress } as const;
+    const words = pairSentence(open, looks);
+    expect(words).toContain('asked and reinforced is reached');
+    expect(words).toMatch(/holds for 240 V rms.*the working voltage is not known\.$/);
+    expect(pairSentence({ ...open, achieved: 'basic' }, looks)).toContain('known is only basic');
+  });
+
   it('should say that nothing is asked', () => {
     expect(pairSentence(free, looks)).toBe('Between Primary and Auxiliary nothing is asked.');
   });
