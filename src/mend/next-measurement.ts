@@ -8,7 +8,7 @@ export interface NextMeasurement {
   /** With this one at its best; null where only several together change anything. */
   readonly atBest: Answer | null;
   /** Others that must be known with it before anything changes. */
-  readonly together: readonly string[];
+  readonly together: readonly Assumption[];
 }
 
 /** Null where nothing that is open decides. */
@@ -19,7 +19,7 @@ export function nextMeasurement(assumptions: readonly Assumption[], verdict: Ans
   const best = [...open].sort((a, b) => leads(b) - leads(a) || effort(a.field) - effort(b.field))[0];
   if (best === undefined) return null;
   const alone = leads(best) > 0;
-  const others = open.filter(({ field }) => field !== best.field).map(({ field }) => field);
+  const others = open.filter(({ field }) => field !== best.field);
   return {
     field: best.field,
     atBest: alone ? best.atBest : null,
