@@ -1,7 +1,7 @@
 // What a search tells apart of the plies that a path punctures. Printing counts plies of any kind together; grading
 // counts only what is worth something, each stuff by itself, and gives up a path that has enough of one.
 
-import { CLASSES, plyOf } from './code.ts';
+import { CLASSES, plyOf, withPlies } from './code.ts';
 import type { StuffId } from './build.ts';
 import type { Punctured } from './pieces.ts';
 
@@ -29,7 +29,7 @@ export function packed(punctured: readonly Punctured[] | null, counting: Countin
   let plies = 0;
   for (const { stuff, count } of punctured ?? []) {
     const cls = counting.classOf(stuff);
-    if (cls !== null) plies += plyOf(Math.min(cls, CLASSES - 1), count);
+    if (cls !== null) plies = withPlies(plies, plyOf(Math.min(cls, CLASSES - 1), count));
   }
   return plies;
 }

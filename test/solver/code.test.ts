@@ -114,4 +114,15 @@ describe('counting', () => {
   it('should count nothing where nothing is punctured', () => {
     expect(packed(null, grading)).toBe(0);
   });
+
+  it('should count many plies as many, each listed by itself', () => {
+    const all = countAll(3);
+    for (const plies of [5, 8, 9, 15, 16, 17, 250, 320]) {
+      const code = packed(
+        Array.from({ length: plies }, () => ({ stuff: 2, count: 1 })),
+        all,
+      );
+      expect(code, `${plies} plies`).toBe(plyOf(0, MANY));
+    }
+  });
 });
