@@ -42,8 +42,10 @@ export function sightLine(
   if (rows > heights.length) [heights, folded] = [new Float64Array(2 * rows), new Float64Array(2 * rows)];
   let height = 0;
   for (let r = 0; r < rows; r++) {
-    heights[r] = folded[r] = vs[va + r + 1]! - vs[va + r]!;
-    height += heights[r]!;
+    heights[r] = vs[va + r + 1]! - vs[va + r]!;
+    // a row that is passed where it sags counts nothing there, whatever else lies in it
+    folded[r] = sagsBetween(grid, view, va + r + 1, ua, ub) ? 0 : heights[r]!;
+    height += folded[r]!;
   }
   const du = us[ub]! - us[ua]!;
   for (let round = 0; round < ROUNDS; round++) {
@@ -73,6 +75,16 @@ export function sightLine(
     for (let r = 0; r < rows; r++) height += folded[r]!;
   }
   return null;
+}
+
+/** A row has a void whose height counts 0 between two grid lines. */
+function sagsBetween(grid: Grid, view: View, row: number, ua: number, ub: number): boolean {
+  if (view.swapped) return false;
+  const last = view.cell(Math.max(ua, ub), row);
+  for (let cell = view.cell(Math.min(ua, ub) + 1, row); cell <= last; cell++) {
+    if (grid.sags[cell] === 1) return true;
+  }
+  return false;
 }
 
 /**

@@ -16,7 +16,7 @@ export function collectSightLines(
   options: SolidOptions,
   edges: EdgeList,
 ): void {
-  const corners = cornersPassed(grid, contacts);
+  const corners = new Set([...cornersPassed(grid, contacts), ...edgesOfVoids(grid)]);
   for (const node of corners) collectStraight(grid, edges, corners, node);
   const turns = [...turningNodes(grid, edges), ...corners].sort((a, b) => a - b);
   const nx = grid.xs.length;
@@ -124,6 +124,24 @@ function cornersPassed(grid: Grid, { conductor }: Contacts): ReadonlySet<number>
   return found;
 }
 
+/**
+ * Nodes in air at the side of a void whose height counts 0: a line may turn there. Only above the rim of a former that is
+ * overfull does a void end in air; elsewhere it ends at walls.
+ */
+function edgesOfVoids(grid: Grid): readonly number[] {
+  const { xs, ys, sags } = grid;
+  const nx = xs.length;
+  const width = columns(grid);
+  const found: number[] = [];
+  if (!sags.includes(1)) return found;
+  for (let node = 0; node < nx * ys.length; node++) {
+    const cell = Math.floor(node / nx) * width + (node % nx);
+    const differs = (left: number) => sags[left] !== sags[left + 1];
+    if ((differs(cell) || differs(cell + width)) && isInAir(grid, node)) found.push(node);
+  }
+  return found;
+}
+
 function isInAir(grid: Grid, node: number): boolean {
   const nx = grid.xs.length;
   const width = columns(grid);
@@ -137,7 +155,7 @@ function isInAir(grid: Grid, node: number): boolean {
   );
 }
 
-/** Lines along x and y from a corner passed to the next corner or surface. */
+/** Lines along x and y from a place where a line may turn in air to the next one or a surface. */
 function collectStraight(grid: Grid, edges: EdgeList, corners: ReadonlySet<number>, from: number): void {
   const nx = grid.xs.length;
   const width = columns(grid);
