@@ -24,6 +24,7 @@ export function assumptionsOf(
   }));
   return [
     ...floors(pairs),
+    ...unproven(design),
     ...unknowns,
     ...unknownBridges(design, deciders),
     ...intervals.map((field): Assumption => ({
@@ -40,9 +41,40 @@ export function assumptionsOf(
       atBest: null,
       kind: 'default',
     })),
+    ...frequencies(pairs),
     ...ratings(design),
   ];
 }
+
+/** Pollution degree 1 wants a proof as potting does. */
+const unproven = ({ surroundings }: Design): readonly Assumption[] =>
+  surroundings.pollutionDegree === 1 && surroundings.proof !== 'tested'
+    ? [
+        {
+          field: 'surroundings.proof',
+          counted: 'pollution degree 1, though no test proves it',
+          decides: false,
+          atBest: null,
+          kind: 'unknown',
+        },
+      ]
+    : [];
+
+/** A voltage stated without its frequency is taken as the mains'. */
+const frequencies = (pairs: readonly PairOutcome[]): readonly Assumption[] =>
+  pairs.flatMap(({ between, needed, stress }): readonly Assumption[] =>
+    needed !== null && stress.notes.some(({ kind }) => kind === 'frequency-not-given')
+      ? [
+          {
+            field: 'workingVoltages',
+            counted: `between ${between.join(' and ')} at ${stress.frequency} Hz, the frequency of the mains`,
+            decides: false,
+            atBest: null,
+            kind: 'default',
+          },
+        ]
+      : [],
+  );
 
 /** Without a stated or computed voltage the rated mains is the floor, and nothing is shown above it. */
 function floors(pairs: readonly PairOutcome[]): readonly Assumption[] {

@@ -240,12 +240,22 @@ function fillLayer(
         kind: 'screen',
         ...placed,
         circuit: layer.circuit,
-        id: layer.id ?? `screen ${index + 1}`,
-        thickness: layer.thickness.value,
+        id: layer.id ?? unusedName(design, `screen ${index + 1}`),
+        // a screen of no thickness is there all the same
+        thickness: nm(Math.max(1, layer.thickness.value)),
         overlap: layer.overlap && fillSheet(filling, book, layer.overlap, `${field}.overlap`),
         inset: { left: layer.inset.left.value, right: layer.inset.right.value },
       };
   }
+}
+
+/** A name that no circuit, part or other screen has. */
+function unusedName({ circuits, parts, layers }: Design, wish: string): string {
+  const named = layers.map((layer) => (layer.kind === 'screen' ? layer.id : null));
+  const taken = [...circuits.map(({ id }) => id), ...parts.map(({ id }) => id), ...named];
+  let name = wish;
+  while (taken.includes(name)) name += '*';
+  return name;
 }
 
 /** Credit only where an entry of evidence names the field. */
@@ -270,7 +280,8 @@ function fillMargins(
         : nm(0);
     return {
       width,
-      filled: margin.filled,
+      // a block of no height is none
+      filled: margin.filled && margin.height?.value !== 0,
       height: margin.height?.value ?? null,
       moulded: margin.moulded,
       stuff: fillBlock(filling, margin, field),

@@ -44,23 +44,34 @@ export function judgeOnce(
   const now = settled(design, choice.ends);
   const filled = fillBuild(now, judging.book, choice);
   const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];
-  const first = judgeRoles(judging, now, choice, filled, coreBonds, new Set());
-  const demoted = demotedCircuits(now, first.pairs);
-  return demoted.size === 0 ? first : judgeRoles(judging, now, choice, filled, coreBonds, demoted);
+  let demoted: ReadonlySet<string> = new Set();
+  for (;;) {
+    const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
+    const further = demotedCircuits(now, outcome.pairs, demoted);
+    if (further.size === demoted.size) return outcome;
+    demoted = further;
+  }
 }
 
-/** Isolated circuits that fall below basic towards the mains: they count as mains everywhere else. */
-function demotedCircuits(design: Design, pairs: readonly PairOutcome[]): ReadonlySet<string> {
-  const role = (id: string) => design.circuits.find((circuit) => circuit.id === id)?.role;
-  return new Set(
-    pairs.flatMap(({ between, achieved }) => {
-      const roles = between.map(role);
-      const isolated = roles.indexOf('isolated');
-      return isolated >= 0 && roles.includes('mains') && !reaches(achieved, 'basic')
-        ? [between[isolated]!]
-        : [];
-    }),
-  );
+/**
+ * Isolated circuits that fall below basic towards the mains, or towards one that did so before: they count as mains
+ * everywhere else.
+ */
+function demotedCircuits(
+  design: Design,
+  pairs: readonly PairOutcome[],
+  before: ReadonlySet<string>,
+): ReadonlySet<string> {
+  const role = (id: string) =>
+    before.has(id) ? 'mains' : design.circuits.find((circuit) => circuit.id === id)?.role;
+  const demoted = pairs.flatMap(({ between, achieved }) => {
+    const roles = between.map(role);
+    const isolated = roles.indexOf('isolated');
+    return isolated >= 0 && roles.includes('mains') && !reaches(achieved, 'basic')
+      ? [between[isolated]!]
+      : [];
+  });
+  return new Set([...before, ...demoted]);
 }
 
 function judgeRoles(
@@ -86,12 +97,13 @@ function judgeRoles(
   );
   const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
   const questions = asked.map(({ question }) => question);
-  const tools = { stuffs: filled.stuffs, rules: solidRules(book) };
+  const rules = solidRules(book);
+  const plan = searchPlan(questions, filled.stuffs, rules);
   const search = {
     leastThickness: least,
     design,
-    tools,
-    plan: searchPlan(questions, filled.stuffs, tools.rules),
+    tools: { stuffs: plan.stuffs, rules },
+    plan,
     cache: judging.cache,
     printed: judging.printed,
     reachOnly: judging.reachOnly,

@@ -60,7 +60,8 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const worst = judgeWorst({ ...judging, printed: true }, design);
   const best = bestPairs(judging, design, worst);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
-  const { filled, build, sections, overfull } = worst.nominal;
+  const { filled, build, sections } = worst.nominal;
+  const { overfull } = worst;
   const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
   const open = new Set(
     answers.flatMap((answer, i) => (answer === 'not-shown' && short(worst.pairs[i]!) ? [i] : [])),
@@ -74,7 +75,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const overall = (pairs: readonly Answer[]): Answer => {
     const all = [
       ...pairs,
-      ...(heat.spot ? ['falls-short' as const] : []),
+      ...(heat.spot ? [heat.spot.verdict] : []),
       ...(overfull ? ['not-shown' as const] : []),
     ];
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
@@ -96,18 +97,13 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     pairs,
     weakSpots: [
       ...spots,
-      ...(overfull ? [overfullSpot(worst.nominal.build.height, build)] : []),
+      ...(overfull ? [overfullSpot(overfull.build)] : []),
       ...(heat.spot ? [heat.spot] : []),
     ],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
-    assumptions: assumptionsOf(
-      design,
-      filled.counted,
-      [...worst.ends.keys()],
-      deciders,
-      worst.pairs,
-      (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+    assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
+      overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
     ),
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
@@ -126,7 +122,7 @@ function bestPairs(
 ): readonly PairOutcome[] {
   const { filled } = worst.nominal;
   const strengthsOnly =
-    worst.ends.size === 0 &&
+    worst.intervals.length === 0 &&
     filled.counted.every(({ field }) => field.endsWith('.plyWithstand')) &&
     design.bridges.every((bridge, i) => unknownBridgeFields(bridge, i).length === 0);
   // with places and lengths known, a path through no solid is the same at best
@@ -184,14 +180,18 @@ function coreAsPrimary(
 }
 
 function heatVerdict(design: Design, book: Book): { readonly spot: WeakSpot | null } {
-  const { system, hottest, reserve } = heatOf(design, book);
-  if (!system || hottest === null || !reserve || reserve.asRead >= 0) return { spot: null };
+  const { system, hottest, plusMinus, reserve } = heatOf(design, book);
+  if (!system || hottest === null || !reserve || reserve.asRead >= plusMinus) return { spot: null };
   const parts = system.setBy.map(({ material }) => material).join(', ');
-  const says = `The hottest insulation is at ${hottest} degC; ${parts} is of class ${system.thermalClass}.`;
-  return { spot: { ...placeless('hot'), says, mend: 'Take material of a higher class, or keep it cooler.' } };
+  const give = plusMinus > 0 ? ` give or take ${plusMinus} K` : '';
+  const says = `The hottest insulation is at ${hottest} degC${give}; ${parts} is of class ${system.thermalClass}.`;
+  const verdict = reserve.asRead < 0 ? 'falls-short' : 'not-shown';
+  const mend = 'Take material of a higher class, or keep it cooler.';
+  return { spot: { ...placeless('hot'), verdict, says, mend } };
 }
 
-function overfullSpot(available: Nm, build: Parameters<typeof chamberFits>[0]): WeakSpot {
+function overfullSpot(build: Parameters<typeof chamberFits>[0]): WeakSpot {
+  const available = build.height;
   const used = Math.max(...chamberFits(build).map((fit) => fit.used)) as Nm;
   const says = `The layers are ${inMm(used).toFixed(2)} mm high, the former ${inMm(available).toFixed(2)} mm: they do not fit the window.`;
   return {

@@ -17,7 +17,11 @@ export function notJudgedOf(
 ): readonly string[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
   const stated = ({ between }: PairOutcome) =>
-    design.outside.some((entry) => entry.between.every((id) => between.includes(id)));
+    design.outside.some(
+      (entry) =>
+        (entry.clearance !== null || entry.creepage !== null) &&
+        entry.between.every((id) => between.includes(id)),
+    );
   return [
     ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
     ...leads,

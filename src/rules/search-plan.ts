@@ -11,6 +11,8 @@ import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
 
 export interface SearchPlan {
   readonly grading: Counting;
+  /** As grading knows them: those that the search cannot tell apart any more are worth nothing. */
+  readonly stuffs: readonly Stuff[];
   /** A piece longer than this is reinforced by its distance alone, for every pair. */
   readonly longest: Readonly<Record<Metric, number>>;
   /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
@@ -36,10 +38,14 @@ export function searchPlan(
       ),
     );
   const others = farEnds(questions);
+  const grading = gradingCount(questions, stuffs, rules);
   return {
+    stuffs: stuffs.map((stuff, id) =>
+      grading.classOf(id) === null ? { ...stuff, strength: null, layers: null } : stuff,
+    ),
     ends: (conductor) => !others.has(conductor),
     endsName: [...others].join(','),
-    grading: gradingCount(questions, stuffs, rules),
+    grading,
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
     weak: stuffs.flatMap((stuff, id) =>
@@ -89,7 +95,7 @@ function gradingCount(
   const unanswered = questions.some(({ asked }) => asked.creepage.levels.reinforced === null);
   const top = unanswered ? null : (Math.max(...highest) as VoltsPeak);
   stuffs.forEach((stuff, id) => {
-    // more classes than a search tells apart: the rest counts for nothing, which is on the safe side
+    // more classes than a search tells apart: the rest counts for nothing, in grading too
     if (stuff.strength === null && stuff.layers === null) return;
     if (classes.size >= CLASSES) return;
     const cls = classes.size;

@@ -15,23 +15,38 @@ export interface WorstCase {
   /** All at nominal; its sections are the ones drawn. */
   readonly nominal: ReturnType<typeof judgeOnce>;
   readonly pairs: readonly PairOutcome[];
-  /** Every interval with the end found worse. */
-  readonly ends: ReadonlyMap<string, -1 | 1>;
+  /** The first that is overfull; null where none is. */
+  readonly overfull: Outcome | null;
+  /** The intervals. */
+  readonly intervals: readonly string[];
+  /** Every interval with the end found worse, as the pairs find it: once where they agree. */
+  readonly ends: readonly Ends[];
 }
+
+type Ends = ReadonlyMap<string, -1 | 1>;
 
 export function judgeWorst(judging: Judging, design: Design, coreTo?: string | null): WorstCase {
   const nominal = judgeOnce(judging, design, WORST, coreTo);
   const outcomes: Outcome[] = [nominal];
-  const ends = new Map<string, -1 | 1>();
-  for (const path of intervalsOf(design)) {
+  const intervals = intervalsOf(design);
+  const worse = nominal.pairs.map(() => new Map<string, -1 | 1>());
+  for (const path of intervals) {
     const [low, high] = ([-1, 1] as const).map((end) =>
       judgeOnce(judging, design, withEnds(new Map([[path, end]])), coreTo),
     );
     outcomes.push(low!, high!);
-    ends.set(path, isLower(high!, low!) ? 1 : -1);
+    worse.forEach((ends, i) => ends.set(path, isLowerPair(high!.pairs[i]!, low!.pairs[i]!) ? 1 : -1));
   }
-  if (ends.size > 1) outcomes.push(judgeOnce(judging, design, withEnds(ends), coreTo));
-  return { nominal, pairs: lowestPairs(outcomes), ends };
+  const ends = intervals.length === 0 ? [] : distinct(worse);
+  if (intervals.length > 1)
+    outcomes.push(...ends.map((all) => judgeOnce(judging, design, withEnds(all), coreTo)));
+  const overfull = outcomes.find((outcome) => outcome.overfull) ?? null;
+  return { nominal, pairs: lowestPairs(outcomes), overfull, intervals, ends };
+}
+
+function distinct(all: readonly Ends[]): readonly Ends[] {
+  const named = new Map(all.map((ends) => [[...ends.values()].join(), ends]));
+  return [...named.values()];
 }
 
 /**
@@ -51,18 +66,13 @@ export function reachedAtWorst(
     return new Set([...among].filter((i) => reaches(outcome.pairs[i]!.achieved, outcome.pairs[i]!.needed)));
   };
   const nominal = reachedIn({ ...WORST, best }, pairs);
-  return ends.size === 0 ? nominal : reachedIn({ ...withEnds(ends), best }, nominal);
+  return ends.reduce((reached, all) => reachedIn({ ...withEnds(all), best }, reached), nominal);
 }
 
 const lowestPairs = (outcomes: readonly Outcome[]): readonly PairOutcome[] =>
   outcomes[0]!.pairs.map((_, i) =>
     outcomes.map((outcome) => outcome.pairs[i]!).reduce((a, b) => (isLowerPair(b, a) ? b : a)),
   );
-
-function isLower(a: Outcome, b: Outcome): boolean {
-  const difference = a.pairs.map((pair, i) => comparePairs(pair, b.pairs[i]!));
-  return (difference.find((step) => step !== 0) ?? 0) < 0;
-}
 
 const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
 

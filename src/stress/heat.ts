@@ -31,6 +31,8 @@ export interface Heat {
   /** Materials of the file whose class is not known; the wires' enamel is always among them. */
   readonly unknown: readonly string[];
   readonly hottest: Celsius | null;
+  /** Half-width of what was read, kelvin. */
+  readonly plusMinus: number;
   /** What is left to the class; negative where it is exceeded. As read, and lowered by what a thermocouple misses. */
   readonly reserve: {
     readonly asRead: number;
@@ -64,6 +66,7 @@ export function heatOf(design: Design, book: Book): Heat {
     system,
     unknown,
     hottest,
+    plusMinus: isKnown(hottestInsulation) ? hottestInsulation.plusMinus : 0,
     reserve: thermalClass === null || hottest === null ? null : reserveOf(thermalClass, hottest, book),
     allowed: thermalClass === null ? null : book.insulationTemperature(thermalClass),
     life: thermalClass === null || hottest === null ? null : lifeHours(thermalClass, hottest),
@@ -117,7 +120,12 @@ function materialsIn(design: Design): readonly Named[] {
       ),
     ]),
     ...layers.flatMap((layer, i) =>
-      layer.kind === 'screen' ? leadSleeve(`layers[${i}].lead`, layer.lead) : [],
+      layer.kind === 'screen'
+        ? [
+            ...leadSleeve(`layers[${i}].lead`, layer.lead),
+            ...taped(`layers[${i}].overlap.material`, layer.overlap?.material ?? null),
+          ]
+        : [],
     ),
     ...windings.flatMap((winding, i) => windingSleeves(`windings[${i}]`, winding)),
   ];

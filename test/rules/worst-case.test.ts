@@ -20,7 +20,8 @@ const endsOf = (changes: Changes) => {
     printed: false,
     reachOnly: false,
   };
-  return Object.fromEntries(judgeWorst(judging, designWith(changes)).ends);
+  const [ends = new Map<string, -1 | 1>()] = judgeWorst(judging, designWith(changes)).ends;
+  return Object.fromEntries(ends);
 };
 
 describe('intervals of a design', () => {
