@@ -22,6 +22,8 @@ export type ChainPiece =
       readonly rank: number;
       readonly what: string;
       readonly group: MaterialGroup;
+      /** Metal on metal. */
+      readonly isBare: boolean;
     };
 
 export interface Chain {

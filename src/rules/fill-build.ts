@@ -14,6 +14,7 @@ import { type Counted, Filling } from './filling.ts';
 import { fillLeads } from './fill-leads.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
+import { metalTies } from './metal-ties.ts';
 import type { Stuff } from './stuff.ts';
 
 /** So far from the winding that the core above never limits. */
@@ -105,13 +106,14 @@ function startSides(filling: Filling, design: Design) {
 }
 
 function coreBonds(filling: Filling, design: Design): readonly (string | null)[] {
-  const bonded = design.parts.find((part) => part.touches.includes('core') && part.bond !== 'floating');
   const { bond } = design.core;
+  const touched = metalTies(design, null).nameOf('core');
+  const bonded = design.circuits.some(({ id }) => id === touched) ? touched : null;
   if (typeof bond !== 'string') {
     const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
-    if (!best) return [bonded?.bond ?? null, ...design.circuits.map((circuit) => circuit.id)];
+    if (!best) return [bonded, ...design.circuits.map((circuit) => circuit.id)];
   } else if (bond !== 'floating') return [bond];
-  return [bonded?.bond ?? null];
+  return [bonded];
 }
 
 function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {

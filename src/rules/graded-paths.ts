@@ -4,11 +4,13 @@ import type { MaterialGroup } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/build.ts';
 import type { Counting } from '#solver/counting.ts';
+import type { LayOutOptions } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { ConductorRegion, Section } from '#solver/section.ts';
-import type { Nm } from '#units/quantity.ts';
+import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
 import { type ChainPiece, chainLength, chainPlies, chainRank, chainsBetween, linksOf } from './chain.ts';
+import { metalTies, type MetalTies } from './metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
@@ -41,12 +43,12 @@ export function placeOf(
   outsideGroups: readonly MaterialGroup[],
   build: Build,
   cache: PathCache,
-  leastThickness: Nm,
+  strength: LayOutOptions,
 ): Place {
-  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, leastThickness);
+  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, strength);
   return {
     build,
-    sections: cache.sections(build, leastThickness),
+    sections: cache.sections(build, strength),
     outside: { creepage: outside('creepage'), clearance: outside('clearance') },
   };
 }
@@ -69,11 +71,12 @@ export function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
   const { tools, design } = search;
   const asked = question.asked[metric];
   const inside = section === null ? [] : piecesInside(from, section);
-  const outside = from.place.outside[metric];
+  const ties = metalTies(design, coreTo);
+  const outside = [...from.place.outside[metric], ...contacts(ties)];
   if (section === null && outside.length === 0) return;
   const circuits = new Set(design.circuits.map((circuit) => circuit.id));
   const linked = (pieces: readonly ChainPiece[]) => {
-    const links = linksOf(pieces, tiesOf(design, coreTo));
+    const links = linksOf(pieces, ties.nameOf);
     return { links, floating: new Set([...links.keys()].filter((conductor) => !circuits.has(conductor))) };
   };
   const pieces = [...inside, ...outside];
@@ -89,10 +92,7 @@ export function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
     const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
     if (whollyOutside !== (section === null)) continue;
     const graded = gradeOfChain(chain, asked, tools);
-    const bare =
-      graded === 'functional' &&
-      section !== null &&
-      chain.pieces.every((piece) => isBareContact(section, piece));
+    const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
     yield {
       kind: 'path',
       metric,
@@ -135,24 +135,23 @@ function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainP
   }));
 }
 
-/** A conductor's own name, or that of the circuit it is tied to. */
-export function tiesOf(design: Design, coreTo: string | null): (conductor: string) => string {
-  const ties = new Map<string, string>();
-  if (coreTo !== null) ties.set('core', coreTo);
-  for (const part of design.parts) {
-    if (part.bond !== 'floating') ties.set(part.id, part.bond);
-    else if (part.touches.includes('core')) ties.set(part.id, coreTo ?? 'core');
-  }
-  for (const layer of design.layers) {
-    if (layer.kind === 'screen' && layer.circuit !== null && layer.id !== null)
-      ties.set(layer.id, layer.circuit);
-  }
-  return (conductor) => ties.get(conductor) ?? conductor;
-}
+/** Circuits that metal joins touch, wherever that is. */
+const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
+  joined.map((between) => ({
+    kind: 'outside',
+    between,
+    length: nm(0),
+    plies: 0,
+    rank: 0,
+    what: 'metal joins them',
+    group: 'IIIb',
+    isBare: true,
+  }));
 
 /** A contact of bare metal, enamel or cover on neither side. */
-export function isBareContact(section: Section, piece: ChainPiece): boolean {
-  if (piece.kind === 'outside' || piece.length > 0 || piece.plies > 0) return false;
+export function isBareContact(section: Section | null, piece: ChainPiece): boolean {
+  if (piece.kind === 'outside') return piece.isBare;
+  if (section === null || piece.length > 0 || piece.plies > 0) return false;
   const [x, y] = piece.piece.from;
   const bare = (conductor: string) =>
     section.regions.some(

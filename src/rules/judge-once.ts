@@ -92,13 +92,14 @@ function judgeRoles(
   const plain = workingVoltages(design);
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
   const least = book.leastThickness().value;
-  const builds = filled.builds.map((worse) =>
-    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, least)),
-  );
   const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
   const questions = asked.map(({ question }) => question);
   const rules = solidRules(book);
   const plan = searchPlan(questions, filled.stuffs, rules);
+  const strength = { leastThickness: least, weak: plan.weak };
+  const builds = filled.builds.map((worse) =>
+    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
+  );
   const search = {
     leastThickness: least,
     design,

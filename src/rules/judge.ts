@@ -93,7 +93,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
     notJudged: notJudgedOf(design, worst.pairs, filled.notJudged),
-    coreAsPrimary: coreAsPrimary(judging, design, answers),
+    coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
     weakSpots: [
       ...spots,
@@ -155,11 +155,12 @@ function answerOf(worst: PairOutcome, best: PairOutcome): Answer {
 function coreAsPrimary(
   judging: Parameters<typeof judgeWorst>[0],
   design: Design,
+  asIs: WorstCase,
   answers: readonly Answer[],
 ): CoreAsPrimary | null {
   const { bond } = design.core;
   const primary = design.circuits.find(({ role }) => role === 'mains');
-  if (bond !== 'floating' || !primary) return null;
+  if (bond !== 'floating' || !primary || asIs.nominal.coreBonds[0] !== null) return null;
   const worst = judgeWorst(judging, design, primary.id);
   const best = bestPairs(judging, design, worst, primary.id);
   const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));

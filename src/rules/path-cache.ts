@@ -4,11 +4,10 @@
 import type { Build, StuffId } from '#solver/build.ts';
 import type { Counting } from '#solver/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/find-pieces.ts';
-import { sectionsOf } from '#solver/lay-out.ts';
+import { type LayOutOptions, sectionsOf } from '#solver/lay-out.ts';
 import type { Network } from '#solver/network.ts';
 import type { Piece, SolidOptions } from '#solver/pieces.ts';
 import type { Section } from '#solver/section.ts';
-import type { Nm } from '#units/quantity.ts';
 
 /** A section with the number of its geometry: equal numbers have equal paths. */
 export type KeyedSection = Section & { readonly geometry: number };
@@ -35,10 +34,10 @@ export class PathCache {
   }
 
   /** Sections of a build, each distinct geometry once, the plain one first. */
-  sections(build: Build, leastThickness: Nm): readonly KeyedSection[] {
-    return this.#sections.get(JSON.stringify([build, leastThickness]), () => {
+  sections(build: Build, strength: LayOutOptions): readonly KeyedSection[] {
+    return this.#sections.get(JSON.stringify([build, strength]), () => {
       const seen = new Set<number>();
-      return sectionsOf(build, { leastThickness }).flatMap((section) => {
+      return sectionsOf(build, strength).flatMap((section) => {
         const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
         if (seen.has(geometry)) return [];
         seen.add(geometry);

@@ -7,6 +7,7 @@ import type { Region, Section, SolidRegion } from '#solver/section.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { FoundPath } from './outcome.ts';
 import type { PathLeg } from './verdict.ts';
+import { metalTies } from './metal-ties.ts';
 
 export type Point = readonly [number, number];
 
@@ -19,8 +20,7 @@ export interface OrientedLeg extends Leg {
 
 /** Legs of all pieces inside the section, oriented along the chain; outside entries have none. */
 export function orientedLegs(design: Design, path: FoundPath, from: string): readonly OrientedLeg[] {
-  const tied = (conductor: string) =>
-    conductor === 'core' && path.coreTo !== null ? path.coreTo : conductor;
+  const tied = metalTies(design, path.coreTo).nameOf;
   let at = from;
   return path.chain.pieces.flatMap((piece, i): readonly OrientedLeg[] => {
     const next = path.chain.over[i] ?? '';

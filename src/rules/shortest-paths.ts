@@ -4,7 +4,8 @@ import { countAll } from '#solver/counting.ts';
 import type { Metric } from '#solver/pieces.ts';
 import type { PairQuestion } from './asked.ts';
 import type { ChainPiece } from './chain.ts';
-import { gradedPaths, METRICS, type PathSearch, type Place, tiesOf } from './graded-paths.ts';
+import { gradedPaths, METRICS, type PathSearch, type Place } from './graded-paths.ts';
+import { metalTies } from './metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
@@ -22,7 +23,7 @@ export function shortestOfPairs(
   questions: readonly PairQuestion[],
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
-  const tied = tiesOf(search.design, coreTo);
+  const tied = metalTies(search.design, coreTo).nameOf;
   for (const metric of METRICS) {
     for (const section of [...place.sections, null]) {
       // longer than what the pairs have already is not looked for

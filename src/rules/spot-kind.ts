@@ -17,8 +17,10 @@ export interface PathPlace {
 export function placeOf(design: Design, path: FoundPath, legs: readonly OrientedLeg[]): PathPlace {
   const { section } = path;
   const short = path.metric === 'creepage' ? 'short-creepage' : 'short-clearance';
-  if (!section || legs.length === 0)
-    return { kind: overCore(design, path) ? 'core-bridge' : short, layers: [] };
+  if (!section || legs.length === 0) {
+    const kind = path.grade === 'none' ? 'touching' : overCore(design, path) ? 'core-bridge' : short;
+    return { kind, layers: [] };
+  }
   const ends = endRegions(section, legs);
   return {
     kind: kindOf(design, path, section, legs, ends) ?? short,

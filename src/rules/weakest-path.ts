@@ -64,7 +64,7 @@ function worstPath(
     };
     const { tools, plan } = search;
     const weigh = (piece: ChainPiece): readonly number[] => [
-      section !== null && isBareContact(section, piece) ? 0 : 1,
+      isBareContact(section, piece) ? 0 : 1,
       worthyPlies(piece, tools),
       ...seriesWeights(piece, question.asked[metric], tools),
     ];

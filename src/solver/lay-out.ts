@@ -8,15 +8,14 @@ import { Draft, rect } from './draft.ts';
 import { chamberFaces, fitOf } from './fit.ts';
 import { layBand, layRiser, type Laying, type Slump } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
-import { risersOf } from './risers.ts';
+import type { SleeveStrength } from './lead-shape.ts';
+import { chamberBeyond, risersOf } from './risers.ts';
 import type { Band, ChamberFit, Rect, Region, Section } from './section.ts';
 import { canDrift, isRetained } from './slump.ts';
 import { stackOf, topOf } from './stack.ts';
 
-export interface LayOutOptions {
-  /** A sleeve from this thickness up is strong, and its riser displaces nothing. */
-  readonly leastThickness: Nm;
-}
+/** A riser in a strong sleeve displaces nothing. */
+export type LayOutOptions = SleeveStrength;
 
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
 export function sectionsOf(build: Build, options: LayOutOptions): readonly Section[] {
@@ -41,12 +40,20 @@ function laySets(build: Build): readonly (readonly Lay[])[] {
   return [[], ...lays.map((lay) => [lay]), ...twos];
 }
 
-/** Every two leads of different circuits that leave at one side of a chamber. */
+/** Every two leads of different circuits that lie at one side of a chamber, those through a divider at either of its faces. */
 export function neighbourLays(build: Build): readonly (readonly [Lay, Lay])[] {
   const { lays, layers } = build;
-  const chamber = (lay: Lay) => layers[lay.layer]!.chamber;
+  const sides = lays.map((lay) => {
+    const { chamber } = layers[lay.layer]!;
+    const beyond = lay.kind === 'link' ? null : chamberBeyond(build, chamber, lay.exit);
+    const behind = lay.exit === 'left' ? 'right' : 'left';
+    return [`${chamber} ${lay.exit}`, ...(beyond === null ? [] : [`${beyond} ${behind}`])];
+  });
+  const sidesOf = new Map(lays.map((lay, i) => [lay, sides[i]!]));
   const meet = (a: Lay, b: Lay) =>
-    a.circuit !== b.circuit && a.group !== b.group && a.exit === b.exit && chamber(a) === chamber(b);
+    a.circuit !== b.circuit &&
+    a.group !== b.group &&
+    sidesOf.get(a)!.some((side) => sidesOf.get(b)!.includes(side));
   return lays.flatMap((a, i) => lays.slice(i + 1).flatMap((b) => (meet(a, b) ? [[a, b] as const] : [])));
 }
 
@@ -55,7 +62,7 @@ export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options
   const draft = new Draft(build);
   const faces = chamberFaces(build);
   const stacks = faces.map((_, chamber) => stackOf(build, chamber, lays));
-  const risers = risersOf(build, lays, stacks, options.leastThickness);
+  const risers = risersOf(build, lays, stacks, options);
   const bands: Band[] = [];
   const laying: Laying = { draft, build, risers, slump, bands };
   stacks.forEach((stack, chamber) => stack.forEach((band) => layBand(laying, chamber, band)));

@@ -3,7 +3,7 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, Lay, Side } from './build.ts';
 import { chamberFaces, placementOf } from './fit.ts';
-import { crossesBack, leadSize, riserIsStrong } from './lead-shape.ts';
+import { crossesBack, leadSize, riserIsStrong, type SleeveStrength } from './lead-shape.ts';
 import type { StackBand } from './stack.ts';
 import { topOf } from './stack.ts';
 
@@ -28,11 +28,11 @@ export function risersOf(
   build: Build,
   lays: readonly Lay[],
   stacks: readonly (readonly StackBand[])[],
-  leastThickness: Nm,
+  strength: SleeveStrength,
 ): readonly Riser[] {
   const risers: Riser[] = [];
   for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
-    if (riserIsStrong(lay, leastThickness)) continue;
+    if (riserIsStrong(lay, strength)) continue;
     const chamber = build.layers[lay.layer]!.chamber;
     const stack = stacks[chamber]!;
     const lead = leadOf(stack, lay);
@@ -121,7 +121,8 @@ const rimOr = (build: Build, stack: readonly StackBand[]): Nm => nm(Math.max(bui
 const bandTop = (stack: readonly StackBand[], position: number): Nm =>
   stack.find((band) => band.kind === 'layer' && band.position === position)!.y1;
 
-function chamberBeyond(build: Build, chamber: number, exit: Side): number | null {
+/** The chamber that a lead enters through the divider at its exit; null at an outer flange. */
+export function chamberBeyond(build: Build, chamber: number, exit: Side): number | null {
   const next = chamber + (exit === 'left' ? -1 : 1);
   return next >= 0 && next < build.chambers.length ? next : null;
 }

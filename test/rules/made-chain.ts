@@ -31,6 +31,7 @@ export const outside = (between: Ends, length: number, rank = 3): ChainPiece => 
   rank,
   what: 'pin rows',
   group: 'IIIb',
+  isBare: false,
 });
 
 /** Over as many floating conductors as there are joints between the pieces. */
