@@ -58,7 +58,7 @@ export function sightLine(
     for (let r = 0; r < rows; r++) {
       climbed += folded[r]!;
       const next = us[ua]! + (du * climbed) / height;
-      const found = rowKind(grid, view, va + r + 1, at, next, near);
+      const found = rowKind(grid, view, va + r + 1, at, next, near, du > 0);
       if (found === null) return null;
       clear &&= found === 'air';
       const wanted = found === 'air' ? heights[r]! : 0;
@@ -89,7 +89,7 @@ function sagsBetween(grid: Grid, view: View, row: number, ua: number, ub: number
 
 /**
  * What a line meets in one row between two places: air, a void that counts 0, a solid; null where it cannot go. `near`:
- * a column near both.
+ * a column near both; `forth`: the line runs towards larger u.
  */
 function rowKind(
   grid: Grid,
@@ -98,12 +98,19 @@ function rowKind(
   from: number,
   to: number,
   near: number,
+  forth: boolean,
 ): 'air' | 'void' | number | null {
   const lo = Math.min(from, to);
   const hi = Math.max(from, to);
   const { us } = view;
-  const first = columnAt(us, lo + GRAZE, near);
-  const last = Math.max(first, columnAt(us, hi - GRAZE, first));
+  let first = columnAt(us, lo + GRAZE, near);
+  let last = Math.max(first, columnAt(us, hi - GRAZE, first));
+  if (hi - lo <= GRAZE) {
+    // straight along a grid line: in the cell ahead, or behind where metal is ahead
+    const left = columnAt(us, lo - GRAZE, first);
+    const [ahead, behind] = forth ? [first, left] : [left, first];
+    first = last = grid.owner[view.cell(ahead, row)]! <= CONDUCTOR ? behind : ahead;
+  }
   let kind: 'air' | 'void' | number | null = null;
   for (let column = first; column <= last; column++) {
     const cell = view.cell(column, row);
@@ -160,7 +167,7 @@ function settled(
   for (let r = 0; r < rows; r++) {
     climbed += folded[r]!;
     const next = us[ua]! + (du * climbed) / height;
-    const kind = rowKind(grid, view, va + r + 1, at, next, near);
+    const kind = rowKind(grid, view, va + r + 1, at, next, near, du > 0);
     if (typeof kind === 'number') {
       const same = inside >= 0 && grid.solids[inside]!.body === grid.solids[kind]!.body;
       if (!same && !leave()) return null;

@@ -1,8 +1,9 @@
 // What must change nothing: mirror images, one layer of tape wound as two, other names and another order.
 
-import { describe, it } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
 import type { Verdict } from '#rules/verdict.ts';
-import { copyOf, mirrored, renamed, renamedCircuit, split, type File } from './change-design.ts';
+import { copyOf, mirrored, renamed, renamedCircuit, split, verdictOf, type File } from './change-design.ts';
 import { check, type Complain } from './check-law.ts';
 
 describe('nothing changes', () => {
@@ -16,6 +17,13 @@ describe('nothing changes', () => {
           for (const layer of copy.layers) if (layer.kind === 'winding') layer.spread = true;
         }),
     );
+  });
+
+  it('should hold for a build whose line through air starts along the end of a ply, and its mirror image', () => {
+    const file = JSON.parse(
+      readFileSync(new URL('./line-along-ply-end.json', import.meta.url), 'utf8'),
+    ) as File;
+    expect(same(verdictOf(file)!, verdictOf(mirrored(file))!)).toEqual([]);
   });
 
   it('should hold for a tape layer wound as two', () => {
