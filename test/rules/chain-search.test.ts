@@ -15,26 +15,13 @@ import {
 import { heightOf } from '#rules/grade.ts';
 import { gradeOfChain, type GradingTools, seriesWeights } from '#rules/path-grade.ts';
 import { solidRules } from '#rules/solid-grade.ts';
-import type { Stuff } from '#rules/stuff.ts';
-import { because } from '#standards/because.ts';
 import { ruleBook } from '#standards/book.ts';
-import { nm, voltsPeak } from '#units/quantity.ts';
-import { ASKED, inside, outside } from './made-chain.ts';
+import { ASKED, inside, outside, plyOf } from './made-chain.ts';
 
 const FLOATING = ['core', 'foil', 'band', 'clip'] as const;
 
 /** Stands the basic test, as one ply of common tape does. */
-const PLY: Stuff = {
-  kind: 'sheet',
-  alike: 'tape',
-  group: 'IIIa',
-  strength: voltsPeak(3050),
-  stated: true,
-  thickness: nm(60_000),
-  bonded: null,
-  layers: null,
-  because: because('made'),
-};
+const PLY = plyOf(3050);
 const TOOLS: GradingTools = { stuffs: [PLY], rules: solidRules(ruleBook('iec-62368-1')!) };
 
 const ends = fc

@@ -2,8 +2,10 @@
 
 import type { Chain, ChainPiece } from '#rules/chain.ts';
 import type { Asked } from '#rules/path-grade.ts';
+import type { Stuff } from '#rules/stuff.ts';
 import type { Piece } from '#solver/pieces.ts';
-import { mm, voltsPeak } from '#units/quantity.ts';
+import { because } from '#standards/because.ts';
+import { mm, nm, voltsPeak } from '#units/quantity.ts';
 
 type Ends = readonly [string, string];
 
@@ -38,6 +40,19 @@ export const outside = (between: Ends, length: number, rank = 3): ChainPiece => 
 export const chainOf = (...pieces: readonly ChainPiece[]): Chain => ({
   pieces,
   over: pieces.slice(1).map((_, i) => `float ${i + 1}`),
+});
+
+/** A ply of tape that stands this peak. */
+export const plyOf = (strength: number): Stuff => ({
+  kind: 'sheet',
+  alike: 'tape',
+  group: 'IIIa',
+  strength: voltsPeak(strength),
+  stated: true,
+  thickness: nm(60_000),
+  bonded: null,
+  layers: null,
+  because: because('made'),
 });
 
 /** X is 1 mm; along the worst group twice as much is asked. */

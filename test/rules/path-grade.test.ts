@@ -5,24 +5,12 @@ import { describe, expect, it } from 'vitest';
 import type { ChainPiece } from '#rules/chain.ts';
 import { gradeOfChain, type Asked, type GradingTools } from '#rules/path-grade.ts';
 import { solidRules } from '#rules/solid-grade.ts';
-import type { Stuff } from '#rules/stuff.ts';
-import { because } from '#standards/because.ts';
 import { ruleBook } from '#standards/book.ts';
-import { nm, voltsPeak } from '#units/quantity.ts';
-import { ASKED, chainOf, inside, outside } from './made-chain.ts';
+import { nm } from '#units/quantity.ts';
+import { ASKED, chainOf, inside, outside, plyOf } from './made-chain.ts';
 
 /** Stands the reinforced test: two of it in one piece are reinforced. */
-const PLY: Stuff = {
-  kind: 'sheet',
-  alike: 'tape',
-  group: 'IIIa',
-  strength: voltsPeak(5000),
-  stated: true,
-  thickness: nm(60_000),
-  bonded: null,
-  layers: null,
-  because: because('made'),
-};
+const PLY = plyOf(5000);
 const TOOLS: GradingTools = { stuffs: [PLY], rules: solidRules(ruleBook('iec-62368-1')!) };
 
 const gradeOf = (pieces: readonly ChainPiece[], asked: Asked = ASKED) =>
