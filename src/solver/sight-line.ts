@@ -105,12 +105,7 @@ function rowKind(
   const { us } = view;
   let first = columnAt(us, lo + GRAZE, near);
   let last = Math.max(first, columnAt(us, hi - GRAZE, first));
-  if (hi - lo <= GRAZE) {
-    // straight along a grid line: in the cell ahead, or behind where metal is ahead
-    const left = columnAt(us, lo - GRAZE, first);
-    const [ahead, behind] = forth ? [first, left] : [left, first];
-    first = last = grid.owner[view.cell(ahead, row)]! <= CONDUCTOR ? behind : ahead;
-  }
+  if (hi - lo <= GRAZE) first = last = uprightColumn(grid, view, row, lo, first, forth);
   let kind: 'air' | 'void' | number | null = null;
   for (let column = first; column <= last; column++) {
     const cell = view.cell(column, row);
@@ -124,6 +119,21 @@ function rowKind(
     }
   }
   return kind;
+}
+
+/** Column of a line that stands upright in a row: on a grid line the one ahead, or behind where metal is ahead. */
+function uprightColumn(
+  grid: Grid,
+  view: View,
+  row: number,
+  at: number,
+  near: number,
+  forth: boolean,
+): number {
+  const right = columnAt(view.us, at + GRAZE, near);
+  const left = columnAt(view.us, at - GRAZE, right);
+  const [ahead, behind] = forth ? [right, left] : [left, right];
+  return grid.owner[view.cell(ahead, row)]! <= CONDUCTOR ? behind : ahead;
 }
 
 /** Column of cells (as counted by the grid) that holds a coordinate, looked for from one that is near. */
@@ -150,11 +160,18 @@ function settled(
   let at = us[ua]!;
   let near = ua;
   let climbed = 0;
-  // the solid that the line is in, and how far through it
+  // the solid that the line is in, in which column, and how far through it
   let inside = -1;
+  let column = 0;
   let through = 0;
-  const leave = (): boolean => {
+  /** A solid is crossed from face to face: it does not go on in the row before or after. */
+  const goesOn = (row: number): boolean => {
+    const owner = grid.owner[view.cell(column, row)]!;
+    return owner >= 0 && grid.solids[owner]!.body === grid.solids[inside]!.body;
+  };
+  const leave = (row: number): boolean => {
     if (inside < 0) return true;
+    if (goesOn(row)) return false;
     const solid = grid.solids[inside]!;
     const crossing = view.swapped ? solid.crossX : solid.crossY;
     if (crossing === 'strong') return false;
@@ -170,14 +187,19 @@ function settled(
     const kind = rowKind(grid, view, va + r + 1, at, next, near, du > 0);
     if (typeof kind === 'number') {
       const same = inside >= 0 && grid.solids[inside]!.body === grid.solids[kind]!.body;
-      if (!same && !leave()) return null;
-      inside = kind;
+      if (!same) {
+        if (!leave(va + r + 1)) return null;
+        inside = kind;
+        // what a settled line crosses is folded: it stands upright there
+        column = uprightColumn(grid, view, va + r + 1, at, near, du > 0);
+        if (goesOn(va + r)) return null;
+      }
       through += heights[r]!;
-    } else if (!leave()) return null;
+    } else if (!leave(va + r + 1)) return null;
     at = next;
     near = columnAt(us, at, near);
   }
-  if (!leave()) return null;
+  if (!leave(va + rows + 1)) return null;
   return { length: Math.hypot(du, height), punctured: punctured.length > 0 ? punctured : null };
 }
 

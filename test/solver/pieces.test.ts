@@ -207,3 +207,32 @@ describe('sight lines', () => {
     expect(lengthOf({ ...rest, frame, sagging }, 'clearance')).toBeCloseTo(Math.sqrt(18), 5);
   });
 });
+
+describe('lines through air beside a flange', () => {
+  /**
+   * `a` lies 1.4 mm inside a flange of 1 mm and 0.35 mm under its rim, `b` on the rim 1.4 mm further out; a strong block
+   * 1.2 mm wide stands in the way.
+   */
+  const beside = (side: 1 | -1): Section => {
+    const at = ([x0, y0, x1, y1]: readonly [number, number, number, number]) =>
+      side === 1 ? ([x0, y0, x1, y1] as const) : ([-x1, y0, -x0, y1] as const);
+    return sectionOf(at([-3, -20, 10, 6]), [
+      solid(at([-3, -20, 10, 0])),
+      solid(at([-3, 0, 0, 1])),
+      solid(at([1.4, 0, 3, 0.6]), 1, STRONG),
+      solid(at([0, 0.7, 1.2, 1]), 2, STRONG),
+      metal('a', at([1.4, 0.6, 3, 0.65])),
+      metal('b', at([-2.4, 1, -1.4, 1.5])),
+    ]);
+  };
+
+  it.each([1, -1] as const)(
+    'should not climb inside it for nothing: hypot(0.2, 0.35) + 1.2 + 1.4 (%i)',
+    (side) => {
+      const [shortest, ...others] = summed(piecesOf(beside(side), { metric: 'clearance' }));
+      expect(shortest![0]).toBe(0);
+      expect(shortest![1]).toBeCloseTo(Math.hypot(0.2, 0.35) + 1.2 + 1.4, 4);
+      expect(others).toEqual([]);
+    },
+  );
+});
