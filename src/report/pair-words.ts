@@ -5,7 +5,8 @@ import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#rules/verdict.ts
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from './circuit-look.ts';
 import { marginSentence } from './margin-words.ts';
-import { lengthDown, lengthUp, plies } from './number-words.ts';
+import { lengthDown, lengthUp } from './number-words.ts';
+import { solidsCrossed } from './path-words.ts';
 import { answerWords } from './answer-words.ts';
 
 /** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
@@ -22,13 +23,19 @@ export function limitingFigure(limiting: Limiting | null): string {
   const { metric, bridge, length, required } = limiting;
   if (metric === 'bridge') return `bridging part ${bridge ?? ''}`.trimEnd();
   if (length === null) return `${metric}, solid insulation alone`;
-  return `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  const figure = `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  return isTooShort(limiting) ? `${figure}, each piece too short to count` : figure;
 }
+
+/** Pieces of a path over conductors count for nothing where each is too short by itself. */
+export const isTooShort = ({ length, legs }: Limiting): boolean =>
+  length === 0 && legs.some((leg) => leg.length > 0);
 
 /** Why the pair stands where it stands, in one sentence. */
 export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): string {
   const [a = '', b = ''] = pair.between.map((id) => nameOf(id, looks));
   if (pair.required === null) return `Between ${a} and ${b} nothing is asked.`;
+  if (isUndrawn(pair)) return undrawnWords(pair, looks);
   const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
   const why = limitingWords(pair.limiting);
   switch (pair.verdict) {
@@ -45,6 +52,17 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
   }
 }
 
+/** Nothing of one circuit is drawn, so that there is nothing to judge. */
+export const isUndrawn = ({ undrawn, verdict }: PairVerdict): boolean =>
+  undrawn.length > 0 && verdict === 'not-shown';
+
+function undrawnWords({ undrawn, between }: PairVerdict, looks: readonly CircuitLook[]): string {
+  const missing = undrawn.map((id) => nameOf(id, looks)).join(' or ');
+  return `No winding of ${missing} is drawn: there is nothing to judge between ${between
+    .map((id) => nameOf(id, looks))
+    .join(' and ')}.`;
+}
+
 /** What keeps a pair from being shown. */
 export const openWords = (pair: PairVerdict): string =>
   isVoltageOpen(pair)
@@ -57,14 +75,38 @@ const isVoltageOpen = ({ achieved, needed, stress }: PairVerdict): boolean =>
 
 function limitingWords(limiting: Limiting | null): string {
   if (limiting === null) return '';
-  const { metric, length, required, plies: count, over } = limiting;
-  const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
-  const through = count === 0 ? '' : `, through ${plies(count)}`;
-  const way = over.length === 0 ? '' : `, over ${over.join(' and ')}`;
+  const { metric, length, required, over, legs, outside } = limiting;
   if (metric === 'bridge') return `, limited by ${limiting.bridge ?? 'a part'}, which bridges the two`;
   if (length === null) return ', limited by solid insulation alone';
-  return `: the ${WAYS[metric]} is ${lengthDown(length)} mm${needed}${through}${way}`;
+  const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
+  const crossed = solidsCrossed(legs);
+  const through = crossed.length === 0 ? '' : `, through ${listed(crossed)}`;
+  const way = over.length === 0 ? '' : `, over ${listed(over)}`;
+  if (length > 0)
+    return `: the ${wayOf(metric, outside, over)} is ${lengthDown(length)} mm${needed}${through}${way}`;
+  // no figure to set against what is needed: they touch, a solid lies between, or each piece is too short to count
+  if (isTooShort(limiting))
+    return `: every piece of the ${wayOf(metric, outside, over)} is too short to count${needed}${through}${way}`;
+  if (crossed.length > 0)
+    return `: only ${listed(crossed)} ${isOne(crossed) ? 'lies' : 'lie'} between them${way}`;
+  return over.length > 0 ? `: the way${way} is no distance at all` : ': they touch';
 }
+
+/** A distance outside the window goes by the name that the file gives it. */
+function wayOf(
+  metric: 'creepage' | 'clearance',
+  outside: readonly string[],
+  over: readonly string[],
+): string {
+  return outside.length > 0 && over.length === 0
+    ? `${metric} outside the window (${outside.join(', ')})`
+    : WAYS[metric];
+}
+
+const isOne = (crossed: readonly string[]): boolean => crossed.length === 1 && !/^\d/.test(crossed[0] ?? '');
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 
 const WAYS = {
   creepage: 'shortest way along surfaces',
@@ -86,9 +128,18 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
   const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
   if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
   const asked = verdict.pairs.filter(({ required }) => required !== null).length;
-  if (verdict.verdict === 'meets' && asked > 1) return `All ${asked} pairs that ask for insulation have it.`;
+  if (verdict.verdict === 'meets') {
+    const all = `${asked === 2 ? 'Both' : `All ${asked}`} pairs that ask for insulation have it.`;
+    return `${asked > 1 ? all : pairSentence(worst, looks)}${coreWords(verdict)}`;
+  }
   return marginSentence(worst, (id) => nameOf(id, looks)) ?? pairSentence(worst, looks);
 }
+
+/** A laboratory that counts the core with the mains may find otherwise. */
+const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
+  coreAsPrimary === null || coreAsPrimary.verdict === verdict
+    ? ''
+    : ` With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;
 
 /** `4.83 of 5.6 mm` of a spot; empty where it has no length. */
 export function spotFigure({ length, required }: WeakSpot): string {
@@ -100,4 +151,6 @@ export function spotFigure({ length, required }: WeakSpot): string {
 export const pairLine = (pair: PairVerdict, looks: readonly CircuitLook[]): string =>
   pair.required === null
     ? `${pairNames(pair.between, looks)}: nothing is asked`
-    : `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved} of ${pair.needed}`;
+    : isUndrawn(pair)
+      ? `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, nothing to judge`
+      : `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved} of ${pair.needed}`;

@@ -31,6 +31,14 @@ export const pathSentence = (legs: readonly PathLeg[]): string =>
 const tellsTheSame = (a: PathLeg, b: PathLeg): boolean =>
   (a.kind === b.kind && a.says === b.says) || (throughPlies(a) && throughPlies(b));
 
+/** What a path goes through, told once each: `2 plies`, `the margin block`. */
+export function solidsCrossed(legs: readonly PathLeg[]): readonly string[] {
+  const through = legs.filter(({ kind }) => kind === 'through');
+  const count = through.filter(throughPlies).reduce((sum, leg) => sum + leg.plies, 0);
+  const named = through.filter((leg) => !throughPlies(leg)).map(({ says }) => says.replace(/^through /, ''));
+  return [...(count === 0 ? [] : [plies(count)]), ...new Set(named)];
+}
+
 /** Told by their number, however many of them the judgement put into one leg. */
 const throughPlies = ({ kind, says }: PathLeg): boolean =>
   kind === 'through' && (says === '' || /\bpl(y|ies)$/.test(says));

@@ -21,6 +21,7 @@ import { printPair } from './print-pair.ts';
 import { notJudgedOf, remarksOf } from './remarks.ts';
 import { requiredLength, weakSpots } from './spots.ts';
 import type { Answer, CoreAsPrimary, Fit, Verdict, WeakSpot } from './verdict.ts';
+import { undrawnCircuits } from './undrawn.ts';
 import { judgeWorst, type WorstCase } from './worst-case.ts';
 
 export interface Judgement {
@@ -59,7 +60,8 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
   const best = bestPairs(judging, design, worst);
-  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
+  const undrawn = undrawnCircuits(design);
+  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
   const { filled, build, sections } = worst.nominal;
   const { overfull } = worst;
   const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
@@ -81,7 +83,14 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
   };
   const pairs = worst.pairs.map((pair, i) =>
-    printPair(book, design, pair, (pair.needed === null ? pair : best[i]!).achieved, answers[i]!),
+    printPair(
+      book,
+      design,
+      pair,
+      (pair.needed === null ? pair : best[i]!).achieved,
+      answers[i]!,
+      pair.needed === null ? [] : pair.between.filter((id) => undrawn.has(id)),
+    ),
   );
   const spots = weakSpots(
     design,
@@ -144,11 +153,15 @@ const isThroughNothing = ({ chain, tools }: FoundPath): boolean =>
       step.piece.punctured.every(({ stuff }) => ['block', 'wall'].includes(tools.stuffs[stuff]!.kind)),
   );
 
-/** Both short: falls short. Both good: meets. A pair without any known voltage is never shown to meet. */
-function answerOf(worst: PairOutcome, best: PairOutcome): Answer {
+/**
+ * Both short: falls short. Both good: meets. A pair without any known voltage, or of which one circuit is not drawn, is
+ * never shown to meet.
+ */
+function answerOf(worst: PairOutcome, best: PairOutcome, undrawn: ReadonlySet<string>): Answer {
   if (worst.needed === null) return 'meets';
   if (!reaches(best.achieved, best.needed)) return 'falls-short';
-  return reaches(worst.achieved, worst.needed) && worst.stress.basis !== 'floor' ? 'meets' : 'not-shown';
+  const isKnown = worst.stress.basis !== 'floor' && !worst.between.some((id) => undrawn.has(id));
+  return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
 }
 
 /** Laboratories often count the core with the primary: shown beside a core that floats. */
@@ -163,11 +176,13 @@ function coreAsPrimary(
   if (bond !== 'floating' || !primary || asIs.nominal.coreBonds[0] !== null) return null;
   const worst = judgeWorst(judging, design, primary.id);
   const best = bestPairs(judging, design, worst, primary.id);
-  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!));
+  const undrawn = undrawnCircuits(design);
+  const isUndrawn = ({ between }: PairOutcome) => between.some((id) => undrawn.has(id));
+  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
   const asked = worst.pairs.flatMap((pair, i) => (pair.needed === null ? [] : [{ pair, verdict: tied[i]! }]));
   const pairs = asked.map(({ pair, verdict }) => ({
     between: pair.between,
-    achieved: pair.achieved,
+    achieved: isUndrawn(pair) && verdict === 'not-shown' ? ('none' as const) : pair.achieved,
     verdict,
     length: pair.holding?.kind === 'path' ? inMm(pair.holding.length as Nm) : null,
     required: pair.holding?.kind === 'path' ? requiredLength(pair.holding, pair) : null,

@@ -19,22 +19,25 @@ export function printPair(
   worst: PairOutcome,
   atBest: Grade,
   verdict: Answer,
+  undrawn: readonly string[],
 ): PairVerdict {
   const { between, needed } = worst;
+  const achieved = undrawn.length > 0 && verdict === 'not-shown' ? 'none' : worst.achieved;
   const paths = (['creepage', 'clearance'] as const).flatMap((metric) =>
     PRINTED_PLIES.map((k) => printPath(design, worst, metric, k, worst.shortest[metric][k] ?? null)),
   );
   return {
     between,
     needed: needed ?? 'functional',
-    achieved: worst.achieved,
+    achieved,
     achievedAtBest: atBest,
     verdict,
+    undrawn,
     stress: printStress(worst),
     required: needed === null ? null : printRequired(book, worst),
     paths,
     limiting: printLimiting(design, worst),
-    because: because('judged-pair', { needed, achieved: worst.achieved, verdict }, [], [worst.neededBecause]),
+    because: because('judged-pair', { needed, achieved, verdict }, [], [worst.neededBecause]),
   };
 }
 
@@ -152,8 +155,10 @@ function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
   if (holding === null) return null;
   const grade = printed(holding.grade, pair.needed);
   if (holding.kind === 'bridge') {
-    const none = { length: null, required: null, section: null, points: [], legs: [], plies: 0, over: [] };
-    return { metric: 'bridge', grade, ...none, bridge: holding.bridge.id, because: holding.bridge.because };
+    const none = { length: null, required: null, section: null, points: [], legs: [], plies: 0 };
+    const along = { over: [], outside: [] };
+    const { id, because } = holding.bridge;
+    return { metric: 'bridge', grade, ...none, ...along, bridge: id, because };
   }
   const legs = orientedLegs(design, holding, pair.between[0]);
   const figures = pair.required.creepage(GROUPS[holding.rank]!);
@@ -169,6 +174,7 @@ function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
     legs: holding.section ? printedLegs(holding.section, legs) : [],
     plies: holding.plies,
     over: holding.chain.over,
+    outside: holding.chain.pieces.flatMap((piece) => (piece.kind === 'outside' ? [piece.what] : [])),
     bridge: null,
     because: (strong ? wanted.reinforced : wanted.basic).because,
   };

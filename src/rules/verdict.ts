@@ -44,6 +44,8 @@ export interface PairVerdict {
   /** Achieved with every unknown at its best; what is enough at worst is left as it is. */
   readonly achievedAtBest: Grade;
   readonly verdict: Answer;
+  /** Circuits of the pair of which nothing is drawn: there is nothing to judge, and no grade is reached. */
+  readonly undrawn: readonly string[];
   readonly stress: PairStress;
   /** Null where nothing is asked. */
   readonly required: Required | null;
@@ -65,6 +67,8 @@ export interface Limiting {
   readonly legs: readonly PathLeg[];
   readonly plies: number;
   readonly over: readonly string[];
+  /** What the distances outside the window are called that it runs along. */
+  readonly outside: readonly string[];
   /** Id of the part where a bridge holds the pair. */
   readonly bridge: string | null;
   readonly because: Because;

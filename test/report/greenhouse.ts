@@ -215,6 +215,7 @@ const pair: PairVerdict = {
   achieved: 'basic',
   achievedAtBest: 'basic',
   verdict: 'falls-short',
+  undrawn: [],
   stress: { rms: 272, peak: 560, frequency: 65000, withstand: 2500, basis: 'measured', because: none },
   required: {
     clearance: { basic: 1.5, reinforced: 3, because: none },
@@ -257,6 +258,7 @@ const pair: PairVerdict = {
     legs,
     plies: 0,
     over: [],
+    outside: [],
   },
   because: none,
 };

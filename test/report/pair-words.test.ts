@@ -1,12 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { circuitLooks } from '#report/circuit-look.ts';
-import { headline, limitingFigure, pairSentence, worstFirst } from '#report/pair-words.ts';
-import type { Limiting, PairVerdict } from '#rules/verdict.ts';
+import { headline, limitingFigure, pairLine, pairSentence, worstFirst } from '#report/pair-words.ts';
+import type { Answer, Limiting, PairVerdict, PathLeg } from '#rules/verdict.ts';
 import { greenhouseDesign, greenhouseVerdict as verdict } from './greenhouse.ts';
 
 const looks = circuitLooks(greenhouseDesign().circuits);
 const [worst, free] = verdict.pairs as [PairVerdict, PairVerdict];
 const limiting = worst.limiting as Limiting;
+
+const through = (plies: number): PathLeg => ({
+  kind: 'through',
+  from: [0, 0],
+  to: [0, 0.06],
+  length: 0,
+  plies,
+  says: plies === 1 ? 'through one ply' : `through ${plies} plies`,
+});
 
 describe('pairSentence', () => {
   it('should say what is asked, reached, measured and needed', () => {
@@ -35,8 +44,41 @@ describe('pairSentence', () => {
   });
 
   it('should tell plies and what the path runs over', () => {
-    const over = { ...worst, limiting: { ...limiting, plies: 1, over: ['core'] } };
+    const over = { ...worst, limiting: { ...limiting, legs: [through(1)], plies: 1, over: ['core'] } };
     expect(pairSentence(over, looks)).toContain(', through one ply, over core.');
+  });
+
+  it('should call a solid that is crossed by its name', () => {
+    const legs = [{ ...through(1), says: 'through the margin block' }, through(1), through(1)];
+    const crossed = { ...worst, limiting: { ...limiting, legs, plies: 3 } };
+    expect(pairSentence(crossed, looks)).toContain(', through 2 plies and the margin block.');
+  });
+
+  it('should not call what counts for nothing a shortest way', () => {
+    const with0 = (over: Partial<Limiting>) =>
+      pairSentence({ ...worst, limiting: { ...limiting, length: 0, ...over } }, looks);
+    expect(with0({ legs: [through(1)] })).toMatch(/: only one ply lies between them\.$/);
+    expect(with0({ legs: [through(2)] })).toMatch(/: only 2 plies lie between them\.$/);
+    expect(with0({ legs: [] })).toMatch(/: they touch\.$/);
+    expect(with0({ over: ['core'] })).toMatch(/too short to count where 5\.6 mm is needed, over core\.$/);
+  });
+
+  it('should call a distance outside the window by the name that the file gives it', () => {
+    const pins = { ...worst, limiting: { ...limiting, legs: [], outside: ['pins'] } };
+    expect(pairSentence(pins, looks)).toContain('the creepage outside the window (pins) is 4.83 mm');
+  });
+
+  it('should say that nothing of a circuit is drawn', () => {
+    const none = {
+      ...worst,
+      verdict: 'not-shown',
+      achieved: 'none',
+      undrawn: ['out'],
+      limiting: null,
+    } as const;
+    const words = 'No winding of Output is drawn: there is nothing to judge between Primary and Output.';
+    expect(pairSentence(none, looks)).toBe(words);
+    expect(pairLine(none, looks)).toBe('Primary to Output: not shown, nothing to judge');
   });
 });
 
@@ -71,14 +113,24 @@ describe('headline', () => {
   });
 
   it('should be the sentence of the worst pair where no margin is at fault', () => {
-    const through = { ...worst, limiting: { ...worst.limiting!, plies: 1 } };
-    expect(headline({ ...verdict, pairs: [through] }, looks)).toBe(pairSentence(through, looks));
+    const crossed = { ...worst, limiting: { ...worst.limiting!, plies: 1 } };
+    expect(headline({ ...verdict, pairs: [crossed] }, looks)).toBe(pairSentence(crossed, looks));
   });
 
   it('should tell a cause that belongs to no pair where every pair meets', () => {
     const meets = { ...worst, verdict: 'meets' } as const;
     const hot = { ...verdict.weakSpots[0]!, kind: 'hot', between: null, says: 'It is too hot.' } as const;
     expect(headline({ ...verdict, pairs: [meets], weakSpots: [hot] }, looks)).toBe('It is too hot.');
+  });
+
+  it('should say beside a good verdict what the core counted as primary would make of it', () => {
+    const meets = { ...worst, verdict: 'meets' } as const;
+    const whole = { ...verdict, verdict: 'meets', pairs: [meets] } as const;
+    const core = (answer: Answer) =>
+      headline({ ...whole, coreAsPrimary: { verdict: answer, pairs: [] } }, looks);
+    expect(core('meets')).toBe(pairSentence(meets, looks));
+    expect(core('falls-short')).toMatch(/With the core counted as primary it falls short\.$/);
+    expect(core('not-shown')).toMatch(/With the core counted as primary it is not shown\.$/);
   });
 
   it('should say so where no pair asks for a barrier', () => {
