@@ -9,26 +9,17 @@ import { pairNames } from './pair-words.ts';
 /** A working voltage belongs to a pair: without it all of them would be called the same. */
 export function assumedField(
   design: Design,
-  { field, counted }: Pick<Assumption, 'field' | 'counted'>,
+  { field, between }: Pick<Assumption, 'field' | 'between'>,
 ): string {
   const words = fieldWords(design, field);
-  const pair = pairIn(design, counted);
-  return pair === null ? words : `${words}, ${pairNames(pair, circuitLooks(design.circuits))}`;
+  return between === null ? words : `${words}, ${pairNames(between, circuitLooks(design.circuits))}`;
 }
 
-export function countedWords(
-  design: Design,
-  { counted, kind }: Pick<Assumption, 'counted' | 'kind'>,
-): string {
+export function countedWords({
+  counted,
+  kind,
+  between,
+}: Omit<Assumption, 'field' | 'decides' | 'atBest'>): string {
   if (kind === 'interval') return 'counted at the worse end of its interval';
-  const pair = pairIn(design, counted);
-  return pair === null ? `counted as ${counted}` : `counted ${counted.slice(opening(pair).length)}`;
+  return between === null ? `counted as ${counted}` : `counted ${counted}`;
 }
-
-function pairIn({ circuits }: Design, counted: string): readonly [string, string] | null {
-  for (const { id: from } of circuits)
-    for (const { id: to } of circuits) if (counted.startsWith(opening([from, to]))) return [from, to];
-  return null;
-}
-
-const opening = ([from, to]: readonly [string, string]): string => `between ${from} and ${to} `;

@@ -26,6 +26,8 @@ function ownerOf(design: Design, list: string, index: number): string {
       return `circuit ${design.circuits[index]?.name ?? index + 1}`;
     case 'bridges':
       return `bridging part ${design.bridges[index]?.id ?? index + 1}`;
+    case 'workingVoltages':
+      return `working voltage ${index + 1}`;
     case 'parts':
       return `part ${design.parts[index]?.id ?? index + 1}`;
     default:

@@ -15,7 +15,7 @@ export const stressSteps: Readonly<Record<string, StepRows>> = {
     return [row('floor', `nothing is taken under the rated ${word(why, 'supply')} supply`, value, 'stated')];
   },
   'given-voltage': (why) => [
-    row(word(why, 'basis'), `workingVoltages[${word(why, 'entry')}] of the file`, '', 'stated'),
+    row(word(why, 'basis'), `working voltage ${num(why, 'entry') + 1} of the file`, '', 'stated'),
   ],
   raised: (why) => {
     const text = `${plain(num(why, 'from'))} lies under the floor and is not believed`;
@@ -29,4 +29,17 @@ export const stressSteps: Readonly<Record<string, StepRows>> = {
   'working-peak': (why) => [row('peak', word(why, 'basis'), volts(num(why, 'value')), null)],
   'working-frequency': (why) => [row('frequency', word(why, 'basis'), frequency(num(why, 'value')), null)],
   'working-voltage': () => [],
+  'estimate-width': (why) => {
+    const text = `computed, so true within ${plain(100 * num(why, 'within'))} %: judged that much higher`;
+    const value = `${volts(num(why, 'rms'))} rms, ${volts(num(why, 'peak'))} peak`;
+    return [row('at worst', text, value, 'derived')];
+  },
+  'frequency-not-given': (why) => [
+    row(
+      'at worst',
+      'no frequency is given: the highest that the tables know',
+      frequency(num(why, 'value')),
+      null,
+    ),
+  ],
 };

@@ -3,6 +3,7 @@
 import type { Design } from '#model/design.ts';
 import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#rules/verdict.ts';
 import { CAUTION, answerWords, bookWords, capitalised, scopeWords, spotWords } from './answer-words.ts';
+import { countedWords } from './assumption-words.ts';
 import { circuitLooks, type CircuitLook } from './circuit-look.ts';
 import { headline, limitingFigure, pairLine, pairNames, spotFigure, worstFirst } from './pair-words.ts';
 import { pathSentence } from './path-words.ts';
@@ -21,7 +22,10 @@ export function verdictText(design: Design, verdict: Verdict): string {
       'Weak spots, worst first',
       verdict.weakSpots.map((spot, k) => spotLine(spot, k + 1, looks)),
     ),
-    section('Unknown and assumed', verdict.assumptions.map(assumptionLine)),
+    section(
+      'Unknown and assumed',
+      verdict.assumptions.map((assumption) => assumptionLine(assumption, looks)),
+    ),
     section(
       'Remarks',
       verdict.remarks.map(({ says }) => says),
@@ -79,10 +83,12 @@ function spotLine(spot: WeakSpot, number: number, looks: readonly CircuitLook[])
   return [`${head}: ${spot.says}`, spot.mend].filter((part) => part !== '').join(' ');
 }
 
-function assumptionLine({ field, counted, decides, atBest, kind }: Assumption): string {
+function assumptionLine(assumption: Assumption, looks: readonly CircuitLook[]): string {
+  const { field, between, decides, atBest, kind } = assumption;
   const sign = kind === 'unknown' ? '? ' : '';
+  const pair = between === null ? '' : ` (${pairNames(between, looks)})`;
   const effect = decides ? `; decides a pair${wholeAtBest(atBest)}` : '';
-  return `${sign}${field}: counted as ${counted}${effect}`;
+  return `${sign}${field}${pair}: ${countedWords(assumption)}${effect}`;
 }
 
 const wholeAtBest = (atBest: Assumption['atBest']): string =>

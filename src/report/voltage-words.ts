@@ -91,7 +91,7 @@ export function noteWords(note: StressNote, looks: readonly CircuitLook[]): stri
       return `${note.quantity} taken from ${pairNames(note.as, looks)}, ${to}: half of a double barrier stands at the whole`;
     }
     case 'frequency-not-given':
-      return `no frequency is given; counted as ${frequency(note.counted)}`;
+      return `no frequency is given: shown at ${frequency(note.counted)}, judged up to the highest that the tables know`;
     case 'other-pole':
       return `with the plus pole of ${nameOf(note.circuit, looks)} tied to the mains instead of its return: ${volts(note.rms)} rms, ${volts(note.peak)} peak`;
     case 'not-in-converter':

@@ -3,6 +3,7 @@
 import type { Design } from '#model/design.ts';
 import type { Counted } from './filling.ts';
 import type { Deciders } from './deciders.ts';
+import { openFrequency } from './judge-once.ts';
 import type { PairOutcome } from './outcome.ts';
 import type { Answer, Assumption } from './verdict.ts';
 
@@ -17,6 +18,7 @@ export function assumptionsOf(
   const none: ReadonlySet<number> = new Set();
   const unknowns = counted.map(({ field, counted: words, kind }): Assumption => ({
     field,
+    between: null,
     counted: words,
     decides: deciders.deciding.has(field),
     atBest: verdictWith(deciders.reached.get(field) ?? none),
@@ -27,8 +29,17 @@ export function assumptionsOf(
     ...unproven(design),
     ...unknowns,
     ...unknownBridges(design, deciders),
+    ...openFrequencies(pairs).map(({ field, between, frequency }): Assumption => ({
+      field,
+      between,
+      counted: `as high as ${frequency / 1000} kHz`,
+      decides: deciders.deciding.has(field),
+      atBest: verdictWith(deciders.reached.get(field) ?? none),
+      kind: 'unknown',
+    })),
     ...intervals.map((field): Assumption => ({
       field,
+      between: null,
       counted: 'at the end of its interval that is worse',
       decides: false,
       atBest: null,
@@ -36,12 +47,12 @@ export function assumptionsOf(
     })),
     ...design.defaulted.map((field): Assumption => ({
       field,
+      between: null,
       counted: valueWords(design, field),
       decides: false,
       atBest: null,
       kind: 'default',
     })),
-    ...frequencies(pairs),
     ...ratings(design),
   ];
 }
@@ -52,6 +63,7 @@ const unproven = ({ surroundings }: Design): readonly Assumption[] =>
     ? [
         {
           field: 'surroundings.proof',
+          between: null,
           counted: 'pollution degree 1, though no test proves it',
           decides: false,
           atBest: null,
@@ -60,21 +72,23 @@ const unproven = ({ surroundings }: Design): readonly Assumption[] =>
       ]
     : [];
 
-/** A voltage stated without its frequency is taken as the mains'. */
-const frequencies = (pairs: readonly PairOutcome[]): readonly Assumption[] =>
-  pairs.flatMap(({ between, needed, stress }): readonly Assumption[] =>
-    needed !== null && stress.notes.some(({ kind }) => kind === 'frequency-not-given')
-      ? [
-          {
-            field: 'workingVoltages',
-            counted: `between ${between.join(' and ')} at ${stress.frequency} Hz, the frequency of the mains`,
-            decides: false,
-            atBest: null,
-            kind: 'default',
-          },
-        ]
-      : [],
-  );
+interface OpenFrequency {
+  readonly field: string;
+  readonly between: readonly [string, string];
+  /** What it was counted as, Hz. */
+  readonly frequency: number;
+}
+
+/** Fields that would give a frequency, once each, of pairs that ask for a barrier. */
+export function openFrequencies(pairs: readonly PairOutcome[]): readonly OpenFrequency[] {
+  const found = new Map<string, OpenFrequency>();
+  for (const { between, needed, stress } of pairs) {
+    const field = needed === null ? null : openFrequency(stress);
+    if (field !== null && !found.has(field))
+      found.set(field, { field, between, frequency: stress.frequency });
+  }
+  return [...found.values()];
+}
 
 /** Without a stated or computed voltage the rated mains is the floor, and nothing is shown above it. */
 function floors(pairs: readonly PairOutcome[]): readonly Assumption[] {
@@ -82,17 +96,25 @@ function floors(pairs: readonly PairOutcome[]): readonly Assumption[] {
     .filter(({ needed, stress }) => needed !== null && stress.basis === 'floor')
     .map(({ between, stress }) => ({
       field: 'workingVoltages',
-      counted: `between ${between.join(' and ')} at the floor, ${stress.rms} V rms`,
+      between,
+      counted: floorWords(stress),
       decides: true,
       atBest: null,
       kind: 'unknown',
     }));
 }
 
+/** Each figure by itself: a peak may be missing beside an rms that is known. */
+function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
+  if (from.rms === 'floor') return `at the floor, ${Math.round(rms)} V rms`;
+  return `at a peak of ${Math.ceil(peak)} V, the least it can be`;
+}
+
 function unknownBridges(design: Design, deciders: Deciders): readonly Assumption[] {
   return design.bridges.flatMap((bridge, i) =>
     unknownBridgeFields(bridge, i).map((field): Assumption => ({
       field,
+      between: null,
       counted: field.endsWith('approval') ? 'without approval' : 'no safety part',
       decides: deciders.deciding.has(field),
       atBest: null,
@@ -116,6 +138,7 @@ const ratings = (design: Design): readonly Assumption[] =>
       ? [
           {
             field: `bridges[${i}].rated`,
+            between: null,
             counted: 'rated high enough',
             decides: false,
             atBest: null,

@@ -1,6 +1,6 @@
 // One judging of a design with its unknowns counted one way: builds filled, sections laid out, every pair graded.
 
-import type { Because } from '#standards/because.ts';
+import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#standards/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
@@ -10,9 +10,9 @@ import { gradeOfBridge } from '#stress/bridges.ts';
 import { mainsOf, type Transients, transients } from '#stress/transient.ts';
 import { workingVoltages } from '#stress/working-voltage.ts';
 import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/pair-stress.ts';
-import { voltsPeak, voltsRms } from '#units/quantity.ts';
+import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
-import { settled } from './choice.ts';
+import { isBest, settled } from './choice.ts';
 import { askedOf, type PairQuestion } from './asked.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
 import { heightOf, lowest, printed, reaches } from './grade.ts';
@@ -174,7 +174,7 @@ function askPair(
   const roleOf = (from: Design, id: string) => from.circuits.find((circuit) => circuit.id === id)!;
   const towardsMains = [a, b].some((id) => roleOf(design, id).role === 'mains');
   const source = (demoted.has(a) || demoted.has(b)) && !towardsMains ? asMains : design;
-  const stress = estimated(source === design ? own : raised, choice);
+  const stress = atWorst(book, source === design ? own : raised, choice);
   const [circuitA, circuitB] = [roleOf(source, a), roleOf(source, b)];
   const grade = book.neededGrade(circuitA.role, circuitB.role);
   const needed = grade.value === 'functional' ? null : grade.value;
@@ -185,16 +185,39 @@ function askPair(
   return { question, neededBecause: grade.because, stress, entering, required };
 }
 
+/** What of a pair's stress is not known for sure is counted as chosen. */
+function atWorst(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
+  return atAnyFrequency(book, estimated(stress, choice), choice);
+}
+
 /** A computed figure holds within some percent: at worst it is that much higher. */
 function estimated(stress: PairStressResult, choice: Choice): PairStressResult {
-  if (!stress.estimate) return stress;
-  const factor = choice.at === 'worst' ? 1 + ESTIMATE_WITHIN : 1;
-  const scaled = (value: number, from: string) => (from === 'computed' ? value * factor : value);
-  return {
-    ...stress,
-    rms: voltsRms(scaled(stress.rms, stress.from.rms)),
-    peak: voltsPeak(scaled(stress.peak, stress.from.peak)),
-  };
+  if (!stress.estimate || choice.at === 'best') return stress;
+  const scaled = (value: number, from: string) =>
+    from === 'computed' ? value * (1 + ESTIMATE_WITHIN) : value;
+  const [rms, peak] = [scaled(stress.rms, stress.from.rms), scaled(stress.peak, stress.from.peak)];
+  const why = because('estimate-width', { within: ESTIMATE_WITHIN, rms, peak });
+  return { ...stress, rms: voltsRms(rms), peak: voltsPeak(peak), because: after(stress.because, why) };
+}
+
+/** A derivation with one step more at its end. */
+const after = (why: Because, step: Because): Because => ({ ...why, from: [...why.from, step] });
+
+/** A frequency that nobody gave is at worst the highest that the tables know, at best that of the supply. */
+function atAnyFrequency(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
+  const field = openFrequency(stress);
+  if (field === null || isBest(choice, field)) return stress;
+  const frequency = hertz(Math.max(stress.frequency, book.highestFrequency));
+  const why = because('frequency-not-given', { from: stress.frequency, value: frequency });
+  return { ...stress, frequency, because: after(stress.because, why) };
+}
+
+/** The field that would give the frequency; null where it is known, or no voltage is either. */
+export function openFrequency({ basis, notes }: PairStressResult): string | null {
+  const note = notes.find(({ kind }) => kind === 'frequency-not-given');
+  return note?.kind === 'frequency-not-given' && basis !== 'floor'
+    ? `workingVoltages[${note.entry}].frequency`
+    : null;
 }
 
 function bridgesOf(

@@ -10,11 +10,11 @@ import type { Section } from '#solver/section.ts';
 import { type Turn, turnsOf } from '#solver/turns.ts';
 import { heatOf } from '#stress/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { assumptionsOf, unknownBridgeFields } from './assumptions.ts';
+import { assumptionsOf, openFrequencies, unknownBridgeFields } from './assumptions.ts';
 import { BEST } from './choice.ts';
 import { decidersOf } from './deciders.ts';
 import { reaches } from './grade.ts';
-import { judgeOnce } from './judge-once.ts';
+import { judgeOnce, openFrequency } from './judge-once.ts';
 import type { FoundPath, PairOutcome } from './outcome.ts';
 import { PathCache } from './path-cache.ts';
 import { printPair } from './print-pair.ts';
@@ -71,6 +71,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const fields = [
     ...filled.counted.map(({ field }) => field),
     ...design.bridges.flatMap(unknownBridgeFields),
+    ...openFrequencies(worst.pairs).map(({ field }) => field),
   ];
   const deciders = decidersOf(judging, design, fields, open, worst.ends);
   const heat = heatVerdict(design, book);
@@ -139,6 +140,7 @@ function bestPairs(
     reaches(pair.achieved, pair.needed) ||
     (strengthsOnly &&
       !pair.stress.estimate &&
+      openFrequency(pair.stress) === null &&
       pair.holding?.kind === 'path' &&
       isThroughNothing(pair.holding));
   if (worst.pairs.every(settledNow)) return worst.pairs;

@@ -207,6 +207,8 @@ export interface Remark {
 export interface Assumption {
   /** Path of the field. */
   readonly field: string;
+  /** The pair that a voltage belongs to; null where it is not of one pair. */
+  readonly between: readonly [string, string] | null;
   /** What it was counted as, in words. */
   readonly counted: string;
   /** Set alone at its best it changes a pair's verdict. */

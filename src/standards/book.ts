@@ -14,6 +14,7 @@
 //   layer-insulated-wire conductor, growth, value litz-bundle  strands, serving, packing, growth, value
 //   not-high-frequency, not-needed, out-of-range                      what was asked
 
+import type { Hertz } from '#units/quantity.ts';
 import type { Because } from './because.ts';
 import type { Distances } from './distances.ts';
 import { iec623681 } from './iec-62368-1.ts';
@@ -28,6 +29,8 @@ export interface Book extends Distances, Voltages, Solids {
   readonly rule: (id: string) => Because;
   /** At and under this frequency the tables for high frequency are not asked. */
   readonly highFrequencyAbove: number;
+  /** The highest for which the tables give distances along surfaces. */
+  readonly highestFrequency: Hertz;
 }
 
 const BOOKS: readonly Book[] = [iec623681];

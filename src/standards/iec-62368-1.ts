@@ -21,6 +21,7 @@ import touchCurrent from '#tables/standards/iec-62368-1/touch-current.json' with
 import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-temperature-overload.json' with { type: 'json' };
 import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
 
+import { hertz } from '#units/quantity.ts';
 import type { Book } from './book.ts';
 import { distancesOf } from './distances.ts';
 import { readRules } from './rules-in-words.ts';
@@ -30,6 +31,8 @@ import { voltagesOf } from './voltages.ts';
 
 const rules = readRules(rulesFile);
 
+const highFrequencyTable = readTable(creepageHighFrequency);
+
 const distances = distancesOf(
   {
     clearanceByPeak: readTable(clearanceByPeak),
@@ -37,7 +40,7 @@ const distances = distancesOf(
     clearanceByWithstand: readTable(clearanceByWithstand),
     altitude: readTable(altitude),
     creepage: readTable(creepage),
-    creepageHighFrequency: readTable(creepageHighFrequency),
+    creepageHighFrequency: highFrequencyTable,
     bridgingWidth: readTable(bridgingWidth),
   },
   rules,
@@ -76,4 +79,5 @@ export const iec623681: Book = {
   ...solids,
   rule: (id) => rules(id).because(),
   highFrequencyAbove: rules('high-frequency').figure('above'),
+  highestFrequency: hertz(Math.max(...highFrequencyTable.columnSteps)),
 };

@@ -89,7 +89,8 @@ export type StressNote =
       readonly as: readonly [string, string];
       readonly to: number;
     }
-  | { readonly kind: 'frequency-not-given'; readonly counted: number }
+  /** A voltage is given, the frequency of its parts is not; `entry` is its place in the file's `workingVoltages`. */
+  | { readonly kind: 'frequency-not-given'; readonly entry: number; readonly counted: number }
   /** Tied to the mains at its plus pole instead of its return, the circuit would give more than an estimate's width. */
   | { readonly kind: 'other-pole'; readonly circuit: string; readonly rms: number; readonly peak: number }
   /** The converter says nothing of this circuit: it is tied in the worst way. */

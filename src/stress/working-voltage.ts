@@ -57,9 +57,12 @@ function foundFor(
   const byRunning = computed && { value: computed.frequency, because: computed.rms.because };
   const frequency = figureOf(given.frequency, byRunning, { ...floor, value: floor.frequency });
   const notes = converterNotes(design, running, computed, a, b);
-  const missing: StressNote = { kind: 'frequency-not-given', counted: frequency.value };
-  const unsaid = frequency.basis === 'floor' && rms.basis !== 'floor';
-  return { a, b, rms, peak, frequency, computed, notes: unsaid ? [...notes, missing] : notes };
+  const entry = given.rms?.entry ?? given.peak?.entry;
+  const missing: readonly StressNote[] =
+    frequency.basis === 'floor' && entry !== undefined
+      ? [{ kind: 'frequency-not-given', entry, counted: frequency.value }]
+      : [];
+  return { a, b, rms, peak, frequency, computed, notes: [...notes, ...missing] };
 }
 
 function figureOf<Q extends number>(
@@ -128,6 +131,8 @@ function asDoubleBarrier(pair: Pair, whole: Pair): Pair {
   const rms = larger('rms', pair.rms, whole.rms);
   const peak = larger('peak', pair.peak, whole.peak);
   const frequency = larger('frequency', pair.frequency, whole.frequency);
+  const isOpen = (note: StressNote) => note.kind === 'frequency-not-given';
+  if (!notes.some(isOpen)) notes.push(...whole.notes.filter(isOpen));
   return { ...pair, rms, peak, frequency, notes };
 }
 

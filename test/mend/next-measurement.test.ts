@@ -4,6 +4,7 @@ import type { Assumption } from '#rules/verdict.ts';
 
 const unknown = (field: string, decides: boolean, atBest: Assumption['atBest']): Assumption => ({
   field,
+  between: null,
   counted: 'the worst',
   decides,
   atBest,

@@ -3,10 +3,12 @@ import { assumedField, countedWords } from '#report/assumption-words.ts';
 import { greenhouseDesign } from '#test/report/greenhouse.ts';
 
 const design = greenhouseDesign();
-const [from, to] = design.circuits.map(({ id }) => id);
+const [from = '', to = ''] = design.circuits.map(({ id }) => id);
+const between: readonly [string, string] = [from, to];
 const voltage = {
   field: 'workingVoltages',
-  counted: `between ${from} and ${to} at the floor, 240 V rms`,
+  between,
+  counted: 'at the floor, 240 V rms',
   kind: 'unknown' as const,
 };
 
@@ -14,16 +16,17 @@ describe('assumption words', () => {
   it('should name the pair of a working voltage once, by the names of its circuits', () => {
     const [first, second] = design.circuits.map(({ name }) => name);
     expect(assumedField(design, voltage)).toBe(`working voltage, ${first} to ${second}`);
-    expect(countedWords(design, voltage)).toBe('counted at the floor, 240 V rms');
+    expect(countedWords(voltage)).toBe('counted at the floor, 240 V rms');
   });
 
   it('should say which end of an interval counts', () => {
     const margin = {
       field: 'layers[0].margins.left.width',
+      between: null,
       counted: 'at the end of its interval that is worse',
       kind: 'interval' as const,
     };
     expect(assumedField(design, margin)).toBe('left margin, layer 1');
-    expect(countedWords(design, margin)).toBe('counted at the worse end of its interval');
+    expect(countedWords(margin)).toBe('counted at the worse end of its interval');
   });
 });

@@ -337,6 +337,7 @@ export const greenhouseVerdict: Verdict = {
   assumptions: [
     {
       field: 'surroundings.hottestInsulation',
+      between: null,
       counted: 'not judged',
       decides: false,
       atBest: null,
@@ -344,6 +345,7 @@ export const greenhouseVerdict: Verdict = {
     },
     {
       field: 'workingVoltages',
+      between: null,
       counted: 'the floor, 240 V',
       decides: true,
       atBest: 'meets',

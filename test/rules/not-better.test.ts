@@ -117,10 +117,24 @@ describe('not better than it is', () => {
     expect(answers([0, 1, 2])).toEqual(answers([0, 2, 1]));
   });
 
+  it('should count a frequency that is not given as the highest that the tables know', () => {
+    // between 1.2 kV and 1.4 kV at 400 kHz the table of surfaces has no distance any more; at 50 Hz 5 mm would do
+    const volts = { between: ['pri', 'out'], rms: '250 V' };
+    const said = (peak: string, frequency?: string) =>
+      verdictWith({ workingVoltages: [{ ...volts, peak, ...(frequency ? { frequency } : {}) }] });
+    expect(pairOf(said('1300 V', '50 Hz'))).toMatchObject({ achieved: 'reinforced', verdict: 'meets' });
+    expect(pairOf(said('1300 V'))).toMatchObject({ verdict: 'not-shown', achievedAtBest: 'reinforced' });
+    expect(said('1300 V').assumptions).toContainEqual(
+      expect.objectContaining({ field: 'workingVoltages[0].frequency', decides: true, atBest: 'meets' }),
+    );
+    // where no frequency up to there would ask for more, nobody need know it
+    expect(pairOf(said('500 V')).verdict).toBe('meets');
+    expect(pairOf(said('500 V')).stress.frequency).toBe(400_000);
+  });
+
   it('should name what is taken without being told', () => {
     const fields = (changes: Changes) => verdictWith(changes).assumptions.map(({ field }) => field);
     expect(fields({ 'surroundings.pollutionDegree': 1 })).toContain('surroundings.proof');
-    expect(fields({ 'workingVoltages[0].frequency': undefined })).toContain('workingVoltages');
     const outside = [{ between: ['pri', 'out'], what: 'pin rows' }];
     expect(verdictWith({ outside }).notJudged).toContain('pins and wiring outside');
   });

@@ -62,7 +62,7 @@ describe('workingVoltages of what the file says', () => {
     const [pair] = workingVoltages(
       benchDesign({ workingVoltages: [{ between: ['pri', 'out'], rms: '250 V', peak: '500 V' }] }),
     );
-    expect(pair?.notes).toEqual([{ kind: 'frequency-not-given', counted: 50 }]);
+    expect(pair?.notes).toEqual([{ kind: 'frequency-not-given', entry: 0, counted: 50 }]);
   });
 
   it('should ask of isolated to touchable what stands between mains and touchable', () => {

@@ -18,7 +18,7 @@ export function unknowns({ design, judgement }: ReportParts): Markup | null {
         capitalised(assumedField(design, assumption)),
         tag('span', { class: 'path' }, field),
       ],
-      countedWords(design, assumption),
+      countedWords(assumption),
       KINDS[kind],
       effect,
     ];
