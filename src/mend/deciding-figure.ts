@@ -3,8 +3,8 @@
 
 import { editDesign } from '#model/edit-design.ts';
 import type { DesignFile } from '#model/schema.ts';
-import type { Answer, Verdict } from '#rules/verdict.ts';
-import { openRange, type OpenRange } from './open-range.ts';
+import type { Answer, Assumption, Verdict } from '#rules/verdict.ts';
+import { type FigureUnit, openRange, type OpenRange } from './open-range.ts';
 
 /** Null where the file would be refused with this figure. */
 export type JudgeFile = (doc: DesignFile) => Verdict | null;
@@ -19,7 +19,7 @@ export interface Band {
 export type Deciding =
   | {
       readonly kind: 'figures';
-      readonly unit: 'mm' | 'V' | 'plies';
+      readonly unit: FigureUnit;
       readonly bands: readonly Band[];
       readonly pairs: readonly (readonly [string, string])[];
       /** The highest figure that was tried and taken. */
@@ -37,10 +37,10 @@ export type Deciding =
 
 export function* decidingFigure(
   doc: DesignFile,
-  field: string,
+  { field, between }: Pick<Assumption, 'field' | 'between'>,
   judge: JudgeFile,
 ): Generator<void, Deciding, void> {
-  const range = openRange(doc, field);
+  const range = openRange(doc, field, between);
   if (range === null) return { kind: 'no-figure' };
   const judged = (value: unknown): Verdict | null => judge(editDesign(doc, field, value));
   return range.kind === 'answers' ? yield* ofAnswers(range, judged) : yield* ofFigures(range, judged);

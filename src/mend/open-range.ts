@@ -6,10 +6,12 @@ import { quantityField } from '#model/quantity-field.ts';
 import type { DesignFile } from '#model/schema.ts';
 import { inMm, mm } from '#units/quantity.ts';
 
+export type FigureUnit = 'mm' | 'V' | 'V rms' | 'V peak' | 'kHz' | 'plies';
+
 export type OpenRange =
   | {
       readonly kind: 'figures';
-      readonly unit: 'mm' | 'V' | 'plies';
+      readonly unit: FigureUnit;
       /** Figures are whole multiples of it. */
       readonly step: number;
       /** In steps. */
@@ -19,7 +21,13 @@ export type OpenRange =
     }
   | { readonly kind: 'answers'; readonly answers: readonly (string | number)[] };
 
-export function openRange(doc: DesignFile, field: string): OpenRange | null {
+/** `between`: the pair that a working voltage belongs to. */
+export function openRange(
+  doc: DesignFile,
+  field: string,
+  between: readonly [string, string] | null,
+): OpenRange | null {
+  if (field === 'workingVoltages') return between && voltageRange(doc, between);
   const held = fieldAt(doc, field);
   if (isInterval(held)) return intervalRange(held);
   const end = ENDS.find(({ pattern }) => pattern.test(field));
@@ -53,6 +61,34 @@ const lengths = (from: number, to: number, step = 0.01): OpenRange => ({
   to: Math.floor(mm(to) / mm(step)),
   write: (figure) => `${inMm(mm(figure))} mm`,
 });
+
+/** What of a pair's voltage is missing: its peak beside an rms that is given, else its rms with the peak of a sine. */
+function voltageRange({ workingVoltages = [] }: DesignFile, between: readonly [string, string]): OpenRange {
+  const hasRms = workingVoltages.some(
+    (said) => said.rms !== undefined && said.between.every((id) => between.includes(id)),
+  );
+  const entry = (volts: number) =>
+    hasRms
+      ? { between, peak: `${volts} V` }
+      : { between, rms: `${volts} V`, peak: `${(volts * Math.SQRT2).toFixed(3)} V` };
+  return {
+    kind: 'figures',
+    unit: hasRms ? 'V peak' : 'V rms',
+    step: 10,
+    from: 1,
+    to: 200,
+    write: (volts) => [...workingVoltages, entry(volts)],
+  };
+}
+
+const KILOHERTZ: OpenRange = {
+  kind: 'figures',
+  unit: 'kHz',
+  step: 1,
+  from: 1,
+  to: 400,
+  write: (figure) => `${figure} kHz`,
+};
 
 const VOLTS: OpenRange = {
   kind: 'figures',
@@ -90,6 +126,7 @@ const ENDS: readonly End[] = [
   { pattern: /sleeve\.wall$|^former\.(?:wall|flange)$/, range: () => lengths(0, 2) },
   { pattern: /bareFrom$|^core\.outerGap$/, range: () => lengths(0, 15) },
   { pattern: /plyWithstand$|\.withstand$/, range: () => VOLTS },
+  { pattern: /^workingVoltages\[\d+\]\.frequency$/, range: () => KILOHERTZ },
   { pattern: /\.plies$/, range: () => PLIES },
   { pattern: /wire\.grade$/, range: gradeRange },
   { pattern: /wire\.insulationLayers$/, range: answers(1, 2, 3) },

@@ -71,6 +71,9 @@ export function fillLeads(
       }
     }
     choices.push(...linkChoices(filling, design, winding, w, wire, leastThickness));
+    // nothing says how it gets over the divider
+    if (new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1)
+      notJudged.push(`link of ${winding.id} from chamber to chamber`);
   });
   const screens = screenLeads(filling, design, leastThickness);
   return { choices: [...choices, ...screens.choices], notJudged: [...notJudged, ...screens.notJudged] };

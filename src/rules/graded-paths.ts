@@ -5,8 +5,8 @@ import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/build.ts';
 import type { Counting } from '#solver/counting.ts';
 import type { LayOutOptions } from '#solver/lay-out.ts';
-import type { Metric } from '#solver/pieces.ts';
-import type { ConductorRegion, Section } from '#solver/section.ts';
+import type { Metric, Piece } from '#solver/pieces.ts';
+import type { ConductorRegion, Region, Section } from '#solver/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
 import { type ChainPiece, chainLength, chainPlies, chainRank, chainsBetween, linksOf } from './chain.ts';
@@ -128,12 +128,35 @@ function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainP
   const pieces = search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
   return pieces.map((piece) => ({
     kind: 'inside',
-    piece,
+    piece: isContact(piece) ? atBareMetal(section, piece, limits.window) : piece,
     length: piece.length,
     plies: piece.plies,
     rank: piece.rank,
   }));
 }
+
+const isContact = ({ length, plies }: Pick<Piece, 'length' | 'plies'>): boolean =>
+  length === 0 && plies === 0;
+
+/** Of all the places where two conductors touch, the search names one; bare metal touching at another is the worse. */
+function atBareMetal(section: Section, piece: Piece, window: NamedLimits['window']): Piece {
+  const [a, b] = piece.between.map((conductor) =>
+    section.regions.filter((r): r is ConductorRegion => isBareOf(r, conductor)),
+  );
+  const [from, to] = window ?? [-Infinity, Infinity];
+  for (const one of a!) {
+    for (const other of b!) {
+      const x = nm(Math.max(one.x0, other.x0));
+      const y = nm(Math.max(one.y0, other.y0));
+      if (x > Math.min(one.x1, other.x1) || y > Math.min(one.y1, other.y1) || x < from || x > to) continue;
+      return { ...piece, from: [x, y], to: [x, y], trace: () => [] };
+    }
+  }
+  return piece;
+}
+
+const isBareOf = (r: Region, conductor: string): r is ConductorRegion =>
+  r.kind === 'conductor' && r.conductor === conductor && r.bare;
 
 /** Circuits that metal joins touch, wherever that is. */
 const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
@@ -151,18 +174,9 @@ const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
 /** A contact of bare metal, enamel or cover on neither side. */
 export function isBareContact(section: Section | null, piece: ChainPiece): boolean {
   if (piece.kind === 'outside') return piece.isBare;
-  if (section === null || piece.length > 0 || piece.plies > 0) return false;
+  if (section === null || !isContact(piece)) return false;
   const [x, y] = piece.piece.from;
   const bare = (conductor: string) =>
-    section.regions.some(
-      (r): r is ConductorRegion =>
-        r.kind === 'conductor' &&
-        r.conductor === conductor &&
-        r.bare &&
-        r.x0 <= x &&
-        r.x1 >= x &&
-        r.y0 <= y &&
-        r.y1 >= y,
-    );
+    section.regions.some((r) => isBareOf(r, conductor) && r.x0 <= x && r.x1 >= x && r.y0 <= y && r.y1 >= y);
   return piece.piece.between.every(bare);
 }

@@ -16,12 +16,14 @@ export function notJudgedOf(
   leads: readonly string[],
 ): readonly string[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
-  const stated = ({ between }: PairOutcome) =>
-    design.outside.some(
-      (entry) =>
-        (entry.clearance !== null || entry.creepage !== null) &&
-        entry.between.every((id) => between.includes(id)),
-    );
+  // a barrier outside is known by both of its distances
+  const stated = ({ between }: PairOutcome) => {
+    const entries = design.outside.filter((entry) => entry.between.every((id) => between.includes(id)));
+    return [
+      entries.some(({ clearance }) => clearance !== null),
+      entries.some(({ creepage }) => creepage !== null),
+    ].every(Boolean);
+  };
   return [
     ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
     ...leads,

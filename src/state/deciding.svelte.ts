@@ -14,10 +14,9 @@ export type { Deciding, NextMeasurement };
 const TURN_MS = 8;
 
 export class DecidingSearch {
-  /** By the path of the field. */
-  found: Readonly<Record<string, Deciding>> = $state.raw({});
-  /** The field that is looked at now; null when nothing is. */
-  current: string | null = $state(null);
+  #found: Readonly<Record<string, Deciding>> = $state.raw({});
+  /** What is looked at now; null when nothing is. */
+  #current: string | null = $state(null);
   isStopped = $state(false);
   #doc: DesignFile | null = null;
   #turn = 0;
@@ -40,31 +39,44 @@ export class DecidingSearch {
   });
 
   get done(): number {
-    return this.open.filter(({ field }) => this.found[field] !== undefined).length;
+    return this.open.filter((one) => this.figureOf(one) !== undefined).length;
+  }
+
+  get isLooking(): boolean {
+    return this.#current !== null;
+  }
+
+  looksAt(assumption: Assumption): boolean {
+    return this.#current === nameOf(assumption);
+  }
+
+  /** Undefined while it has not been looked for. */
+  figureOf(assumption: Assumption): Deciding | undefined {
+    return this.#found[nameOf(assumption)];
   }
 
   /** Searches the build on the sheet; what was found for the same build stays. */
   async start(): Promise<void> {
     const judged = this.#editor.judgedNow();
     if (judged === null) return;
-    if (this.#doc !== judged.doc) this.found = {};
+    if (this.#doc !== judged.doc) this.#found = {};
     this.#doc = judged.doc;
     this.isStopped = false;
     const turn = ++this.#turn;
     const judge = judgeFile();
-    for (const { field } of this.open) {
-      if (this.found[field] !== undefined) continue;
-      this.current = field;
-      const deciding = await this.#finish(decidingFigure(judged.doc, field, judge), turn);
+    for (const one of this.open) {
+      if (this.figureOf(one) !== undefined) continue;
+      this.#current = nameOf(one);
+      const deciding = await this.#finish(decidingFigure(judged.doc, one, judge), turn);
       if (deciding === null) return;
-      this.found = { ...this.found, [field]: deciding };
+      this.#found = { ...this.#found, [nameOf(one)]: deciding };
     }
-    this.current = null;
+    this.#current = null;
   }
 
   stop(): void {
     this.#turn++;
-    this.current = null;
+    this.#current = null;
     this.isStopped = true;
   }
 
@@ -81,6 +93,9 @@ export class DecidingSearch {
     }
   }
 }
+
+/** Voltages of several pairs share one field. */
+const nameOf = ({ field, between }: Assumption): string => [field, ...(between ?? [])].join(' ');
 
 /** With a memory of its own, so that the search does not push the page's out. */
 function judgeFile(): JudgeFile {

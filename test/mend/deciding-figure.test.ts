@@ -14,8 +14,8 @@ const judgeFile: JudgeFile = (doc) => {
   return read.kind === 'bad' ? null : judge(read.design).verdict;
 };
 
-function found(doc: DesignFile, field: string): Deciding {
-  const search = decidingFigure(doc, field, judgeFile);
+function found(doc: DesignFile, field: string, between: [string, string] | null = null): Deciding {
+  const search = decidingFigure(doc, { field, between }, judgeFile);
   for (;;) {
     const { done, value } = search.next();
     if (done === true) return value;
@@ -83,10 +83,33 @@ describe('deciding figure', () => {
     expect([of('none'), of('Y1')]).toEqual(['falls-short', 'meets']);
   });
 
+  it('should find up to which working voltage a pair holds', () => {
+    const pair = meets.workingVoltages?.[0];
+    const doc = { ...meets, workingVoltages: [], converter: undefined } as unknown as DesignFile;
+    const between = ['pri', 'out'] as [string, string];
+    expect(pair?.between).toEqual(between);
+    const deciding = found(doc, 'workingVoltages', between);
+    if (deciding.kind !== 'figures') throw new Error(deciding.kind);
+    expect([deciding.unit, deciding.bands[0]?.answer]).toEqual(['V rms', 'meets']);
+    const turn = deciding.bands[1]!;
+    expect(turn.answer).toBe('falls-short');
+    const with_ = (volts: number) => [{ between, rms: `${volts} V`, peak: `${volts * Math.SQRT2} V` }];
+    expect(answersAt(doc, 'workingVoltages', with_(turn.from), deciding)).toBe('falls-short');
+    expect(answersAt(doc, 'workingVoltages', with_(turn.from - 10), deciding)).toBe('meets');
+  });
+
+  it('should look for the peak where the rms is known', () => {
+    const between = ['pri', 'out'] as [string, string];
+    const doc = { ...meets, workingVoltages: [{ between, rms: '250 V' }], converter: undefined };
+    const deciding = found(doc as unknown as DesignFile, 'workingVoltages', between);
+    if (deciding.kind !== 'figures') throw new Error(deciding.kind);
+    expect([deciding.unit, deciding.bands[0]?.answer]).toEqual(['V peak', 'meets']);
+  });
+
   it('should pause after each judging', () => {
     const doc = editDesign(meets, margin, 'unknown');
     let judgings = 0;
-    const search = decidingFigure(doc, margin, (each) => {
+    const search = decidingFigure(doc, { field: margin, between: null }, (each) => {
       judgings++;
       return judgeFile(each);
     });

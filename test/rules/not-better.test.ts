@@ -132,10 +132,47 @@ describe('not better than it is', () => {
     expect(pairOf(said('500 V')).stress.frequency).toBe(400_000);
   });
 
+  it('should find bare metal that touches, though enamel touches elsewhere', () => {
+    const enamelled = { kind: 'enamelled', conductor: '0.2 mm', grade: 1, overallDiameter: '0.23 mm' };
+    const bare = { kind: 'bare', conductor: '0.5 mm', overallDiameter: '0.5 mm' };
+    const winding = (id: string, circuit: string, wire: object) => ({
+      id,
+      circuit,
+      wire,
+      leads: 'not-judged',
+    });
+    const wound = (id: string) => ({ kind: 'winding', winding: id, turns: 8, margins: MARGINS });
+    const windings = [
+      winding('P', 'pri', enamelled),
+      winding('S', 'out', enamelled),
+      winding('PB', 'pri', bare),
+      winding('SB', 'out', bare),
+    ];
+    const touching = (...ids: readonly string[]) =>
+      verdictWith({ windings: windings.filter(({ id }) => ids.includes(id)), layers: ids.map(wound) });
+    expect(pairOf(touching('P', 'S')).achieved).toBe('functional');
+    const both = touching('P', 'S', 'PB', 'SB');
+    expect(pairOf(both).achieved).toBe('none');
+    expect(both.weakSpots[0]).toMatchObject({ kind: 'touching', layers: [2, 3] });
+  });
+
+  it('should name a link over a divider, of which nothing is told', () => {
+    const chambers = [{ width: '12 mm' }, { width: '12 mm' }];
+    const there = { kind: 'winding', winding: 'P', turns: 20, chamber: 1, margins: MARGINS };
+    const split = { 'former.chambers': chambers, 'former.dividers': ['1 mm'], 'layers[2]': { ...there } };
+    const left = (changes: Changes) => verdictWith(changes).notJudged;
+    expect(left(split)).toContain('link of P from chamber to chamber');
+    expect(left({ ...split, 'layers[0]': { ...there } }).join()).not.toContain('link of P');
+  });
+
   it('should name what is taken without being told', () => {
     const fields = (changes: Changes) => verdictWith(changes).assumptions.map(({ field }) => field);
     expect(fields({ 'surroundings.pollutionDegree': 1 })).toContain('surroundings.proof');
     const outside = [{ between: ['pri', 'out'], what: 'pin rows' }];
     expect(verdictWith({ outside }).notJudged).toContain('pins and wiring outside');
+    const air = [{ ...outside[0], clearance: '9 mm' }];
+    expect(verdictWith({ outside: air }).notJudged).toContain('pins and wiring outside');
+    const both = [{ ...air[0], creepage: '9 mm' }];
+    expect(verdictWith({ outside: both }).notJudged).not.toContain('pins and wiring outside');
   });
 });

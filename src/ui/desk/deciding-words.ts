@@ -32,9 +32,8 @@ function bandWords({ bands, unit, upTo }: Figures): string {
     next === undefined
       ? `up to ${figure(upTo)} ${answerWords(first.answer)}`
       : `below ${figure(next.from)} ${answerWords(first.answer)}`;
-  return [begins, ...later.map(({ from, answer }) => `from ${figure(from)} ${answerWords(answer)}`)].join(
-    ', ',
-  );
+  const turns = later.map(({ from, answer }) => `from ${figure(from)} ${answerWords(answer)}`);
+  return [begins, ...turns, ...(unit === 'V rms' ? ['with the peak of a sine'] : [])].join(', ');
 }
 
 /** `meets with wire-annex; falls short with none`: the better first. */
