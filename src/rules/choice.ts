@@ -8,8 +8,8 @@ export interface Choice {
   readonly at: 'worst' | 'best';
   /** Unknowns that are set at their best although the rest is at its worst. */
   readonly best: ReadonlySet<string>;
-  /** Intervals taken at an end; the others are nominal. */
-  readonly ends: ReadonlyMap<string, -1 | 1>;
+  /** Intervals taken off their nominal value, by parts of their half-width from -1 to 1; the others are nominal. */
+  readonly ends: ReadonlyMap<string, number>;
 }
 
 export const WORST: Choice = { at: 'worst', best: new Set(), ends: new Map() };
@@ -46,14 +46,18 @@ export function intervalsOf(design: Design): readonly string[] {
   return found;
 }
 
-/** The design with the chosen intervals at their ends; none of them is left an interval. */
+/** The design with the chosen intervals where they are taken; none of these is left an interval. */
 export function settled(design: Design, ends: Choice['ends']): Design {
   let out = design;
   for (const [path, end] of ends) {
     out = editAt(out, path, (stated) => {
       const { value, plusMinus } = stated as Stated;
-      return { ...(stated as Stated), value: value + end * plusMinus, plusMinus: 0 };
+      return { ...(stated as Stated), value: value + along(end, plusMinus), plusMinus: 0 };
     });
   }
   return out;
 }
+
+/** Lengths are whole nanometres; an end is the end, to the last digit. */
+const along = (part: number, plusMinus: number): number =>
+  Math.abs(part) === 1 ? part * plusMinus : Math.round(part * plusMinus);

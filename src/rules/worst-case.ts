@@ -1,10 +1,11 @@
-// The judging at worst: every unknown at its worst; intervals each alone at either end, then all at the ends found
-// worse. Per pair the lowest of these holds.
+// The judging at worst: every unknown at its worst; intervals each alone at either end and where turns change their rows,
+// then all where they were found worse. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { type Choice, intervalsOf, WORST, withEnds } from './choice.ts';
 import { heightOf, reaches } from './grade.ts';
+import { type IntervalPoint, pointsOf } from './interval-points.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
 import type { Outcome, PairOutcome } from './outcome.ts';
 
@@ -19,33 +20,64 @@ export interface WorstCase {
   readonly overfull: Outcome | null;
   /** The intervals. */
   readonly intervals: readonly string[];
-  /** Every interval with the end found worse, as the pairs find it: once where they agree. */
+  /** Every interval where it was found worse, as the pairs find it: once where they agree. */
   readonly ends: readonly Ends[];
 }
 
-type Ends = ReadonlyMap<string, -1 | 1>;
+type Ends = Choice['ends'];
 
 export function judgeWorst(judging: Judging, design: Design, coreTo?: string | null): WorstCase {
   const nominal = judgeOnce(judging, design, WORST, coreTo);
-  const outcomes: Outcome[] = [nominal];
+  const at = (ends: Ends): Outcome => judgeOnce(judging, design, withEnds(ends), coreTo);
   const intervals = intervalsOf(design);
-  const worse = nominal.pairs.map(() => new Map<string, -1 | 1>());
-  for (const path of intervals) {
-    const [low, high] = ([-1, 1] as const).map((end) =>
-      judgeOnce(judging, design, withEnds(new Map([[path, end]])), coreTo),
-    );
-    outcomes.push(low!, high!);
-    worse.forEach((ends, i) => ends.set(path, isLowerPair(high!.pairs[i]!, low!.pairs[i]!) ? 1 : -1));
-  }
-  const ends = intervals.length === 0 ? [] : distinct(worse);
-  if (intervals.length > 1)
-    outcomes.push(...ends.map((all) => judgeOnce(judging, design, withEnds(all), coreTo)));
+  const alone = intervals.map((path) =>
+    pointsOf(judging, design, path).map((point): Tried => ({
+      ...point,
+      path,
+      outcome: at(new Map([[path, point.end]])),
+    })),
+  );
+  const ends = intervals.length === 0 ? [] : allWorse(nominal, alone);
+  const outcomes = [
+    nominal,
+    ...alone.flat().map(({ outcome }) => outcome),
+    ...(intervals.length > 1 ? ends.map(at) : []),
+  ];
   const overfull = outcomes.find((outcome) => outcome.overfull) ?? null;
   return { nominal, pairs: lowestPairs(outcomes), overfull, intervals, ends };
 }
 
+/** One interval alone off its nominal value. */
+interface Tried extends IntervalPoint {
+  readonly path: string;
+  readonly outcome: Outcome;
+}
+
+/**
+ * All intervals where each was found worse alone, as the pairs find it; where rows change, also where each was found
+ * worse with the rows as they are, which another interval's change of rows hides.
+ */
+function allWorse(nominal: Outcome, alone: readonly (readonly Tried[])[]): readonly Ends[] {
+  const changes = alone.some((tried) => tried.some(({ keepsRows }) => !keepsRows));
+  const worse = (i: number, among: (tried: Tried) => boolean): Ends =>
+    new Map(
+      alone.flatMap((tried) => {
+        const left = tried.filter(among);
+        if (left.length === 0) return [];
+        const worst = left.reduce((a, b) => (isLowerPair(b.outcome.pairs[i]!, a.outcome.pairs[i]!) ? b : a));
+        return [[worst.path, worst.end] as const];
+      }),
+    );
+  return distinct(
+    nominal.pairs.flatMap((_, i) => [
+      worse(i, () => true),
+      ...(changes ? [worse(i, ({ keepsRows }) => keepsRows)] : []),
+    ]),
+  );
+}
+
 function distinct(all: readonly Ends[]): readonly Ends[] {
-  const named = new Map(all.map((ends) => [[...ends.values()].join(), ends]));
+  const named = new Map(all.map((ends) => [[...ends].join(), ends]));
   return [...named.values()];
 }
 

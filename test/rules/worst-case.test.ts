@@ -4,9 +4,10 @@
 import { describe, expect, it } from 'vitest';
 import { intervalsOf, settled } from '#rules/choice.ts';
 import { ruleBook } from '#standards/book.ts';
+import { pointsOf } from '#rules/interval-points.ts';
 import { PathCache } from '#rules/path-cache.ts';
 import { judgeWorst } from '#rules/worst-case.ts';
-import { barrierWith, type Changes, designWith, pairOf, verdictWith } from './margin-build.ts';
+import { barrierWith, type Changes, designWith, pairOf, PLIES, verdictWith } from './margin-build.ts';
 
 const interval = (value: string, plusMinus: string) => ({ value, plusMinus });
 const width = (layer: number, plusMinus: string): Changes => ({
@@ -50,6 +51,39 @@ describe('intervals of a design', () => {
       expect(layers[2]!.margins.left.width).toEqual({ kind: 'known', value, plusMinus: 0 });
     }
     expect(design.layers[2]!.margins.left.width).toMatchObject({ value: 3_000_000 });
+  });
+});
+
+describe('where turns change their rows inside an interval', () => {
+  // P begins 0.84 +- 0.04 mm, S 3.82 +- 0.04 mm from the left flange, a strong sheet of 0.4 mm lies between them:
+  // 0.84 + 0.4 + 3.82 = 5.06, 4.98 at worst.
+  // From 3.84 on S has no room for 8 turns of 0.55 mm in one row, and two rows reach up to 3.01 mm under the core, which
+  // belongs to the primary: nearer to falling short alone (3 mm), though it is the other end that does with P at its own.
+  const left = (value: string, plusMinus: string) => ({ width: interval(value, plusMinus), filled: true });
+  const right = { width: '3.76 mm', filled: true };
+  const build = (plusMinus: string): Changes => ({
+    'core.bond': 'pri',
+    'former.height': '4.24 mm',
+    'layers[1]': { ...PLIES, plies: 1, plyThickness: '0.4 mm' },
+    'layers[0].margins': { left: left('0.84 mm', plusMinus), right },
+    'layers[2].margins': { left: left('3.82 mm', plusMinus), right },
+  });
+
+  it('should judge all at the ends that keep the rows as well', () => {
+    const answers = ['0.02 mm', '0.04 mm'].map((plusMinus) => barrierWith(build(plusMinus))[1]);
+    expect(answers).toEqual(['meets', 'not-shown']);
+  });
+
+  it('should look at both sides of the place where they change', () => {
+    const judging = {
+      book: ruleBook('iec-62368-1')!,
+      cache: new PathCache(),
+      printed: false,
+      reachOnly: false,
+    };
+    const points = pointsOf(judging, designWith(build('0.04 mm')), 'layers[2].margins.left.width');
+    expect(points.map(({ end }) => end)).toEqual([-1, expect.closeTo(0.5, 4), expect.closeTo(0.5, 4), 1]);
+    expect(points.map(({ keepsRows }) => keepsRows)).toEqual([true, true, false, false]);
   });
 });
 
