@@ -1,7 +1,12 @@
-// The answers given so far to the questions of an examination; what was passed over counts as don't know.
+// The answers given so far to the questions of an examination; what was passed over counts as don't know, and so does a
+// figure that was left empty.
 
 import { quantityField } from '#model/quantity-field.ts';
 import { questions, type AnswerField } from './questions.ts';
+
+const FIELDS: readonly AnswerField[] = questions.flatMap(({ answers }) =>
+  answers.flatMap(({ fields = [] }) => fields),
+);
 
 export class Examination {
   chosen: Readonly<Record<string, string>> = $state.raw({});
@@ -19,18 +24,21 @@ export class Examination {
     this.typed = { ...this.typed, [field]: text };
   }
 
-  /** Why a typed figure cannot be taken; null where it can. */
-  faultOf(field: AnswerField): string | null {
-    const text = this.textOf(field);
-    if (field.kind === 'text') return text.trim() === '' ? 'a few words' : null;
-    if (field.kind === 'count') return /^[1-9]\d{0,2}$/.test(text.trim()) ? null : 'a whole number from 1';
-    const dimension = field.kind === 'length' ? 'length' : 'voltsRms';
-    const found = quantityField(text, { dimension, aboveZero: false, mayBeUnknown: false });
-    return found.kind === 'fault' ? `a ${field.kind} such as ${field.start}` : null;
+  textOf(field: AnswerField): string {
+    return this.typed[field.id] ?? '';
   }
 
-  textOf(field: AnswerField): string {
-    return this.typed[field.id] ?? field.start;
+  /** Why a typed figure cannot be taken; null where it can, or where nothing is typed. */
+  faultOf(field: AnswerField): string | null {
+    const text = this.textOf(field).trim();
+    if (text === '' || field.kind === 'text') return null;
+    if (field.kind === 'count') return /^[1-9]\d{0,2}$/.test(text) ? null : 'a whole number from 1';
+    const found = quantityField(read(field, text), {
+      dimension: field.kind === 'voltage' ? 'voltsRms' : 'length',
+      aboveZero: field.kind !== 'length',
+      mayBeUnknown: false,
+    });
+    return found.kind === 'fault' ? `a ${field.kind} such as ${field.example}` : null;
   }
 
   /** Fields of chosen answers that cannot be taken yet. */
@@ -45,11 +53,20 @@ export class Examination {
     return this.chosen[question] ?? 'unknown';
   }
 
-  figure(field: string): string {
-    const known = questions.flatMap(({ answers }) => answers.flatMap(({ fields = [] }) => fields));
-    const found = known.find(({ id }) => id === field);
-    return this.typed[field] ?? found?.start ?? '';
+  /** Null where nothing was typed. */
+  figure(id: string): string | null {
+    const field = FIELDS.find((each) => each.id === id);
+    const text = (this.typed[id] ?? '').trim();
+    return text === '' || field === undefined ? null : read(field, text);
   }
+}
+
+/** Of a marked range such as `100-240 V` the highest. */
+function read(field: AnswerField, text: string): string {
+  if (field.kind !== 'voltage') return text;
+  const [, high] =
+    /^\d+(?:\.\d+)?\s*V?\s*(?:-|–|~|to|\.\.)+\s*(\d+(?:\.\d+)?)\s*V?\s*(?:ac|~)?$/i.exec(text) ?? [];
+  return high === undefined ? text : `${high} V`;
 }
 
 export type Given = Pick<Examination, 'given' | 'figure'>;

@@ -11,20 +11,23 @@ type Quantity = NonNullable<DesignFile['former']['height']>;
 const UNMEASURED_WIDTH: Quantity = { value: '12 mm', plusMinus: '4 mm' };
 const UNMEASURED_HEIGHT: Quantity = { value: '6 mm', plusMinus: '2 mm' };
 const UNMEASURED_TAPE: Quantity = { value: '0.5 mm', plusMinus: '0.5 mm' };
+const UNMEASURED_WIRE: Quantity = { value: '0.6 mm', plusMinus: '0.2 mm' };
 
 export function examinedBuild(given: Given): DesignFile {
-  const isKnown = given.given('device') === 'known';
+  const device = (figure: string): string | null =>
+    given.given('device') === 'known' ? given.figure(figure) : null;
   const inChambers = given.given('order') === 'chambers';
-  const measured = given.given('former') === 'known';
-  const width = measured ? given.figure('width') : UNMEASURED_WIDTH;
+  const former = (figure: string): string | null =>
+    given.given('former') === 'known' ? given.figure(figure) : null;
+  const width = former('width') ?? UNMEASURED_WIDTH;
   const hasAuxiliary = given.given('auxiliary') !== 'none';
   return {
     format: 'layerwright-design/1',
-    title: isKnown ? given.figure('title') : 'Transformer on the bench',
+    title: device('title') ?? 'Transformer on the bench',
     origin: 'dissected',
     notes: 'From ten questions. Turns and the primary’s wire are starting values.',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', voltage: isKnown ? given.figure('supply') : '240 V', overvoltageCategory: 2 },
+    supply: { kind: 'ac', voltage: device('supply') ?? '240 V', overvoltageCategory: 2 },
     surroundings: {
       pollutionDegree: 2,
       altitude: '2000 m',
@@ -37,7 +40,7 @@ export function examinedBuild(given: Given): DesignFile {
       { id: 'out', name: 'Output', role: 'touchable' },
     ],
     former: {
-      height: measured ? given.figure('height') : UNMEASURED_HEIGHT,
+      height: former('height') ?? UNMEASURED_HEIGHT,
       wall: 'unknown',
       flange: 'unknown',
       material: 'unknown',
@@ -69,23 +72,27 @@ function windingsOf(given: Given, hasAuxiliary: boolean): DesignFile['windings']
 function outputWire(given: Given): DesignFile['windings'][number]['wire'] {
   switch (given.given('wire')) {
     case 'enamelled':
-      return { kind: 'enamelled', grade: 'unknown', overallDiameter: given.figure('wire-enamelled') };
+      return {
+        kind: 'enamelled',
+        grade: 'unknown',
+        overallDiameter: given.figure('wire-enamelled') ?? UNMEASURED_WIRE,
+      };
     case 'three-layers':
       return {
         kind: 'layer-insulated',
         insulationLayers: 3,
         approval: 'wire-annex',
-        overallDiameter: given.figure('wire-layers'),
+        overallDiameter: given.figure('wire-layers') ?? UNMEASURED_WIRE,
       };
     case 'covered':
       return {
         kind: 'layer-insulated',
         insulationLayers: 'unknown',
         approval: 'unknown',
-        overallDiameter: given.figure('wire-covered'),
+        overallDiameter: given.figure('wire-covered') ?? UNMEASURED_WIRE,
       };
     default:
-      return { kind: 'unknown', overallDiameter: '0.6 mm' };
+      return { kind: 'unknown', overallDiameter: UNMEASURED_WIRE };
   }
 }
 
@@ -93,7 +100,7 @@ function outputLeads(given: Given): NonNullable<DesignFile['windings'][number]['
   const way = given.given('leads');
   if (way === 'unknown') return 'unknown';
   // a sleeve down to the winding reaches at least as far in as any margin is wide
-  const sleeve = way === 'sleeved' ? { wall: given.figure('sleeve'), into: '20 mm' } : null;
+  const sleeve = way === 'sleeved' ? { wall: given.figure('sleeve') ?? 'unknown', into: '20 mm' } : null;
   const lead = { at: 'right', exit: 'right', way: way === 'riser' ? 'riser' : 'slot', sleeve } as const;
   return { start: lead, finish: lead };
 }
@@ -123,13 +130,13 @@ function layersOf(given: Given, hasAuxiliary: boolean, inChambers: boolean): Lay
 }
 
 function tapeOf(given: Given): Layers {
-  const plies = given.given('plies');
-  if (plies === 'none') return [];
+  if (given.given('plies') === 'none') return [];
+  const counted = given.given('plies') === 'known' ? given.figure('plies') : null;
   return [
     {
       kind: 'tape',
       material: 'polyester-tape-25',
-      plies: plies === 'known' ? Number(given.figure('plies')) : 'unknown',
+      plies: counted === null ? 'unknown' : Number(counted),
       ...insetOf(given),
     },
   ];
@@ -140,15 +147,23 @@ function insetOf(given: Given): { inset?: { left: Quantity; right: Quantity } } 
     case 'full':
       return {};
     case 'short':
-      return { inset: { left: given.figure('short-left'), right: given.figure('short-right') } };
+      return {
+        inset: {
+          left: given.figure('short-left') ?? UNMEASURED_TAPE,
+          right: given.figure('short-right') ?? UNMEASURED_TAPE,
+        },
+      };
     default:
       return { inset: { left: UNMEASURED_TAPE, right: UNMEASURED_TAPE } };
   }
 }
 
 function marginsOf(given: Given): Pick<Layer, 'margins'> {
-  const both = (left: Quantity, right: Quantity, filled: boolean): Pick<Layer, 'margins'> => ({
-    margins: { left: { width: left, filled }, right: { width: right, filled } },
+  const both = (left: string | null, right: string | null, filled: boolean): Pick<Layer, 'margins'> => ({
+    margins: {
+      left: { width: left ?? 'unknown', filled },
+      right: { width: right ?? 'unknown', filled },
+    },
   });
   switch (given.given('margins')) {
     case 'filled':
@@ -158,6 +173,6 @@ function marginsOf(given: Given): Pick<Layer, 'margins'> {
     case 'none':
       return {};
     default:
-      return both('unknown', 'unknown', false);
+      return both(null, null, false);
   }
 }

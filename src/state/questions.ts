@@ -1,5 +1,5 @@
 // The ten questions of an examination: what is asked, how to look for it, the answers, and the figures that go with each.
-// "Don't know" is among the answers of every one.
+// "Don't know" is among the answers of every one, and a figure that is left empty is not known either.
 
 export interface Answer {
   readonly id: string;
@@ -11,8 +11,10 @@ export interface Answer {
 export interface AnswerField {
   readonly id: string;
   readonly label: string;
-  readonly kind: 'length' | 'voltage' | 'count' | 'text';
-  readonly start: string;
+  /** A `size` is a length that cannot be 0. */
+  readonly kind: 'length' | 'size' | 'voltage' | 'count' | 'text';
+  /** Shown in the empty field; never counted. */
+  readonly example: string;
 }
 
 export interface Question {
@@ -22,11 +24,15 @@ export interface Question {
   readonly answers: readonly Answer[];
 }
 
-const length = (id: string, label: string, start: string): AnswerField => ({
+const length = (id: string, label: string, example: string): AnswerField => ({
   id,
   label,
   kind: 'length',
-  start,
+  example,
+});
+const size = (id: string, label: string, example: string): AnswerField => ({
+  ...length(id, label, example),
+  kind: 'size',
 });
 const DONT_KNOW: Answer = { id: 'unknown', label: 'don’t know' };
 
@@ -34,14 +40,14 @@ export const questions: readonly Question[] = [
   {
     id: 'device',
     asks: 'What is it from, and what does its label allow?',
-    look: 'The highest voltage of the marked range: 100-240 V is 240 V.',
+    look: 'The highest voltage of the marked range counts: of 100-240 V it is 240 V.',
     answers: [
       {
         id: 'known',
         label: 'it says',
         fields: [
-          { id: 'title', label: 'device', kind: 'text', start: 'Adapter from the bench' },
-          { id: 'supply', label: 'highest marked', kind: 'voltage', start: '240 V' },
+          { id: 'title', label: 'device', kind: 'text', example: 'Adapter from the bench' },
+          { id: 'supply', label: 'highest marked', kind: 'voltage', example: '240 V' },
         ],
       },
       { id: 'unknown', label: 'don’t know: 240 V' },
@@ -55,7 +61,7 @@ export const questions: readonly Question[] = [
       {
         id: 'known',
         label: 'measured',
-        fields: [length('width', 'between the flanges', '10 mm'), length('height', 'tube to rim', '4 mm')],
+        fields: [size('width', 'between the flanges', '10 mm'), size('height', 'tube to rim', '4 mm')],
       },
       { id: 'unknown', label: 'don’t know: 8 to 16 mm wide' },
     ],
@@ -87,7 +93,11 @@ export const questions: readonly Question[] = [
     asks: 'How many plies of tape lie between primary and output?',
     look: 'Count where it is thinnest, at several places round the coil.',
     answers: [
-      { id: 'known', label: 'counted', fields: [{ id: 'plies', label: 'plies', kind: 'count', start: '3' }] },
+      {
+        id: 'known',
+        label: 'counted',
+        fields: [{ id: 'plies', label: 'plies', kind: 'count', example: '3' }],
+      },
       { id: 'none', label: 'no tape there' },
       { id: 'unknown', label: 'don’t know, but there was tape' },
     ],
@@ -133,16 +143,16 @@ export const questions: readonly Question[] = [
     asks: 'What is the output wound with?',
     look: 'Thickness over all; a cover that peels off in layers is no enamel.',
     answers: [
-      { id: 'enamelled', label: 'enamelled wire', fields: [length('wire-enamelled', 'over all', '0.55 mm')] },
+      { id: 'enamelled', label: 'enamelled wire', fields: [size('wire-enamelled', 'over all', '0.55 mm')] },
       {
         id: 'three-layers',
         label: 'wire with three certified layers',
-        fields: [length('wire-layers', 'over all', '0.7 mm')],
+        fields: [size('wire-layers', 'over all', '0.7 mm')],
       },
       {
         id: 'covered',
         label: 'covered wire, nothing known of it',
-        fields: [length('wire-covered', 'over all', '0.7 mm')],
+        fields: [size('wire-covered', 'over all', '0.7 mm')],
       },
       DONT_KNOW,
     ],

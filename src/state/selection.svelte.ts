@@ -15,7 +15,7 @@ export class Selection {
   section = $state('plain');
   pair: readonly [string, string] | null = $state.raw(null);
   spot: string | null = $state(null);
-  /** Indices in the file's `layers`. */
+  /** Those that are worked on together: indices in the file's `layers`. */
   layers: readonly number[] = $state.raw([]);
   /** The row whose fields are open: a layer, the core, the former. */
   openRow: number | 'core' | 'former' | null = $state(null);
@@ -37,7 +37,8 @@ export class Selection {
     if (spot.between !== null) this.pair = spot.between;
     this.figure = null;
     this.section = spot.section;
-    this.layers = spot.layers;
+    // its layers are only shown: what is done to a row then is done to that row
+    this.layers = [];
   }
 
   pickLayer(layer: number, adding = false): void {

@@ -116,6 +116,14 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await page.keyboard.press('2');
     await expect.poll(() => page.locator('section:has(#weak-spots) li.picked').innerText()).toContain('2');
+    // a spot shows its layers; what is done to a row is done to that row
+    await expect.poll(() => page.locator('[data-layer].marked').count()).toBeGreaterThan(1);
+    await expect.poll(() => page.locator('[data-layer].picked').count()).toBe(0);
+    await focusOn(page, '[data-row="1"]');
+    await page.keyboard.press('Delete');
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(5);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(6);
     await page.keyboard.press(']');
     await expect
       .poll(() => page.locator('[aria-label="section"] [aria-pressed="true"]').count())

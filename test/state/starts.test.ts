@@ -41,6 +41,43 @@ describe('starts', () => {
     expect(examination.open.map(({ id }) => id)).toEqual(['width']);
   });
 
+  it('should count a figure that was left empty as not known, not as the example in the field', () => {
+    const examination = new Examination();
+    for (const { id, answers } of questions) {
+      const withFigures = answers.find(({ fields }) => fields !== undefined);
+      if (withFigures) examination.choose(id, withFigures.id);
+    }
+    const build = examinedBuild(examination);
+    expect(examination.open).toEqual([]);
+    expect(build.former.chambers[0]?.width).toEqual({ value: '12 mm', plusMinus: '4 mm' });
+    const [primary, tape] = build.layers;
+    expect(primary).toMatchObject({ margins: { left: { width: 'unknown', filled: true } } });
+    expect(tape).toMatchObject({
+      plies: 'unknown',
+      inset: { left: { value: '0.5 mm', plusMinus: '0.5 mm' } },
+    });
+    expect(build.windings[1]?.wire).toMatchObject({
+      overallDiameter: { value: '0.6 mm', plusMinus: '0.2 mm' },
+    });
+    examination.type('width', '14 mm');
+    examination.type('plies', '3');
+    expect(examinedBuild(examination).former.chambers[0]?.width).toBe('14 mm');
+  });
+
+  it('should take the highest of a marked range of voltages', () => {
+    const examination = new Examination();
+    examination.choose('device', 'known');
+    const supplyOf = (text: string) => {
+      examination.type('supply', text);
+      return [examination.open.length, examinedBuild(examination).supply.voltage];
+    };
+    for (const text of ['100-240 V', '100 V - 240 V', '100–240 V~', '100 to 240V'])
+      expect(supplyOf(text), text).toEqual([0, '240 V']);
+    expect(supplyOf('230 V')).toEqual([0, '230 V']);
+    expect(supplyOf('')).toEqual([0, '240 V']);
+    expect(supplyOf('100-240 kg')[0]).toBe(1);
+  });
+
   for (const { id, name } of constructions)
     it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, () => {
       const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };
