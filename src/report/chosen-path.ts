@@ -1,6 +1,7 @@
-// Which path of a verdict is to be drawn: that of a spot, a printed one, or what limits the pair.
+// Which path of a verdict is to be drawn on a section: that of a spot, a printed one, or what limits the pair; where that
+// lies on another section, the worst of the pair that is known on this one.
 
-import type { Limiting, Metric, PathLeg, Verdict, WeakSpot } from '#rules/verdict.ts';
+import type { Limiting, Metric, PairVerdict, PathLeg, Verdict, WeakSpot } from '#rules/verdict.ts';
 import type { Point } from './outline.ts';
 import type { SceneChoices } from './scene.ts';
 
@@ -14,8 +15,13 @@ export interface ChosenPath {
   readonly short: boolean;
 }
 
-/** Null where the pair has no path with a length, or asks nothing. */
-export function chosenPath(verdict: Verdict, choices: SceneChoices): ChosenPath | null {
+/** Null where the pair has no path with a length there, or asks nothing. */
+export function chosenPath(verdict: Verdict, section: string, choices: SceneChoices): ChosenPath | null {
+  const path = namedPath(verdict, section, choices);
+  return path?.section === section ? path : null;
+}
+
+function namedPath(verdict: Verdict, shown: string, choices: SceneChoices): ChosenPath | null {
   const spot = verdict.weakSpots[choices.spot ?? -1];
   if (spot !== undefined) return pathOfSpot(verdict, spot);
   const pair = pairOf(verdict, choices.pair ?? null);
@@ -28,8 +34,25 @@ export function chosenPath(verdict: Verdict, choices: SceneChoices): ChosenPath 
     const required = printed.required === null ? null : askedFor(pair.needed, printed.required);
     return { between: pair.between, metric, length, section, legs, required, short };
   }
-  return pair.limiting === null ? null : limitingPath(pair.between, pair.limiting, short);
+  const limiting = pair.limiting === null ? null : limitingPath(pair.between, pair.limiting, short);
+  return limiting === null || limiting.section === shown ? limiting : worstHere(verdict, pair, shown);
 }
+
+/** A weak spot of the pair, worst first; else the shortest of its printed paths that reaches no more than is needed. */
+function worstHere(verdict: Verdict, pair: PairVerdict, shown: string): ChosenPath | null {
+  const isHere = ({ between, section }: WeakSpot) =>
+    section === shown && between !== null && between.join() === pair.between.join();
+  const spot = verdict.weakSpots.find(isHere);
+  if (spot !== undefined) return pathOfSpot(verdict, spot);
+  return pair.paths.reduce<ChosenPath | null>((best, { metric, length, section, legs, required }) => {
+    if (section !== shown || length === null || required === null) return best;
+    const asked = askedFor(pair.needed, required);
+    const path = { between: pair.between, metric, length, section, legs, required: asked, short: false };
+    return best === null || shareOf(path) < shareOf(best) ? path : best;
+  }, null);
+}
+
+const shareOf = ({ length, required }: ChosenPath): number => length / (required ?? Infinity);
 
 /** The named pair; else the worst one, which the verdict lists first among those that ask something. */
 function pairOf(verdict: Verdict, named: readonly [string, string] | null) {

@@ -25,6 +25,8 @@ export function flagsOf(
   const middle = (frame.x0 + frame.x1) / 2;
   let others = 0;
   return spots.flatMap((spot, place) => {
+    // what belongs to no place in the window is told in the list only
+    if (spot.between === null || spot.section === 'outside') return [];
     const here = spot.section === sectionName;
     if (!here && ++others > elsewhere) return [];
     return (here ? [spot.at, ...spot.also] : [spot.at]).map((at): Flag => ({

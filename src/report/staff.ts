@@ -51,9 +51,8 @@ export function staffOf(
   choices: SceneChoices,
   width: Width,
 ): StaffPath | null {
-  const chosen = chosenPath(verdict, choices);
-  if (chosen === null || chosen.section !== sectionName) return null;
-  return laidOut(chosen, width);
+  const chosen = chosenPath(verdict, sectionName, choices);
+  return chosen === null ? null : laidOut(chosen, width);
 }
 
 /** The limiting paths on this section of every pair that asks something, but for the pair already drawn. */

@@ -65,6 +65,15 @@ export class Bench {
     this.sections.includes(this.selection.section) ? this.selection.section : (this.sections[0] ?? 'plain'),
   );
 
+  /** Shows a section; a picked spot that lies on another one is let go. */
+  pickSection(name: string): void {
+    const { selection } = this;
+    const spot = this.spot === null ? null : (this.verdict?.weakSpots[this.spot] ?? null);
+    if (spot !== null && spot.section !== name) selection.spot = null;
+    selection.section = name;
+    selection.leg = null;
+  }
+
   /** Flags of the weak spots that touch a layer, with their numbers. */
   spotsAt(layer: number): readonly { readonly number: number; readonly spot: WeakSpot }[] {
     const spots = this.verdict?.weakSpots ?? [];

@@ -33,6 +33,17 @@ describe('staffOf', () => {
     expect(staffOf(verdict, 'plain', { pair: ['aux', 'pri'] }, [0, 12])).toBeNull();
   });
 
+  it('should draw on another section the worst that is known of the pair there', () => {
+    const [pair, ...rest] = verdict.pairs;
+    const [path] = pair!.paths;
+    const lead = { ...path!, section: 'lead S finish', length: 5.4 };
+    const known = { ...verdict, weakSpots: [], pairs: [{ ...pair!, paths: [path!, lead] }, ...rest] };
+    expect(staffOf(known, 'lead S finish', {}, [0, 12])).toMatchObject({ length: 5.4, required: 5.6 });
+    const spots = verdict.weakSpots.map((spot) => ({ ...spot, points: [[0, 0] as const, [5, 0] as const] }));
+    expect(staffOf({ ...known, weakSpots: spots }, 'lead S finish', {}, [0, 12])?.length).toBe(5.18);
+    expect(staffOf(known, 'lead P start', {}, [0, 12])).toBeNull();
+  });
+
   it('should mark a puncture and count no length for it', () => {
     const [worst, ...rest] = verdict.pairs;
     if (worst?.limiting == null) throw new Error('the fixture has a limiting path');

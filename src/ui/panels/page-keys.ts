@@ -36,7 +36,7 @@ function plainKey(event: KeyboardEvent, desk: Desk, showList: () => void): boole
   if (event.key === '[' || event.key === ']') {
     const place = bench.sections.indexOf(bench.section) + (event.key === ']' ? 1 : -1);
     const next = bench.sections.at(place % bench.sections.length);
-    if (next !== undefined) bench.selection.section = next;
+    if (next !== undefined) bench.pickSection(next);
     return true;
   }
   const spot = /^[1-9]$/.test(event.key) ? bench.verdict?.weakSpots[Number(event.key) - 1] : undefined;
