@@ -1,5 +1,6 @@
 // Where the bodies of flags stand in pixels, so that no two lie over each other; a tip always touches its spot.
 
+import type { Plate } from './path-figure.ts';
 import type { Flag } from './scene-flags.ts';
 
 export const FLAG = { width: 32, height: 22, nose: 9 } as const;
@@ -26,6 +27,12 @@ export function flagPlaces(
     placed.push({ flag, tip, nose });
   }
   return placed;
+}
+
+/** The flag's body, without its leader. */
+export function flagBody({ flag, nose: [x, y] }: FlagPlace): Plate {
+  const left = flag.stands === 'left' ? x - FLAG.width : x;
+  return { left, right: left + FLAG.width, top: y - FLAG.height / 2, bottom: y + FLAG.height / 2 };
 }
 
 /** Where a flag may stand, nearest first: its own place, outward once, then up and down in both columns. */

@@ -15,7 +15,7 @@ import { isKnown, type Known, type Reading } from '#model/reading.ts';
 import type { Fit } from '#rules/verdict.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
-import { dimension } from './number-words.ts';
+import { dimension, lengthDown } from './number-words.ts';
 import { materialWords } from './material-words.ts';
 
 export interface LayerWords {
@@ -55,7 +55,7 @@ export function coreWords(design: Design, airAbove: number | null): LayerWords {
     typeof bond !== 'string' ? 'bond unknown' : bond === 'floating' ? 'floating' : `on ${circuit ?? bond}`;
   return {
     name: 'Core',
-    says: airAbove === null ? bonded : `${bonded}; ${dimension(airAbove)} of air below it`,
+    says: airAbove === null ? bonded : `${bonded}; ${lengthDown(airAbove)} of air below it`,
   };
 }
 

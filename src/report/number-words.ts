@@ -8,6 +8,9 @@ const STEP_NM = 10_000;
 /** A length that the build has: `4.83`, rounded down. */
 export const lengthDown = (mm: number): string => printed(Math.floor(inNm(mm) / STEP_NM));
 
+/** Room that the build takes up: `2.78`, rounded up, two decimals. */
+export const lengthTaken = (mm: number): string => printed(Math.ceil(inNm(mm) / STEP_NM));
+
 /** A length that is asked: `5.6`, rounded up, one decimal or two. Null: the book's tables end before it. */
 export const lengthUp = (mm: number | null): string =>
   mm === null ? BEYOND : trimmed(printed(Math.ceil(inNm(mm) / STEP_NM)), 1);

@@ -6,7 +6,7 @@ import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from './circuit-look.ts';
 import { marginSentence } from './margin-words.ts';
 import { lengthDown, lengthUp } from './number-words.ts';
-import { solidsCrossed } from './path-words.ts';
+import { listed, solidsCrossed } from './path-words.ts';
 import { answerWords } from './answer-words.ts';
 
 /** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
@@ -89,7 +89,8 @@ function limitingWords(limiting: Limiting | null): string {
     return `: every piece of the ${wayOf(metric, outside, over)} is too short to count${needed}${through}${way}`;
   if (crossed.length > 0)
     return `: only ${listed(crossed)} ${isOne(crossed) ? 'lies' : 'lie'} between them${way}`;
-  return over.length > 0 ? `: the way${way} is no distance at all` : ': they touch';
+  if (over.length > 0) return `: the way${way} is no distance at all`;
+  return limiting.grade === 'none' ? ': their bare metal touches' : ': they touch, and enamel is no barrier';
 }
 
 /** A distance outside the window goes by the name that the file gives it. */
@@ -104,9 +105,6 @@ function wayOf(
 }
 
 const isOne = (crossed: readonly string[]): boolean => crossed.length === 1 && !/^\d/.test(crossed[0] ?? '');
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 
 const WAYS = {
   creepage: 'shortest way along surfaces',

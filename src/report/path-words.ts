@@ -39,6 +39,10 @@ export function solidsCrossed(legs: readonly PathLeg[]): readonly string[] {
   return [...(count === 0 ? [] : [plies(count)]), ...new Set(named)];
 }
 
+/** `a, b and c` */
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+
 /** Told by their number, however many of them the judgement put into one leg. */
 const throughPlies = ({ kind, says }: PathLeg): boolean =>
   kind === 'through' && (says === '' || /\bpl(y|ies)$/.test(says));

@@ -17,6 +17,9 @@ export function quantityWords(value: number, unit: string): string {
       return `${plain(value)} °C`;
     case 'mA':
       return `${plain(value * 1000)} mA`;
+    case 'V rms':
+    case 'V peak':
+      return `${plain(Math.round(value * 100) / 100)} ${unit}`;
     default:
       return `${plain(value)} ${unit.replace(/^k(?=V)/, '')}`;
   }

@@ -3,7 +3,7 @@
 import type { Because } from '#standards/because.ts';
 import { lengthUp, plain } from './number-words.ts';
 import { quantityWords } from './quantity-words.ts';
-import { num, row, weakest, word, type SheetRow, type StepRows } from './sheet-row.ts';
+import { NEXT_ROW, num, row, weakest, word, type SheetRow, type StepRows } from './sheet-row.ts';
 
 export const rulesSteps: Readonly<Record<string, StepRows>> = {
   'required-clearance': (why) => {
@@ -50,5 +50,5 @@ const GOVERNS: Readonly<Record<string, string>> = {
 function refused(why: Because): readonly SheetRow[] {
   const next = num(why, 'nextRow');
   if (next <= num(why, 'value')) return [];
-  return [row('refused', 'if a laboratory takes the next row instead', mm(next), 'derived')];
+  return [row(NEXT_ROW, 'where a laboratory does not interpolate', mm(next), 'derived')];
 }

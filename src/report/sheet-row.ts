@@ -44,3 +44,6 @@ export const clauseOf = ({ cites }: Because): string =>
 /** `nextRow` and `next-row` as `next row`. */
 export const spaced = (key: string): string =>
   key.replace(/-/g, ' ').replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+
+/** What may be asked instead of the interpolated figure; it is never the result. */
+export const NEXT_ROW = 'next row';

@@ -5,7 +5,17 @@ import type { Because } from '#standards/because.ts';
 import { converterSteps } from './converter-steps.ts';
 import { plain } from './number-words.ts';
 import { quantityWords } from './quantity-words.ts';
-import { clauseOf, num, row, spaced, weakest, word, type SheetRow, type StepRows } from './sheet-row.ts';
+import {
+  clauseOf,
+  NEXT_ROW,
+  num,
+  row,
+  spaced,
+  weakest,
+  word,
+  type SheetRow,
+  type StepRows,
+} from './sheet-row.ts';
 import { rulesSteps } from './rules-steps.ts';
 import { stressSteps } from './stress-steps.ts';
 import { tableSteps } from './table-steps.ts';
@@ -28,7 +38,7 @@ function refusedRow(why: Because): readonly SheetRow[] {
   const next = why.values['nextRow'];
   if (typeof next !== 'number' || next <= num(why, 'value')) return [];
   const figure = quantityWords(next, word(why, 'unit') || 'mm');
-  return [row('refused', 'if a laboratory takes the next row instead', figure, 'derived')];
+  return [row(NEXT_ROW, 'where a laboratory does not interpolate', figure, 'derived')];
 }
 
 /** A rule in words by its own short name and figures; its clause says where to read it. */

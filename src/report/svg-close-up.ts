@@ -25,8 +25,13 @@ export function closeUp(scene: Scene, at: readonly [number, number], options: Cl
   const near = within(scene, window);
   const view = viewOf(scene.frame, { left: 0, top: 0, kx: k, ky: k }, palette[options.theme], options.prefix);
   const [left, top] = [view.x(window.x0), view.y(window.y1)];
-  const edge = { top: top + 6, right: left + options.width - 6 };
-  const content = [patterns(view), ...drawing(near, view, edge, true)].join('\n');
+  const room = {
+    left: left + 6,
+    top: top + 6,
+    right: left + options.width - 6,
+    bottom: top + options.height - 6,
+  };
+  const content = [patterns(view), ...drawing(near, view, room, true)].join('\n');
   return element(
     'svg',
     {

@@ -2,6 +2,7 @@
 
 import { LINE } from './palette.ts';
 import type { Point } from './outline.ts';
+import type { Plate } from './path-figure.ts';
 import type { Area, Scene } from './scene.ts';
 import { flags } from './svg-flags.ts';
 import { solids } from './svg-solids.ts';
@@ -9,16 +10,10 @@ import { staff, staffFigures, thinStaff } from './svg-staff.ts';
 import { drawsCircles, turns } from './svg-turns.ts';
 import { chip, element, line, px, text, type View } from './svg-view.ts';
 
-/** `edge`: bounds in pixels that the figures keep to. */
-export function drawing(
-  scene: Scene,
-  view: View,
-  edge: { readonly top: number; readonly right: number },
-  flagged: boolean,
-): readonly string[] {
+/** `room`: bounds in pixels that the figures keep to. */
+export function drawing(scene: Scene, view: View, room: Plate, flagged: boolean): readonly string[] {
   const circles = drawsCircles(scene, view);
   const layers = new Set(scene.areas.filter(circles).map(({ layer }) => layer));
-  const stackTop = Math.max(0, ...scene.layers.map(({ y1 }) => y1));
   return [
     solids(scene, view, circles),
     turns(scene, view, (layer) => layers.has(layer)),
@@ -34,7 +29,7 @@ export function drawing(
     ...scene.otherPaths.map((path) => thinStaff(path, view)),
     scene.path === null ? '' : staff(scene.path, view),
     flagged ? flags(scene, view) : '',
-    scene.path === null ? '' : staffFigures(scene.path, view, { ...edge, stackTop }),
+    scene.path === null ? '' : staffFigures(scene.path, scene, view, room),
   ];
 }
 

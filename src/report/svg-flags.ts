@@ -5,12 +5,14 @@ import type { Scene } from './scene.ts';
 import { element, line, px, text, type View } from './svg-view.ts';
 
 export function flags(scene: Scene, view: View): string {
-  const places = flagPlaces(scene.flags, ([x, y]) => [view.x(x), view.y(y)]);
-  return [...places]
+  return [...placesOf(scene, view)]
     .reverse()
     .map((place) => pennant(place, view))
     .join('');
 }
+
+export const placesOf = (scene: Scene, view: View): readonly FlagPlace[] =>
+  flagPlaces(scene.flags, ([x, y]) => [view.x(x), view.y(y)]);
 
 function pennant({ flag, tip, nose }: FlagPlace, view: View): string {
   const ink = flag.short ? view.theme.pencil : view.theme.ink;

@@ -1,10 +1,13 @@
 // Draws a path as a measuring staff, its missing part as a dotted ghost, punctured plies as diamonds, and its figure.
 
-import { figureMiddle } from './figure-place.ts';
-import { lengthDown, lengthUp, plies } from './number-words.ts';
+import { lengthUp } from './number-words.ts';
 import type { Point } from './outline.ts';
+import { pathFigure, pathFigurePlace, type Plate } from './path-figure.ts';
+import type { Scene } from './scene.ts';
 import type { StaffPath } from './staff.ts';
-import { chip, element, line, px, text, widthOf, type View } from './svg-view.ts';
+import { flagBody } from './flag-places.ts';
+import { placesOf } from './svg-flags.ts';
+import { chip, chipWidth, element, line, px, text, type View } from './svg-view.ts';
 
 export function staff(path: StaffPath, view: View): string {
   const ink = path.short ? view.theme.pencil : view.theme.ink;
@@ -46,43 +49,42 @@ export function thinStaff(path: StaffPath, view: View): string {
     .join('');
 }
 
-/** Bounds in pixels that figures keep to, and the top of the stack in millimetres. */
-export interface Edge {
-  readonly top: number;
-  readonly right: number;
-  readonly stackTop: number;
-}
-
-/** The figure over the path's longest leg: `4.83 of 5.6 mm`, and how much is missing at the ghost. */
-export function staffFigures(path: StaffPath, view: View, edge: Edge): string {
-  const ink = path.short ? view.theme.pencil : view.theme.ink;
-  const words = figureWords(path);
+/** The figure beside the path: `4.83 of 5.6 mm`, and how much is missing at the ghost; both keep within the room. */
+export function staffFigures(path: StaffPath, scene: Scene, view: View, room: Plate): string {
   if (path.legs.length === 0) return '';
-  const half = widthOf(words, 12.5) / 2 + 8;
-  const middle = figureMiddle(path, (mm) => view.x(mm), half);
-  const x = Math.min(edge.right - half, Math.max(half + 4, middle));
-  const top = Math.min(...path.legs.flatMap(({ from, to }) => [view.y(from[1]), view.y(to[1])]));
-  const y = Math.max(top - 22, edge.top + 12);
+  const ink = path.short ? view.theme.pencil : view.theme.ink;
+  const words = pathFigure(path);
+  const [x, y] = pathFigurePlace(
+    path,
+    scene,
+    { toX: (mm) => view.x(mm), toY: (mm) => view.y(mm), room, flags: placesOf(scene, view).map(flagBody) },
+    { width: chipWidth(words, SIZE), height: SIZE * 1.65 },
+  );
   const filled = { fill: ink, rim: ink, ink: view.theme.sheet };
-  return chip([x, y], words, filled) + missingFigure(path, view, ink, y, edge);
+  const stackTop = view.y(Math.max(0, ...scene.layers.map(({ y1 }) => y1)));
+  return chip([x, y], words, filled) + missingFigure(path, view, ink, y, room, stackTop);
 }
 
-function figureWords({ length, required, punctures: crossed }: StaffPath): string {
-  const count = crossed.reduce((sum, each) => sum + each.plies, 0);
-  const asked = required === null ? '' : ` of ${lengthUp(required)}`;
-  return `${lengthDown(length)}${asked} mm${count === 0 ? '' : `, through ${plies(count)}`}`;
-}
+const SIZE = 12.5;
 
 /** How much is missing: between two projection lines above the stack, or beside the ghost where it runs outward. */
-function missingFigure(path: StaffPath, view: View, ink: string, y: number, edge: Edge): string {
+function missingFigure(
+  path: StaffPath,
+  view: View,
+  ink: string,
+  y: number,
+  room: Plate,
+  stackTop: number,
+): string {
   if (path.ghost === null) return '';
   const words = `${lengthUp(path.ghost.missing)} short`;
-  const half = widthOf(words, 12.5) / 2 + 8;
+  const half = chipWidth(words, SIZE) / 2 + 2;
   const look = { fill: view.theme.sheet, rim: ink, ink };
   const [from, to] = [path.ghost.from, path.ghost.to];
-  const x = Math.min(edge.right - half, Math.max(half + 4, view.x(to[0])));
-  const above = view.y(edge.stackTop) - 24;
-  if (from[1] !== to[1] || above < edge.top + 12) return chip([x, Math.max(y - 26, 14)], words, look);
+  const x = Math.min(room.right - half, Math.max(room.left + half, view.x(to[0])));
+  const above = stackTop - 24;
+  if (from[1] !== to[1] || above < room.top + 12)
+    return chip([x, Math.max(y - 26, room.top + 12)], words, look);
   const [x0, x1] = [view.x(from[0]), view.x(to[0])];
   const foot = view.y(from[1]);
   const aside = x1 > x0 ? x1 + half + 6 : x1 - half - 6;
@@ -90,7 +92,7 @@ function missingFigure(path: StaffPath, view: View, ink: string, y: number, edge
     line([x0, foot], [x0, above - 8], ink, 1) +
     line([x1, foot], [x1, above - 8], ink, 1, { 'stroke-dasharray': '8 3 2 3' }) +
     line([x0, above], [x1, above], ink, 1.3) +
-    chip([Math.min(edge.right - half, Math.max(half + 4, aside)), above], words, look)
+    chip([Math.min(room.right - half, Math.max(room.left + half, aside)), above], words, look)
   );
 }
 

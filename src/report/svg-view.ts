@@ -84,7 +84,9 @@ export const text = (at: Point, words: string, style: TextStyle): string =>
   );
 
 /** About how wide bold lettering runs; no font can be measured here. */
-export const widthOf = (words: string, size: number): number => [...words].length * size * 0.6;
+const widthOf = (words: string, size: number): number => [...words].length * size * 0.6;
+
+export const chipWidth = (words: string, size: number): number => widthOf(words, size) + size;
 
 /** A label in a box with its middle at `at`. */
 export function chip(
@@ -93,7 +95,7 @@ export function chip(
   look: { readonly fill: string; readonly rim: string; readonly ink: string; readonly size?: number },
 ): string {
   const size = look.size ?? 12.5;
-  const [width, height] = [widthOf(words, size) + size, size * 1.65];
+  const [width, height] = [chipWidth(words, size), size * 1.65];
   return (
     element('rect', {
       x: at[0] - width / 2,

@@ -37,12 +37,13 @@ export function svgOf(scene: Scene, options: SvgOptions = {}): string {
   const captioned = options.caption ?? true;
   const height = Math.ceil(EDGE.top + deep + (captioned ? EDGE.bottom : 8));
   const view = viewOf(frame, { left: EDGE.left, top: EDGE.top, kx, ky }, theme, options.prefix ?? '');
+  const room = { left: 4, top: EDGE.top, right: width - EDGE.right, bottom: EDGE.top + deep };
   const content = [
     element('title', {}, escapeText(options.heading ?? scene.title)),
     element('rect', { width, height, fill: theme.sheet }),
     patterns(view),
     rulers(scene, view, { top: EDGE.top - 8, left: EDGE.left - 12 }),
-    ...drawing(scene, view, { top: EDGE.top, right: width - EDGE.right }, options.flags ?? true),
+    ...drawing(scene, view, room, options.flags ?? true),
     captioned ? caption(scene, view, [EDGE.left, EDGE.top + deep + 28], options) : '',
   ];
   const size = { width, height, viewBox: `0 0 ${width} ${height}` };

@@ -68,13 +68,13 @@ function heading(why: Because, what: string): SheetRow {
   return row('table', place === '' ? what : `${place}: ${what}`, '', null);
 }
 
-const titleOf = (why: Because): string => `${word(why, 'quantity')}${columnOf(why.cites[0])}`;
+function titleOf(why: Because): string {
+  const [quantity, column] = [word(why, 'quantity'), columnOf(why.cites[0])];
+  return column === '' || quantity.endsWith(column) ? quantity : `${quantity}, ${column}`;
+}
 
 /** The part of a cell's name after the place on the first axis: `PD2 III`. */
-function columnOf(cite: Cite | undefined): string {
-  const column = cite?.cell.split(', ').slice(1).join(', ') ?? '';
-  return column === '' ? '' : `, ${column}`;
-}
+const columnOf = (cite: Cite | undefined): string => cite?.cell.split(', ').slice(1).join(', ') ?? '';
 
 function single(why: Because): readonly SheetRow[] {
   const along = axisUnit(word(why, 'along'));

@@ -2,7 +2,7 @@
 // the figure itself last. The page, the command line and the report print the same rows.
 
 import type { Because } from '#standards/because.ts';
-import type { SheetRow } from './sheet-row.ts';
+import { NEXT_ROW, type SheetRow } from './sheet-row.ts';
 import { stepRows } from './step-rows.ts';
 
 export type { SheetRow } from './sheet-row.ts';
@@ -19,6 +19,6 @@ export function workedSheet(why: Because): readonly SheetRow[] {
 function rowsOf(why: Because, last: boolean): readonly SheetRow[] {
   const rows = [...why.from.flatMap((each) => rowsOf(each, false)), ...stepRows(why, last)];
   if (!last) return rows;
-  const end = rows.findLastIndex(({ value, label }) => value !== '' && label !== 'refused');
+  const end = rows.findLastIndex(({ value, label }) => value !== '' && label !== NEXT_ROW);
   return rows.map((row, k) => (k === end ? { ...row, result: true } : row));
 }

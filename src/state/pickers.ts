@@ -5,6 +5,7 @@ import { coilFormers } from '#standards/coil-formers.ts';
 import type { Cite } from '#standards/because.ts';
 import { confirmedWords } from '#report/confirmed-words.ts';
 import { dimension, plain } from '#report/number-words.ts';
+import { bookWords } from '#report/answer-words.ts';
 import { ruleBook, ruleBookIds } from '#standards/book.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 
@@ -25,7 +26,7 @@ export const sleeveOptions: readonly Option[] = sleeves.map(withClass);
 
 export const ruleBookOptions: readonly Option[] = ruleBookIds.flatMap((id) => {
   const book = ruleBook(id);
-  return book === null ? [] : [{ value: id, label: `${book.title}, ${book.edition}` }];
+  return book === null ? [] : [{ value: id, label: bookWords(book) }];
 });
 
 /** Conductors commonly wound in small transformers, with the greatest overall diameter of their grade. */

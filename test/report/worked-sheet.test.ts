@@ -24,7 +24,7 @@ describe('workedSheet', () => {
       ['between', '2.72 mm'],
       ['rounded', '2.8 mm'],
       ['reinforced', '5.6 mm'],
-      ['refused', '6.4 mm'],
+      ['next row', '6.4 mm'],
     ]);
   });
 

@@ -1,14 +1,12 @@
 // Which flags of a section are in sight, and where their bodies stand on the stage.
 
-import { FLAG, flagPlaces, type FlagPlace } from '#report/flag-places.ts';
+import { FLAG, flagBody, flagPlaces, type FlagPlace } from '#report/flag-places.ts';
+import type { Plate } from '#report/path-figure.ts';
 import type { Scene } from '#report/scene.ts';
 import { toScreenX, toScreenY, type Room, type View } from './view.ts';
 
-export interface PlacedFlag extends FlagPlace {
-  /** Its body, in pixels of the stage. */
-  readonly left: number;
-  readonly top: number;
-}
+/** With its body, in pixels of the stage. */
+export type PlacedFlag = FlagPlace & Plate;
 
 /** Flags whose spot is in sight, the worst first. A body that would leave the stage turns to the other side. */
 export function flagsInSight(scene: Scene, view: View, room: Room): readonly PlacedFlag[] {
@@ -26,9 +24,5 @@ export function flagsInSight(scene: Scene, view: View, room: Room): readonly Pla
     if (flag.stands === 'right' && x + FLAG.width > room.right) return { ...flag, stands: 'left' as const };
     return flag;
   });
-  return flagPlaces(turned, pixels).map((place) => ({
-    ...place,
-    left: place.flag.stands === 'left' ? place.nose[0] - FLAG.width : place.nose[0],
-    top: place.nose[1] - FLAG.height / 2,
-  }));
+  return flagPlaces(turned, pixels).map((place) => ({ ...place, ...flagBody(place) }));
 }

@@ -1,42 +1,26 @@
 // Paints the figures of the path: `4.83 of 5.6 mm` beside its longest leg, how much is missing above the stack.
-// Labels keep inside the drawing's room, and off the staff.
+// Labels keep inside the drawing's room.
 
-import { figureMiddle } from '#report/figure-place.ts';
-import { FLAG } from '#report/flag-places.ts';
+import { pathFigure, pathFigurePlace, type Paper } from '#report/path-figure.ts';
 import { LETTERING } from '#report/palette.ts';
-import { lengthDown, lengthUp, plies } from '#report/number-words.ts';
+import { lengthUp } from '#report/number-words.ts';
 import type { StaffPath } from '#report/staff.ts';
 import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
 
-type Point = readonly [number, number];
-
 const SIZE = 12.5;
-const CLEAR = 22;
 
 export function paintFigures(pen: Pen, path: StaffPath): void {
   const { theme } = pen.picture;
   const color = path.short ? theme.pencil : theme.ink;
   const look: Chip = { fill: color, rim: color, color: theme.sheet, size: SIZE, family: LETTERING };
-  const words = figureWords(path);
-  const half = chipWidth(pen.ink, words, look) / 2;
-  const middle = figureMiddle(path, (mm) => pen.x(mm), half);
-  const rows = path.legs.flatMap(({ from, to }) => [pen.y(from[1]), pen.y(to[1])]);
-  const wished: readonly Point[] = [
-    [middle, Math.min(...rows) - CLEAR],
-    [middle, Math.max(...rows) + CLEAR],
-    [middle, Math.min(...rows) - 2 * CLEAR],
-  ];
-  const places = wished.map(([x, y]): Point => [keptAcross(pen, x, words, look), keptDown(pen, y)]);
-  const [x, y] = places.find((place) => isFree(pen, place, half)) ?? places[0]!;
+  const words = pathFigure(path);
+  const plate = { width: chipWidth(pen.ink, words, look), height: SIZE * 1.65 };
+  const [x, y] = pathFigurePlace(path, pen.picture.scene, paperOf(pen), plate);
   chip(pen.ink, x, y, words, look);
   missing(pen, path, { ...look, fill: theme.sheet, color }, y);
 }
 
-export function figureWords({ length, required, punctures }: StaffPath): string {
-  const count = punctures.reduce((sum, each) => sum + each.plies, 0);
-  const asked = required === null ? '' : ` of ${lengthUp(required)}`;
-  return `${lengthDown(length)}${asked} mm${count === 0 ? '' : `, through ${plies(count)}`}`;
-}
+const paperOf = ({ x, y, picture: { room, flags } }: Pen): Paper => ({ toX: x, toY: y, room, flags });
 
 /** Between two projection lines above the stack, or beside the ghost where it runs outward. */
 function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): void {
@@ -60,14 +44,6 @@ function missing(pen: Pen, { ghost }: StaffPath, look: Chip, figureY: number): v
   const half = chipWidth(ink, words, look) / 2 + 6;
   chip(ink, keptAcross(pen, x1 > x0 ? x1 + half : x1 - half, words, look), above, words, look);
 }
-
-/** No flag stands there. */
-const isFree = ({ picture }: Pen, [x, y]: Point, half: number): boolean =>
-  picture.flags.every(
-    ({ left, top }) =>
-      Math.abs(left + FLAG.width / 2 - x) > half + FLAG.width / 2 ||
-      Math.abs(top + FLAG.height / 2 - y) > CLEAR,
-  );
 
 /** `way`: to which side it opens from its tip. */
 function arrow(ink: Ink, x: number, y: number, way: 1 | -1, color: string): void {
