@@ -1,12 +1,19 @@
 // The name of a field in words: `layers[2].margins.left.width` -> `left margin, layer 3`.
 // Used wherever the page or a list speaks of a field; the path itself stays the reference.
 
-import type { Design } from '#model/design.ts';
 import { keysOf, type Key } from '#model/field-path.ts';
 import { spaced } from './sheet-row.ts';
 
+/** What fields are called by: of a design, or of a file that is none yet. */
+export interface Named {
+  readonly windings?: readonly { readonly id?: string }[] | undefined;
+  readonly circuits?: readonly { readonly name?: string | undefined }[] | undefined;
+  readonly bridges?: readonly { readonly id?: string }[] | undefined;
+  readonly parts?: readonly { readonly id?: string }[] | undefined;
+}
+
 /** A path that is none stands for itself. */
-export function fieldWords(design: Design, path: string): string {
+export function fieldWords(design: Named, path: string): string {
   const keys = keysOf(path);
   const [list, index] = keys ?? [];
   if (keys === null || list === undefined) return path;
@@ -16,20 +23,20 @@ export function fieldWords(design: Design, path: string): string {
   return inner === '' ? owner : `${inner}, ${owner}`;
 }
 
-function ownerOf(design: Design, list: string, index: number): string {
+function ownerOf(design: Named, list: string, index: number): string {
   switch (list) {
     case 'layers':
       return `layer ${index + 1}`;
     case 'windings':
-      return `winding ${design.windings[index]?.id ?? index + 1}`;
+      return `winding ${design.windings?.[index]?.id ?? index + 1}`;
     case 'circuits':
-      return `circuit ${design.circuits[index]?.name ?? index + 1}`;
+      return `circuit ${design.circuits?.[index]?.name ?? index + 1}`;
     case 'bridges':
-      return `bridging part ${design.bridges[index]?.id ?? index + 1}`;
+      return `bridging part ${design.bridges?.[index]?.id ?? index + 1}`;
     case 'workingVoltages':
       return `working voltage ${index + 1}`;
     case 'parts':
-      return `part ${design.parts[index]?.id ?? index + 1}`;
+      return `part ${design.parts?.[index]?.id ?? index + 1}`;
     default:
       return `${spaced(list)} ${index + 1}`;
   }
