@@ -206,7 +206,7 @@ function screenLeads(filling: Filling, design: Design, leastThickness: Nm): Fill
   const notJudged: string[] = [];
   design.layers.forEach((layer, i) => {
     if (layer.kind !== 'screen' || layer.circuit === null || layer.lead === null) return;
-    const wire = { overall: layer.thickness.value, cover: null, bare: true, slumps: false };
+    const wire = { overall: layer.thickness.value, metal: null, cover: null, bare: true, slumps: false };
     const name = `screen ${i + 1}`;
     const field = `layers[${i}].lead`;
     const where: Where = {

@@ -28,7 +28,13 @@ export function fillWire(
 ): BuildWire & { readonly because: Because } {
   const { wire } = winding;
   const overall = overallOf(filling, wire, field);
-  const plain = { overall: overall.value, cover: null, bare: wire.kind === 'bare', slumps: true };
+  const plain = {
+    overall: overall.value,
+    metal: metalOf(wire, overall.value),
+    cover: null,
+    bare: wire.kind === 'bare',
+    slumps: true,
+  };
   if (typeof wire.kind !== 'string') {
     const best = filling.unknown(`${field}.kind`, 'enamelled wire') === 'best';
     const cover = best ? certified(filling, overall.value, wire, winding, CERTIFIED, book) : null;
@@ -113,6 +119,7 @@ function fullCover(
   const stuff = filling.stuffs.id(coverStuff('full-cover', winding, strength, null, why), winding.id);
   return {
     overall,
+    metal: metalOf(wire, overall),
     cover: { thickness: coverThickness(overall, wire), plies: 1, stuff },
     bare: false,
     slumps: false,
@@ -136,6 +143,9 @@ const coverStuff = (
   layers,
   because: why,
 });
+
+const metalOf = ({ kind, conductor }: Wire, overall: Nm): Nm | null =>
+  kind === 'litz' || !conductor || conductor.value > overall ? null : conductor.value;
 
 /** Half the growth of the diameter; a quarter of the whole where the conductor is not known or not smaller. */
 function coverThickness(overall: Nm, wire: Wire): Nm {

@@ -77,6 +77,8 @@ export interface BuildWindingLayer extends Placed {
 
 export interface BuildWire {
   readonly overall: Nm;
+  /** Diameter of the metal: drawn, and nothing is measured from it. Null where it is not known or is a bundle. */
+  readonly metal: Nm | null;
   /** Null where the wire counts as bare for distances (bare, enamelled, litz, cover that earns nothing). */
   readonly cover: BuildCover | null;
   /** Bare metal; else an enamel stands on it, which is remembered for contacts. */

@@ -9,7 +9,7 @@ export interface Turn {
   /** Centre. */
   readonly x: Nm;
   readonly y: Nm;
-  /** Diameters over all and of what is no cover. */
+  /** Diameters over all and of the metal within cover or enamel. */
   readonly overall: Nm;
   readonly conductor: Nm;
   readonly circuit: string;
@@ -23,8 +23,8 @@ export function turnsOf(build: Build, section: Section): readonly Turn[] {
     const layer = build.layers.find(({ index }) => index === band.layer);
     if (band.kind !== 'winding' || layer?.kind !== 'winding') return [];
     const { turnsPerRow, rows } = fitOf(build, layer);
-    const { overall, cover } = layer.wire;
-    const conductor = nm(overall - 2 * (cover?.thickness ?? 0));
+    const { overall, metal, cover } = layer.wire;
+    const conductor = cover ? nm(overall - 2 * cover.thickness) : (metal ?? overall);
     const turns: Turn[] = [];
     for (let row = 0; row < rows; row++) {
       const wires = Math.min(turnsPerRow, layer.turns - row * turnsPerRow) * layer.strands;

@@ -122,7 +122,7 @@ function wireOf(wire: Wire, stuff: StuffId): BuildWire {
   const { overallDiameter, conductor, kind } = wire;
   if (overallDiameter === null) throw new Error('an overall diameter is left open');
   const overall = overallDiameter.value;
-  const common = { overall, bare: kind === 'bare' };
+  const common = { overall, metal: null, bare: kind === 'bare' };
   if (kind === 'layer-insulated' || kind === 'fully-insulated') {
     const thickness = nm(Math.round((overall - (conductor?.value ?? 0)) / 2));
     const layers = kind === 'fully-insulated' ? 1 : stated<number>(wire.insulationLayers);
@@ -179,7 +179,7 @@ function laysOf(design: Design, stuff: () => StuffId): Lay[] {
       layer.lead === 'not-judged'
     )
       return [];
-    const wire = { overall: layer.thickness.value, cover: null, bare: true, slumps: false };
+    const wire = { overall: layer.thickness.value, metal: null, cover: null, bare: true, slumps: false };
     const common = { circuit: layer.circuit, wire, layer: index, kind: 'screen-lead' } as const;
     return [leadLay(stated<Lead>(layer.lead), `screen ${index} lead`, common, stuff())];
   });

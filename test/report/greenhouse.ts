@@ -14,6 +14,7 @@ import { mm, nm } from '#units/quantity.ts';
 
 const wire = (overall: number): BuildWire => ({
   overall: mm(overall),
+  metal: null,
   cover: null,
   bare: false,
   slumps: true,

@@ -46,6 +46,7 @@ export const margins = (left: number, right = left, filled = true) => ({
 
 export const wire = (overall: number, change: Partial<BuildWire> = {}): BuildWire => ({
   overall: mm(overall),
+  metal: null,
   cover: null,
   bare: false,
   slumps: true,

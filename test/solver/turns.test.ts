@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { sectionsOf } from '#solver/lay-out.ts';
 import { turnsOf } from '#solver/turns.ts';
-import { inMm, nm } from '#units/quantity.ts';
+import { inMm, mm, nm } from '#units/quantity.ts';
 import { LEAST, made, margins, strongCover, winding, wire } from './made-build.ts';
 
 function turnsWith(change: Parameters<typeof winding>[1]) {
@@ -40,6 +40,14 @@ describe('turns', () => {
 
   it('should wind every strand beside the others', () => {
     expect(turnsWith({ turns: 3, strands: 4 }).length).toBe(12);
+  });
+
+  it('should show the metal inside its enamel where its diameter is known', () => {
+    const conductorOf = (metal: number | null) => {
+      const [turn] = turnsWith({ turns: 1, wire: wire(0.5, { metal: metal === null ? null : mm(metal) }) });
+      return inMm(turn!.conductor);
+    };
+    expect([conductorOf(0.45), conductorOf(null)]).toEqual([0.45, 0.5]);
   });
 
   it('should show the conductor inside its cover', () => {

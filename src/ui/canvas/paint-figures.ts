@@ -10,6 +10,7 @@ import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
 const SIZE = 12.5;
 
 export function paintFigures(pen: Pen, path: StaffPath): void {
+  if (!isInSight(pen, path)) return;
   const { theme } = pen.picture;
   const color = path.short ? theme.pencil : theme.ink;
   const look: Chip = { fill: color, rim: color, color: theme.sheet, size: SIZE, family: LETTERING };
@@ -19,6 +20,17 @@ export function paintFigures(pen: Pen, path: StaffPath): void {
   chip(pen.ink, x, y, words, look);
   missing(pen, path, { ...look, fill: theme.sheet, color }, y);
 }
+
+/** Any of its legs; else a figure at the edge would speak of nothing that is seen. */
+const isInSight = ({ x, y, picture: { room } }: Pen, { legs }: StaffPath): boolean =>
+  legs.some(({ from, to }) => {
+    const [xs, ys] = [
+      [x(from[0]), x(to[0])],
+      [y(from[1]), y(to[1])],
+    ];
+    const across = Math.max(...xs) >= room.left && Math.min(...xs) <= room.right;
+    return across && Math.max(...ys) >= room.top && Math.min(...ys) <= room.bottom;
+  });
 
 const paperOf = ({ x, y, picture: { room, flags } }: Pen): Paper => ({ toX: x, toY: y, room, flags });
 

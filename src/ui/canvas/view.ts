@@ -27,8 +27,8 @@ export interface Room {
 }
 
 export const STRETCHES = [1, 2, 3, 4, 6, 8] as const;
-/** Pixels per millimetre: far enough out for the widest build, far enough in to count the thinnest ply. */
-export const SCALE_LIMITS = { least: 0.5, most: 4000 } as const;
+/** Pixels per millimetre: far enough out for the widest build, far enough in to see the enamel on a wire. */
+export const SCALE_LIMITS = { least: 0.5, most: 1200 } as const;
 /** So much of the drawing stays in sight however far it is pushed. */
 const STAYS_PX = 48;
 
