@@ -37,7 +37,7 @@ export function svgOf(scene: Scene, options: SvgOptions = {}): string {
   const captioned = options.caption ?? true;
   const height = Math.ceil(EDGE.top + deep + (captioned ? EDGE.bottom : 8));
   const view = viewOf(frame, { left: EDGE.left, top: EDGE.top, kx, ky }, theme, options.prefix ?? '');
-  const room = { left: 4, top: EDGE.top, right: width - EDGE.right, bottom: EDGE.top + deep };
+  const room = { left: EDGE.left, top: EDGE.top, right: width - EDGE.right, bottom: EDGE.top + deep };
   const content = [
     element('title', {}, escapeText(options.heading ?? scene.title)),
     element('rect', { width, height, fill: theme.sheet }),
