@@ -5,6 +5,8 @@ import type { Answer, Assumption } from '#rules/verdict.ts';
 
 export interface NextMeasurement {
   readonly field: string;
+  /** The pair of a working voltage. */
+  readonly between: readonly [string, string] | null;
   /** With this one at its best; null where only several together change anything. */
   readonly atBest: Answer | null;
   /** Others that must be known with it before anything changes. */
@@ -19,9 +21,10 @@ export function nextMeasurement(assumptions: readonly Assumption[], verdict: Ans
   const best = [...open].sort((a, b) => leads(b) - leads(a) || effort(a.field) - effort(b.field))[0];
   if (best === undefined) return null;
   const alone = leads(best) > 0;
-  const others = open.filter(({ field }) => field !== best.field);
+  const others = open.filter((one) => one !== best);
   return {
     field: best.field,
+    between: best.between,
     atBest: alone ? best.atBest : null,
     together: alone || leads(best) < 0 ? [] : others,
   };

@@ -51,10 +51,11 @@ export class Bench {
     return place < 0 ? null : place;
   });
 
-  /** Layers of the picked spot: shown, not picked. */
-  readonly spotLayers: readonly number[] = $derived.by(() =>
-    this.spot === null ? [] : (this.verdict?.weakSpots[this.spot]?.layers ?? []),
-  );
+  /** Layers that are pointed out, those of the picked spot among them: shown, not picked. */
+  readonly marked: readonly number[] = $derived.by(() => [
+    ...this.selection.marked,
+    ...(this.spot === null ? [] : (this.verdict?.weakSpots[this.spot]?.layers ?? [])),
+  ]);
 
   readonly sections: readonly string[] = $derived.by(
     () => this.judgement?.sections.map(({ name }) => name) ?? [],

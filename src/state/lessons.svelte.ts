@@ -12,6 +12,10 @@ export interface LessonStep {
 
 export interface Lesson {
   readonly id: string;
+  /** What it is about, asked before it begins. */
+  readonly asks: string;
+  /** What is worth keeping, said at its end. */
+  readonly keeps: string;
   readonly steps: readonly LessonStep[];
 }
 
@@ -35,6 +39,9 @@ const margins = (width: string) =>
 export const lessons: readonly Lesson[] = [
   {
     id: 'lesson-enamel',
+    asks: 'Enamel keeps the turns of a winding apart. How far does it go between two circuits, and what does tape add?',
+    keeps:
+      'Enamel is functional insulation at most, however thick. Plies count once there are enough of them.',
     steps: [
       {
         asks: 'Both windings get wire with three times the enamel, grade 3.',
@@ -49,6 +56,9 @@ export const lessons: readonly Lesson[] = [
   },
   {
     id: 'lesson-margin',
+    asks: 'A margin makes the way round the edges of the tape long. What is it worth when it is narrower, or left empty?',
+    keeps:
+      'The way along the surfaces counts both margins and the climb between them. In an empty margin the end turns can wander.',
     steps: [
       { asks: 'All margins are made 2 mm instead of 3.', apply: margins('2 mm') },
       { asks: 'All margins are made 2.5 mm.', apply: margins('2.5 mm') },
@@ -60,6 +70,9 @@ export const lessons: readonly Lesson[] = [
   },
   {
     id: 'lesson-plies',
+    asks: 'Two plies between the circuits, or three, or one: which grade does each make, and what has to be shown of a ply?',
+    keeps:
+      'Two plies do where each is shown to stand the test, three where any two together do. One ply is basic at most.',
     steps: [
       { asks: 'One of the three plies is taken away.', apply: set(['layers[1].plies', 2]) },
       {
@@ -71,6 +84,9 @@ export const lessons: readonly Lesson[] = [
   },
   {
     id: 'lesson-core',
+    asks: 'No wire goes to the core, and yet it lies near both windings. When does it bridge them?',
+    keeps:
+      'Over a core that floats the distances on its two sides add up. Tied to one side, the whole distance must lie on the other.',
     steps: [
       { asks: 'The core is bonded to the primary.', apply: set(['core.bond', 'pri']) },
       {
@@ -87,6 +103,8 @@ export class Walk {
   readonly lesson: Lesson;
   step = $state(0);
   guess: Grade | null = $state(null);
+  /** Layers that the last step changed. */
+  changed: readonly number[] = $state.raw([]);
 
   constructor(lesson: Lesson) {
     this.lesson = lesson;
@@ -96,10 +114,29 @@ export class Walk {
     return this.lesson.steps[this.step] ?? null;
   }
 
+  /** The build after this step. */
+  take(guess: Grade, doc: DesignFile): DesignFile {
+    this.guess = guess;
+    const after = this.current?.apply(doc) ?? doc;
+    this.changed = changedLayers(doc, after);
+    return after;
+  }
+
   next(): void {
     this.step += 1;
     this.guess = null;
+    this.changed = [];
   }
+}
+
+/** New layers, those that are no longer as they were, and those of a winding that is not. */
+function changedLayers(before: DesignFile, after: DesignFile): readonly number[] {
+  const windings = after.windings.filter((winding) => !before.windings.includes(winding)).map(({ id }) => id);
+  return after.layers.flatMap((layer, i) =>
+    !before.layers.includes(layer) || (layer.kind === 'winding' && windings.includes(layer.winding))
+      ? [i]
+      : [],
+  );
 }
 
 export const lessonOf = (demo: string): Lesson | null => lessons.find(({ id }) => id === demo) ?? null;

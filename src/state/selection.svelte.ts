@@ -17,6 +17,8 @@ export class Selection {
   spot: string | null = $state(null);
   /** Those that are worked on together: indices in the file's `layers`. */
   layers: readonly number[] = $state.raw([]);
+  /** Those that are only pointed out, as by a lesson. */
+  marked: readonly number[] = $state.raw([]);
   /** The row whose fields are open: a layer, the core, the former. */
   openRow: number | 'core' | 'former' | null = $state(null);
   figure: OpenFigure | null = $state.raw(null);
@@ -39,6 +41,7 @@ export class Selection {
     this.section = spot.section;
     // its layers are only shown: what is done to a row then is done to that row
     this.layers = [];
+    this.marked = [];
   }
 
   pickLayer(layer: number, adding = false): void {
@@ -55,6 +58,7 @@ export class Selection {
   /** Goes to the worst place of a judgement; `plain` where nothing is weak. */
   startAt(verdict: Verdict | null): void {
     this.layers = [];
+    this.marked = [];
     this.openRow = null;
     this.pair = null;
     this.spot = null;

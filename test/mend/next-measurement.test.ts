@@ -20,6 +20,7 @@ describe('next measurement', () => {
     ];
     expect(nextMeasurement(open, 'not-shown')).toEqual({
       field: 'layers[0].margins.left.width',
+      between: null,
       atBest: 'meets',
       together: [],
     });
@@ -34,6 +35,7 @@ describe('next measurement', () => {
     ];
     expect(nextMeasurement(open, 'not-shown')).toEqual({
       field: 'layers[0].margins.left.width',
+      between: null,
       atBest: null,
       together: [expect.objectContaining({ field: 'layers[0].margins.right.width' })],
     });

@@ -4,7 +4,7 @@ import type { DesignFile } from '#model/schema.ts';
 import { judge } from '#rules/judge.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import { demos } from '#state/demos.ts';
-import { lessons } from '#state/lessons.svelte.ts';
+import { lessons, Walk } from '#state/lessons.svelte.ts';
 
 const gradeOf = (doc: DesignFile): string => {
   const read = readDesign(doc, knownIds);
@@ -28,6 +28,19 @@ describe('lessons', () => {
       for (const { apply } of steps) grades.push(gradeOf((doc = apply(doc))));
       expect(new Set(grades).size, grades.join(', ')).toBeGreaterThan(1);
     });
+
+  it('should point out the layers that a step changes', async () => {
+    const start = await demos.find(({ id }) => id === 'lesson-enamel')?.load();
+    const lesson = lessons.find(({ id }) => id === 'lesson-enamel');
+    if (start === undefined || lesson === undefined) throw new Error('no lesson');
+    const walk = new Walk(lesson);
+    const thicker = walk.take('basic', start);
+    expect(walk.changed).toEqual([0, 1]);
+    walk.next();
+    expect(walk.changed).toEqual([]);
+    walk.take('basic', thicker);
+    expect(walk.changed).toEqual([1]);
+  });
 
   it('should show that thicker enamel gives no more than enamel', async () => {
     const start = await demos.find(({ id }) => id === 'lesson-enamel')?.load();

@@ -81,7 +81,7 @@ export class Drawing {
 
   readonly picture: Picture | null = $derived.by(() => {
     const { scene, sight, hand, reading } = this;
-    const { selection, spot, spotLayers, theme } = this.#bench;
+    const { selection, spot, marked, theme } = this.#bench;
     if (scene === null || sight.width === 0) return null;
     return {
       scene,
@@ -91,7 +91,7 @@ export class Drawing {
       height: sight.height,
       room: sight.room,
       density: sight.density,
-      layers: [...selection.layers, ...spotLayers],
+      layers: [...selection.layers, ...marked],
       lit: reading.lit,
       told: reading.told,
       flag: spot === null ? null : spot + 1,
