@@ -2,6 +2,7 @@
 
 import { badField } from './bad-field.ts';
 import type { BadInput } from './bad-input.ts';
+import { inMm } from '#units/quantity.ts';
 import type { Sheet } from './design.ts';
 
 export type Keys = readonly PropertyKey[];
@@ -29,5 +30,14 @@ export const checkSheet = (keys: Keys, sheet: Sheet, known: KnownIds): readonly 
   ...oneOf([...keys, 'material'], sheet.material, known.tapes, 'tape'),
   ...(sheet.material === null && sheet.plyThickness === null
     ? [badField([...keys, 'plyThickness'], undefined, 'a material or a ply thickness')]
+    : []),
+  ...(sheet.film && sheet.plyThickness && sheet.film.value > sheet.plyThickness.value
+    ? [
+        badField(
+          [...keys, 'film'],
+          `${inMm(sheet.film.value)} mm`,
+          `no more than the whole ply's thickness, ${inMm(sheet.plyThickness.value)} mm`,
+        ),
+      ]
     : []),
 ];

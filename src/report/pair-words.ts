@@ -122,7 +122,8 @@ const ORDER = ['falls-short', 'not-shown', 'meets'] as const;
 /** The one sentence under the verdict: the worst pair's. */
 export function headline(verdict: Verdict, looks: readonly CircuitLook[]): string {
   const [worst] = worstFirst(verdict);
-  if (worst === undefined || worst.required === null) return 'No pair of circuits asks for a barrier.';
+  if (worst === undefined || worst.required === null)
+    return 'No pair of circuits asks for a barrier, so nothing is judged: are the roles of the circuits right?';
   const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
   if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
   const asked = verdict.pairs.filter(({ required }) => required !== null).length;

@@ -6,6 +6,7 @@ import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/lay-out.ts';
 import type { Metric } from '#solver/pieces.ts';
+import type { ChamberFit } from '#solver/section.ts';
 import { gradeOfBridge } from '#stress/bridges.ts';
 import { mainsOf, type Transients, transients } from '#stress/transient.ts';
 import { workingVoltages } from '#stress/working-voltage.ts';
@@ -148,9 +149,13 @@ function judgeRoles(
     };
   });
   const { build, sections } = builds[0]![0]!;
-  const overfull = chamberFits(build).some((fit) => fit.used > fit.available);
+  const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
 }
+
+/** Too high for the former, or a turn too wide for its place. */
+const doesNotFit = ({ used, available, layers }: ChamberFit): boolean =>
+  used > available || layers.some(({ tooWide }) => tooWide);
 
 interface AskedPair {
   readonly question: PairQuestion;

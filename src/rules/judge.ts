@@ -102,7 +102,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     title: design.title,
     rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
-    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged),
+    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged, heatOf(design, book)),
     coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
     weakSpots: [
@@ -209,8 +209,11 @@ function heatVerdict(design: Design, book: Book): { readonly spot: WeakSpot | nu
 }
 
 function overfullSpot(build: Parameters<typeof chamberFits>[0]): WeakSpot {
+  const fits = chamberFits(build);
+  const wide = fits.flatMap(({ layers }) => layers).find(({ tooWide }) => tooWide);
+  if (wide !== undefined) return tooWideSpot(wide.layer);
   const available = build.height;
-  const used = Math.max(...chamberFits(build).map((fit) => fit.used)) as Nm;
+  const used = Math.max(...fits.map((fit) => fit.used)) as Nm;
   const says = `The layers are ${inMm(used).toFixed(2)} mm high, the former ${inMm(available).toFixed(2)} mm: they do not fit the window.`;
   return {
     ...placeless('overfull'),
@@ -221,6 +224,13 @@ function overfullSpot(build: Parameters<typeof chamberFits>[0]): WeakSpot {
     mend: 'Take a higher former or fewer layers.',
   };
 }
+
+const tooWideSpot = (layer: number): WeakSpot => ({
+  ...placeless('overfull'),
+  layers: [layer],
+  says: `One turn of layer ${layer + 1} is wider than the place it has beside its margins: it does not fit the window.`,
+  mend: 'Take thinner wire, fewer wires side by side, or narrower margins.',
+});
 
 const placeless = (kind: 'hot' | 'overfull'): WeakSpot => ({
   kind,

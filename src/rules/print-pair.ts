@@ -167,7 +167,7 @@ function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
   return {
     metric: holding.metric,
     length: inMm(holding.length as Nm),
-    required: requiredLength(holding, pair),
+    required: pair.needed === null ? null : requiredLength(holding, pair),
     grade,
     section: holding.section?.name ?? 'outside',
     points: pathPoints(legs),

@@ -1,10 +1,10 @@
 // What the verdict leaves out, and what is worth saying although it lowers no grade.
 
 import type { Design } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
 import { chamberFits } from '#solver/lay-out.ts';
 import { isRetained } from '#solver/slump.ts';
 import type { Build } from '#solver/build.ts';
+import type { Heat } from '#stress/heat.ts';
 import type { PairOutcome } from './outcome.ts';
 import { reaches } from './grade.ts';
 import { GROUPS } from './stuff.ts';
@@ -14,6 +14,7 @@ export function notJudgedOf(
   design: Design,
   pairs: readonly PairOutcome[],
   leads: readonly string[],
+  heat: Heat,
 ): readonly string[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
   // a barrier outside is known by both of its distances
@@ -28,9 +29,15 @@ export function notJudgedOf(
     ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
     ...leads,
     ...(design.parts.length === 0 ? ['parts near the coil'] : []),
-    ...(isKnown(design.surroundings.hottestInsulation) ? ['class of the enamel'] : ['heat']),
+    ...(heat.hottest === null || heat.system === null ? ['heat'] : classesLeftOut(design, heat)),
   ];
 }
+
+/** The class of an enamel is in no file, that of a material without a name in no table. */
+const classesLeftOut = ({ windings }: Design, { unknown }: Heat): readonly string[] => [
+  'class of the enamel',
+  ...(unknown.length > windings.length ? ['class of materials that are not named'] : []),
+];
 
 export function remarksOf(design: Design, build: Build, pairs: readonly PairOutcome[]): readonly Remark[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
@@ -40,6 +47,7 @@ export function remarksOf(design: Design, build: Build, pairs: readonly PairOutc
   };
   return [
     ...(barriers.length === 0 ? [noBarrier] : []),
+    ...lowSupply(design),
     ...looseEnds(build),
     ...doubtfulFits(build),
     ...crossings(design),
@@ -48,6 +56,16 @@ export function remarksOf(design: Design, build: Build, pairs: readonly PairOutc
     ...earthedScreens(design),
     ...outermostMains(design),
   ];
+}
+
+/** Lowest nominal voltage of a public mains, V (IEC 60038, from memory): less is more likely a slip of the pen. */
+const LOWEST_MAINS = 100;
+
+function lowSupply({ supply }: Design): readonly Remark[] {
+  const { kind, voltage } = supply;
+  if (kind !== 'ac' || voltage.value >= LOWEST_MAINS) return [];
+  const says = `The supply is ${voltage.value} V: no public mains is that low (from memory); is a digit missing?`;
+  return [{ kind: 'low-supply', says }];
 }
 
 /** Rule books want end turns held by positive means, even where the build meets with them stretched. */
@@ -165,7 +183,7 @@ function outermostMains(design: Design): readonly Remark[] {
     return [
       {
         kind: 'mains-outermost',
-        says: `${last.winding} lies outermost and belongs to the mains: parts near the coil (band, clip, heat sink, output wiring) must keep their distance from it.`,
+        says: `Winding ${last.winding} lies outermost and belongs to the mains: parts near the coil (band, clip, heat sink, output wiring) must keep their distance from it.`,
       },
     ];
   });

@@ -87,16 +87,22 @@ export function mendSays({ kind, length, required, plies }: SpotFacts): string {
     case 'weak-ply':
       return 'Take tape whose plies are shown to stand the test, or add a ply.';
     case 'core-bridge':
+      return longer(missing, 'from the core, on one side or both,');
     case 'thin-wall':
+      return longer(missing, 'beside the wall');
     case 'short-creepage':
+      return longer(missing, 'along the surface');
     case 'short-clearance':
-      return missing === null || missing === '0.00' ? '' : `${missing} mm more would do.`;
+      return longer(missing, 'of air');
     case 'unsafe-bridge':
     case 'overfull':
     case 'hot':
       return '';
   }
 }
+
+const longer = (missing: string | null, where: string): string =>
+  missing === null || missing === '0.00' ? '' : `${missing} mm more ${where} would do.`;
 
 export function bridgeSays(bridge: BridgeGrade, needed: Grade | null): string {
   switch (bridge.unsafe) {

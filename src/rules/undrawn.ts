@@ -1,5 +1,5 @@
-// Circuits of which nothing lies in the window: no winding, no screen, no part, no core. Between such a circuit and
-// another there is nothing to judge; that nothing was drawn is no insulation.
+// Circuits of which nothing lies in the window: no winding, no screen, no core. Between such a circuit and another there is
+// nothing to judge; that nothing was drawn is no insulation. Parts near the coil lie in no section.
 
 import type { Design } from '#model/design.ts';
 import { metalTies } from './metal-ties.ts';
@@ -9,7 +9,7 @@ import { metalTies } from './metal-ties.ts';
  * not stand in for a winding.
  */
 export function undrawnCircuits(design: Design): ReadonlySet<string> {
-  const { circuits, windings, layers, parts, core } = design;
+  const { circuits, windings, layers, core } = design;
   const { nameOf } = metalTies(
     design,
     typeof core.bond === 'string' && core.bond !== 'floating' ? core.bond : null,
@@ -18,7 +18,6 @@ export function undrawnCircuits(design: Design): ReadonlySet<string> {
   const drawn = new Set([
     ...windings.flatMap(({ id, circuit }) => (wound.has(id) ? [circuit] : [])),
     ...layers.flatMap((layer) => (layer.kind === 'screen' && layer.circuit !== null ? [layer.circuit] : [])),
-    ...parts.map(({ id }) => nameOf(id)),
     nameOf('core'),
   ]);
   return new Set(circuits.flatMap(({ id, role }) => (role === 'earth' || drawn.has(id) ? [] : [id])));

@@ -195,6 +195,8 @@ export interface Fit {
       readonly turnsPerRow: number;
       readonly height: number;
       readonly doubtful: boolean;
+      /** Not even one turn finds room in the width that the layer has. */
+      readonly tooWide: boolean;
     }[];
   }[];
 }

@@ -108,13 +108,21 @@ const lowestPairs = (outcomes: readonly Outcome[]): readonly PairOutcome[] =>
 
 const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
 
-/** By what is reached, then by how far the holding path is from what would do, then by how much is asked. */
+/**
+ * What falls short of what it needs is lower, for a circuit that counts as mains at one end only needs more there; then by
+ * what is reached, by what is needed, then by how far the holding path is from what would do, then by how much is asked. */
 function comparePairs(a: PairOutcome, b: PairOutcome): number {
+  const reached = Number(reaches(a.achieved, a.needed)) - Number(reaches(b.achieved, b.needed));
+  if (reached !== 0) return reached;
   const height = heightOf(a.achieved) - heightOf(b.achieved);
   if (height !== 0) return height;
+  const needed = neededHeight(b) - neededHeight(a);
+  if (needed !== 0) return needed;
   const left = reserve(a) - reserve(b);
   return left !== 0 ? left : askedLength(b) - askedLength(a);
 }
+
+const neededHeight = ({ needed }: PairOutcome): number => (needed === null ? 0 : heightOf(needed));
 
 /** Clearance and creepage asked for reinforced; without a figure more than any. */
 function askedLength({ required }: PairOutcome): number {

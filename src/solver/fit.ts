@@ -24,7 +24,7 @@ export function chamberFaces(build: Build): readonly { readonly x0: Nm; readonly
 export function fitOf(build: Build, layer: BuildLayer): LayerFit {
   if (layer.kind !== 'winding') {
     const height = layer.kind === 'tape' ? nm(layer.plies * layer.plyThickness) : screenHeight(layer);
-    return { layer: layer.index, rows: 0, turnsPerRow: 0, height, doubtful: false };
+    return { layer: layer.index, rows: 0, turnsPerRow: 0, height, doubtful: false, tooWide: false };
   }
   const face = chamberFaces(build)[layer.chamber]!;
   const width = woundWidth(layer, face.x1 - face.x0);
@@ -34,7 +34,7 @@ export function fitOf(build: Build, layer: BuildLayer): LayerFit {
   const height = nm(rows * layer.wire.overall);
   // a row filled to the last turn leaves the helix no width to return
   const doubtful = layer.turns >= turnsPerRow && turnsPerRow * perTurn >= width;
-  return { layer: layer.index, rows, turnsPerRow, height, doubtful };
+  return { layer: layer.index, rows, turnsPerRow, height, doubtful, tooWide: perTurn > width };
 }
 
 function screenHeight(layer: Extract<BuildLayer, { kind: 'screen' }>): Nm {

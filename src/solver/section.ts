@@ -94,6 +94,8 @@ export interface LayerFit {
   readonly height: Nm;
   /** A row is exactly full: a helix needs one turn's width to return. */
   readonly doubtful: boolean;
+  /** Not even one turn finds room in the width that the layer has. */
+  readonly tooWide: boolean;
 }
 
 export interface ChamberFit {

@@ -28,7 +28,7 @@ export interface Heat {
     readonly setBy: readonly ClassedPart[];
     readonly because: Because;
   } | null;
-  /** Materials of the file whose class is not known; the wires' enamel is always among them. */
+  /** Fields of materials whose class is not known, or that have no name; the wires' enamel is always among them. */
   readonly unknown: readonly string[];
   readonly hottest: Celsius | null;
   /** Half-width of what was read, kelvin. */
@@ -110,11 +110,13 @@ function materialsIn(design: Design): readonly Named[] {
   const { former, core, layers, windings } = design;
   const wall = typeof former.wall === 'object' && former.wall.kind === 'plies' ? former.wall.material : null;
   return [
-    ...(typeof former.material === 'string' ? [moulded('former.material', former.material)] : []),
+    typeof former.material === 'string'
+      ? moulded('former.material', former.material)
+      : nameless('former.material'),
     ...taped('former.wall.material', wall),
     ...taped('core.wrap.material', core.wrap?.material ?? null),
     ...layers.flatMap((layer, i): readonly Named[] => [
-      ...(layer.kind === 'tape' ? taped(`layers[${i}].material`, layer.material) : []),
+      ...(layer.kind === 'tape' ? tapeLayer(`layers[${i}].material`, layer.material) : []),
       ...(['left', 'right'] as const).flatMap((side) =>
         taped(`layers[${i}].margins.${side}.material`, layer.margins[side].material),
       ),
@@ -130,6 +132,11 @@ function materialsIn(design: Design): readonly Named[] {
     ...windings.flatMap((winding, i) => windingSleeves(`windings[${i}]`, winding)),
   ];
 }
+
+const nameless = (field: string): Named => ({ field, material: '', figure: null });
+
+const tapeLayer = (field: string, material: string | null): readonly Named[] =>
+  material === null ? [nameless(field)] : taped(field, material);
 
 function windingSleeves(field: string, { leads, links }: Winding): readonly Named[] {
   const ends =

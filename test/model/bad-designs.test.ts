@@ -41,6 +41,13 @@ describe('a bad design file', () => {
     ['layers[0].chamber', 1, 'layers[0].chamber', '1', 'a chamber from 0 to 0'],
     ['layers[1].material', 'parchment', 'layers[1].material', '"parchment"', 'the id of a tape'],
     ['layers[1].material', undefined, 'layers[1].plyThickness', 'nothing', 'a material or a ply thickness'],
+    [
+      'layers[1]',
+      { kind: 'tape', plies: 1, plyThickness: '0.06 mm', film: '0.5 mm' },
+      'layers[1].film',
+      '"0.5 mm"',
+      "no more than the whole ply's thickness, 0.06 mm",
+    ],
     ['layers[0].margins.left.material', 'mud', 'layers[0].margins.left.material', '"mud"', 'tape or former'],
     [
       'layers[0].margins.left.width',

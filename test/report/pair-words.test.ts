@@ -136,7 +136,7 @@ describe('headline', () => {
 
   it('should say so where no pair asks for a barrier', () => {
     expect(headline({ ...verdict, pairs: [free], verdict: 'meets' }, looks)).toBe(
-      'No pair of circuits asks for a barrier.',
+      'No pair of circuits asks for a barrier, so nothing is judged: are the roles of the circuits right?',
     );
   });
 });

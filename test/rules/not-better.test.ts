@@ -165,6 +165,16 @@ describe('not better than it is', () => {
     expect(left({ ...split, 'layers[0]': { ...there } }).join()).not.toContain('link of P');
   });
 
+  it('should not take a turn that is wider than its place', () => {
+    const wide = verdictWith({ 'layers[2].strands': 20, 'layers[2].turns': 1 });
+    // 20 x 0.55 = 11 mm in the 6 mm between the margins
+    expect(wide.verdict).toBe('not-shown');
+    expect(wide.weakSpots).toMatchObject([{ kind: 'overfull', layers: [2] }]);
+    expect(wide.fit.chambers[0]?.layers[2]?.tooWide).toBe(true);
+    // 10 x 0.55 = 5.5 mm find room
+    expect(verdictWith({ 'layers[2].strands': 10, 'layers[2].turns': 1 }).verdict).toBe('meets');
+  });
+
   it('should name what is taken without being told', () => {
     const fields = (changes: Changes) => verdictWith(changes).assumptions.map(({ field }) => field);
     expect(fields({ 'surroundings.pollutionDegree': 1 })).toContain('surroundings.proof');

@@ -44,6 +44,22 @@ describe('remarks', () => {
     expect(has('end-turns', { 'layers[0].margins': empty, 'windings[0].wire': covered })).toBe(false);
   });
 
+  it('should ask back where the mains is lower than any', () => {
+    expect(has('low-supply', { 'supply.voltage': '24 V' })).toBe(true);
+    expect(has('low-supply', { 'supply.voltage': '100 V' })).toBe(false);
+    expect(has('low-supply', { supply: { kind: 'dc', voltage: '24 V' } })).toBe(false);
+  });
+
+  it('should leave heat out where no class is known, and what has no name where some are', () => {
+    const nameless = { ...PLIES, material: undefined };
+    const left = (changes: Changes) => verdictWith(changes).notJudged;
+    expect(left({ 'former.material': 'unknown', 'layers[1]': nameless })).toContain('heat');
+    const former = left({ 'layers[1]': nameless });
+    expect(former).not.toContain('heat');
+    expect(former).toContain('class of materials that are not named');
+    expect(left({}).join()).not.toContain('materials');
+  });
+
   it('should tell a row that is full to the last turn', () => {
     const full = { 'layers[0].margins.left.width': '4.4 mm' };
     expect(has('fit-doubtful', full)).toBe(true);

@@ -37,6 +37,17 @@ describe('a circuit that is not drawn', () => {
     expect(pairOf(verdictWith({ ...onlyPrimary, 'core.bond': 'unknown' })).undrawn).toEqual(['out']);
   });
 
+  it('should not be drawn by a part near the coil, which lies in no section', () => {
+    const part = { id: 'band', bond: 'out', touches: [] };
+    expect(pairOf(verdictWith({ ...onlyPrimary, parts: [part] }))).toMatchObject({
+      verdict: 'not-shown',
+      undrawn: ['out'],
+    });
+    // unless it ties the core
+    const tie = { ...part, touches: ['core'] };
+    expect(pairOf(verdictWith({ ...onlyPrimary, parts: [tie] })).undrawn).toEqual([]);
+  });
+
   it('should not ask for an earth that lies outside only', () => {
     const circuits = [
       { id: 'pri', role: 'mains' },

@@ -54,6 +54,47 @@ describe('intervals of a design', () => {
   });
 });
 
+describe('an isolated circuit that counts as mains at one end of an interval', () => {
+  // P begins 1.6 +- 1.2 mm from the flange, the isolated winding I 1 mm: at the lower end 0.4 + 0.18 + 1 = 1.58 mm stand
+  // where basic insulation asks 2.5, so that I counts as mains, and so does J, which touches it: both then need reinforced
+  // towards S instead of supplementary. J begins 3 mm from the flange: 3 + 0.18 + 3 = 6.18 of 5 mm, which reaches that.
+  const winding = (id: string, circuit: string) => ({
+    id,
+    circuit,
+    wire: { kind: 'enamelled', conductor: '0.2 mm', grade: 1, overallDiameter: '0.23 mm' },
+    leads: 'not-judged',
+  });
+  const ids = ['pri', 'iso', 'iso2', 'out'];
+  const pairs = ids.flatMap((a, i) => ids.slice(i + 1).map((b) => [a, b]));
+  const layer = (id: string, left: unknown) => ({
+    kind: 'winding',
+    winding: id,
+    turns: 20,
+    margins: { left: { width: left, filled: true }, right: { width: '3 mm', filled: true } },
+  });
+  const build = (left: unknown): Changes => ({
+    'former.height': '10 mm',
+    circuits: ids.map((id, i) => ({ id, role: ['mains', 'isolated', 'isolated', 'touchable'][i] })),
+    windings: [winding('P', 'pri'), winding('I', 'iso'), winding('J', 'iso2'), winding('S', 'out')],
+    workingVoltages: pairs.map((between) => ({ between, rms: '250 V', peak: '500 V', frequency: '65 kHz' })),
+    layers: [layer('P', left), PLIES, layer('I', '1 mm'), layer('J', '3 mm'), PLIES, layer('S', '3 mm')],
+  });
+
+  it('should ask there what it asks at that end', () => {
+    const towardsOutput = (left: unknown, from: string) => {
+      const { needed, verdict } = pairOf(verdictWith(build(left)), from, 'out');
+      return [needed, verdict];
+    };
+    const open = interval('1.6 mm', '1.2 mm');
+    expect(towardsOutput('1.6 mm', 'iso')).toEqual(['supplementary', 'meets']);
+    expect(towardsOutput('0.4 mm', 'iso')).toEqual(['reinforced', 'falls-short']);
+    expect(towardsOutput(open, 'iso')).toEqual(['reinforced', 'not-shown']);
+    expect(towardsOutput('1.6 mm', 'iso2')).toEqual(['supplementary', 'meets']);
+    expect(towardsOutput('0.4 mm', 'iso2')).toEqual(['reinforced', 'meets']);
+    expect(towardsOutput(open, 'iso2')).toEqual(['reinforced', 'meets']);
+  });
+});
+
 describe('where turns change their rows inside an interval', () => {
   // P begins 0.84 +- 0.04 mm, S 3.82 +- 0.04 mm from the left flange, a strong sheet of 0.4 mm lies between them:
   // 0.84 + 0.4 + 3.82 = 5.06, 4.98 at worst.

@@ -77,8 +77,8 @@ describe('heatOf', () => {
     ]);
   });
 
-  it('should always list the enamels as unknown', () => {
-    expect(withHeat({}).unknown).toEqual(['windings[0].wire', 'windings[1].wire']);
+  it('should always list the enamels as unknown, and what has no name', () => {
+    expect(withHeat({}).unknown).toEqual(['former.material', 'windings[0].wire', 'windings[1].wire']);
   });
 
   it('should say nothing of reserve and life without a temperature', () => {
