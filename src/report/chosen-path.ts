@@ -2,6 +2,7 @@
 // lies on another section, the worst of the pair that is known on this one.
 
 import type { Limiting, Metric, PairVerdict, PathLeg, Verdict, WeakSpot } from '#rules/verdict.ts';
+import { gradeHeight } from './grade-height.ts';
 import type { Point } from './outline.ts';
 import type { SceneChoices } from './scene.ts';
 
@@ -38,18 +39,22 @@ function namedPath(verdict: Verdict, shown: string, choices: SceneChoices): Chos
   return limiting === null || limiting.section === shown ? limiting : worstHere(verdict, pair, shown);
 }
 
-/** A weak spot of the pair, worst first; else the shortest of its printed paths that reaches no more than is needed. */
+/** A weak spot of the pair, worst first; else of its printed paths the one of the lowest grade, through the fewest plies. */
 function worstHere(verdict: Verdict, pair: PairVerdict, shown: string): ChosenPath | null {
   const isHere = ({ between, section }: WeakSpot) =>
     section === shown && between !== null && between.join() === pair.between.join();
   const spot = verdict.weakSpots.find(isHere);
   if (spot !== undefined) return pathOfSpot(verdict, spot);
-  return pair.paths.reduce<ChosenPath | null>((best, { metric, length, section, legs, required }) => {
-    if (section !== shown || length === null || required === null) return best;
+  const here = pair.paths.flatMap(({ metric, length, section, legs, required, grade, plies }) => {
+    if (section !== shown || length === null || required === null || grade === null) return [];
     const asked = askedFor(pair.needed, required);
     const path = { between: pair.between, metric, length, section, legs, required: asked, short: false };
-    return best === null || shareOf(path) < shareOf(best) ? path : best;
-  }, null);
+    return [{ path, order: [gradeHeight(grade), plies, shareOf(path)] as const }];
+  });
+  const [worst] = here.sort(
+    (a, b) => a.order[0] - b.order[0] || a.order[1] - b.order[1] || a.order[2] - b.order[2],
+  );
+  return worst?.path ?? null;
 }
 
 const shareOf = ({ length, required }: ChosenPath): number => length / (required ?? Infinity);

@@ -2,6 +2,7 @@
 // figure that was left empty.
 
 import { quantityField } from '#model/quantity-field.ts';
+import type { KeptAnswers } from './kept-answers.ts';
 import { questions, type AnswerField } from './questions.ts';
 
 const FIELDS: readonly AnswerField[] = questions.flatMap(({ answers }) =>
@@ -9,8 +10,19 @@ const FIELDS: readonly AnswerField[] = questions.flatMap(({ answers }) =>
 );
 
 export class Examination {
-  chosen: Readonly<Record<string, string>> = $state.raw({});
-  typed: Readonly<Record<string, string>> = $state.raw({});
+  chosen: Readonly<Record<string, string>>;
+  typed: Readonly<Record<string, string>>;
+
+  constructor({ chosen, typed }: KeptAnswers = { chosen: {}, typed: {} }) {
+    this.chosen = $state.raw(chosen);
+    this.typed = $state.raw(typed);
+  }
+
+  /** Forgets all answers. */
+  clear(): void {
+    this.chosen = {};
+    this.typed = {};
+  }
 
   get answered(): number {
     return questions.filter(({ id }) => this.chosen[id] !== undefined).length;
@@ -38,7 +50,7 @@ export class Examination {
       aboveZero: field.kind !== 'length',
       mayBeUnknown: false,
     });
-    return found.kind === 'fault' ? `a ${field.kind} such as ${field.example}` : null;
+    return found.kind === 'fault' ? found.expected : null;
   }
 
   /** Fields of chosen answers that cannot be taken yet. */

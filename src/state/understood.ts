@@ -26,6 +26,12 @@ export function understood(value: unknown, name: DimensionName): string {
   return found.plusMinus === 0 ? middle : `${middle} ± ${words(found.plusMinus, name)}`;
 }
 
+/** What a quantity above 0 would have to be; null where the text is one. */
+export function notUnderstood(text: string | undefined, name: DimensionName): string | null {
+  const found = quantityField(text, { dimension: name, aboveZero: true, mayBeUnknown: false });
+  return found.kind === 'fault' ? `expected ${found.expected}` : null;
+}
+
 function withoutShape(value: object): object {
   return Object.fromEntries(Object.entries(value).filter(([key]) => key !== 'shape'));
 }

@@ -42,6 +42,10 @@ describe('staffOf', () => {
     const spots = verdict.weakSpots.map((spot) => ({ ...spot, points: [[0, 0] as const, [5, 0] as const] }));
     expect(staffOf({ ...known, weakSpots: spots }, 'lead S finish', {}, [0, 12])?.length).toBe(5.18);
     expect(staffOf(known, 'lead P start', {}, [0, 12])).toBeNull();
+    // what plies hold is no weak path, however short
+    const held = { ...lead, plies: 3, length: 0, grade: 'reinforced' } as const;
+    const both = { ...known, pairs: [{ ...pair!, paths: [path!, held, lead] }, ...rest] };
+    expect(staffOf(both, 'lead S finish', {}, [0, 12])?.length).toBe(5.4);
   });
 
   it('should mark a puncture and count no length for it', () => {
