@@ -24,7 +24,7 @@ export function weakSpots(design: Design, pairs: readonly JudgedPair[]): readonl
           : pathSpot(design, failing, outcome, verdict),
       ),
     );
-  return merged(spots).toSorted(worstFirst);
+  return merged(design, spots).toSorted(worstFirst);
 }
 
 function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): WeakSpot {
@@ -79,18 +79,41 @@ export function requiredLength(path: FoundPath, { needed }: PairOutcome): number
   return wanted === null ? null : inMm(wanted);
 }
 
-/** The flag stands where the path turns at a flange or is at its middle; at the origin where nothing is drawn. */
+/**
+ * The flag stands where the path turns at a flange, the lowest of such places, or halfway along it: the same whichever way
+ * the path is walked. At the origin where nothing is drawn.
+ */
 function flagPoint(path: FoundPath, points: readonly Point[]): Point {
-  const section = path.section;
-  const faces = section?.chambers.flatMap(({ x0, x1 }) => [inMm(x0), inMm(x1)]) ?? [];
-  return points.find(([x]) => faces.includes(x)) ?? points[Math.floor(points.length / 2)] ?? [0, 0];
+  const faces = path.section?.chambers.flatMap(({ x0, x1 }) => [inMm(x0), inMm(x1)]) ?? [];
+  const atFaces = points.filter(([x]) => faces.includes(x));
+  const [first] = atFaces;
+  if (first === undefined) return halfway(points);
+  return atFaces.reduce((low, point) => (point[1] < low[1] ? point : low), first);
 }
 
+function halfway(points: readonly Point[]): Point {
+  const steps = points.slice(1).map((to, i) => {
+    const from = points[i] ?? to;
+    return { from, to, long: Math.hypot(to[0] - from[0], to[1] - from[1]) };
+  });
+  let left = steps.reduce((sum, { long }) => sum + long, 0) / 2;
+  for (const { from, to, long } of steps) {
+    const share = long === 0 ? 0 : left / long;
+    if (left <= long) return [along(from[0], to[0], share), along(from[1], to[1], share)];
+    left -= long;
+  }
+  return points[0] ?? [0, 0];
+}
+
+/** To the nanometre. */
+const along = (from: number, to: number, share: number): number =>
+  Math.round((from + (to - from) * share) * 1e6) / 1e6;
+
 /** Equal causes are one spot: the same layers at one side, on whichever section it is worst; or at the mirror place. */
-function merged(spots: readonly WeakSpot[]): readonly WeakSpot[] {
+function merged(design: Design, spots: readonly WeakSpot[]): readonly WeakSpot[] {
   const worst = new Map<string, WeakSpot>();
   for (const spot of spots) {
-    const key = JSON.stringify([spot.kind, spot.between, spot.layers, spot.at[0]]);
+    const key = JSON.stringify([spot.kind, spot.between, spot.layers, sideOf(design, spot.at[0])]);
     const known = worst.get(key);
     if (!known || worstFirst(spot, known) < 0) worst.set(key, spot);
   }
@@ -109,6 +132,22 @@ function merged(spots: readonly WeakSpot[]): readonly WeakSpot[] {
     else if (known.section === spot.section) kept.set(key, { ...known, also: [...known.also, spot.at] });
   }
   return [...kept.values()];
+}
+
+/** The half of a chamber that a place belongs to, counted from the left; in the middle it is neither. */
+function sideOf({ former }: Design, x: number): number {
+  const widths = former.chambers.map(({ width }) => inMm(width.value));
+  let face = 0;
+  for (const [i, width] of widths.entries()) {
+    const divider = former.dividers[i];
+    const beyond = face + width + (divider === undefined ? 0 : inMm(divider.value));
+    if (x < beyond || i === widths.length - 1) {
+      const middle = face + width / 2;
+      return 3 * i + (x < middle ? 0 : x > middle ? 2 : 1);
+    }
+    face = beyond;
+  }
+  return 0;
 }
 
 function worstFirst(a: WeakSpot, b: WeakSpot): number {

@@ -1,5 +1,5 @@
-// The judging at worst: every unknown at its worst; intervals each alone at either end and where turns change their rows,
-// then all where they were found worse. Per pair the lowest of these holds.
+// The judging at worst: every unknown at its worst; intervals each alone at either end and where the build changes
+// its kind (see interval-points.ts), then all where they were found worse. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
@@ -54,11 +54,11 @@ interface Tried extends IntervalPoint {
 }
 
 /**
- * All intervals where each was found worse alone, as the pairs find it; where rows change, also where each was found
- * worse with the rows as they are, which another interval's change of rows hides.
+ * All intervals where each was found worse alone, as the pairs find it; where the kind of the build
+ * changes, also where each was found worse with the kind as it is, which another interval's change hides.
  */
 function allWorse(nominal: Outcome, alone: readonly (readonly Tried[])[]): readonly Ends[] {
-  const changes = alone.some((tried) => tried.some(({ keepsRows }) => !keepsRows));
+  const changes = alone.some((tried) => tried.some(({ keepsKind }) => !keepsKind));
   const worse = (i: number, among: (tried: Tried) => boolean): Ends =>
     new Map(
       alone.flatMap((tried) => {
@@ -71,7 +71,7 @@ function allWorse(nominal: Outcome, alone: readonly (readonly Tried[])[]): reado
   return distinct(
     nominal.pairs.flatMap((_, i) => [
       worse(i, () => true),
-      ...(changes ? [worse(i, ({ keepsRows }) => keepsRows)] : []),
+      ...(changes ? [worse(i, ({ keepsKind }) => keepsKind)] : []),
     ]),
   );
 }

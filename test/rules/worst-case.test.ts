@@ -124,7 +124,44 @@ describe('where turns change their rows inside an interval', () => {
     };
     const points = pointsOf(judging, designWith(build('0.04 mm')), 'layers[2].margins.left.width');
     expect(points.map(({ end }) => end)).toEqual([-1, expect.closeTo(0.5, 4), expect.closeTo(0.5, 4), 1]);
-    expect(points.map(({ keepsRows }) => keepsRows)).toEqual([true, true, false, false]);
+    expect(points.map(({ keepsKind }) => keepsKind)).toEqual([true, true, false, false]);
+  });
+});
+
+describe('where a solid becomes strong inside an interval', () => {
+  // A riser of 0.23 mm wire in a sleeve of wall W is 0.23 + 2 W wide and lies on the way from S's end to the flange:
+  // 5.52 - 2 W mm. At 0.4 mm the sleeve is strong and nothing leads past it, just under that 4.72 of 5 mm are left.
+  const lead = (way: string, wall: unknown) => ({
+    at: 'left',
+    exit: 'left',
+    way,
+    sleeve: { wall, into: '8 mm' },
+    bareFrom: '0 mm',
+  });
+  const build = (wall: unknown): Changes => ({
+    'former.chambers[0].width': '16 mm',
+    'layers[0].turns': 40,
+    'layers[2].margins.left.width': '5.75 mm',
+    'windings[0].leads': { start: lead('riser', wall), finish: lead('slot', '0.5 mm') },
+  });
+
+  it('should look just under the thickness from which it is', () => {
+    const answers = [
+      '0 mm',
+      '0.2 mm',
+      '0.39 mm',
+      '0.4 mm',
+      interval('0.2 mm', '0.19 mm'),
+      interval('0.2 mm', '0.2 mm'),
+    ];
+    expect(answers.map((wall) => barrierWith(build(wall))[1])).toEqual([
+      'meets',
+      'meets',
+      'not-shown',
+      'meets',
+      'not-shown',
+      'not-shown',
+    ]);
   });
 });
 
