@@ -81,7 +81,8 @@ function limitingWords(limiting: Limiting | null): string {
   const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
   const crossed = solidsCrossed(legs);
   const through = crossed.length === 0 ? '' : `, through ${listed(crossed)}`;
-  const way = over.length === 0 ? '' : `, over ${listed(over)}`;
+  const way =
+    over.length === 0 ? '' : `, over ${listed(over.map((id) => (id === 'core' ? 'the core' : id)))}`;
   if (length > 0)
     return `: the ${wayOf(metric, outside, over)} is ${lengthDown(length)} mm${needed}${through}${way}`;
   // no figure to set against what is needed: they touch, a solid lies between, or each piece is too short to count

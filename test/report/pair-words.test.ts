@@ -45,7 +45,7 @@ describe('pairSentence', () => {
 
   it('should tell plies and what the path runs over', () => {
     const over = { ...worst, limiting: { ...limiting, legs: [through(1)], plies: 1, over: ['core'] } };
-    expect(pairSentence(over, looks)).toContain(', through one ply, over core.');
+    expect(pairSentence(over, looks)).toContain(', through one ply, over the core.');
   });
 
   it('should call a solid that is crossed by its name', () => {
@@ -61,7 +61,7 @@ describe('pairSentence', () => {
     expect(with0({ legs: [through(2)] })).toMatch(/: only 2 plies lie between them\.$/);
     expect(with0({ legs: [] })).toMatch(/: they touch, and enamel is no barrier\.$/);
     expect(with0({ legs: [], grade: 'none' })).toMatch(/: their bare metal touches\.$/);
-    expect(with0({ over: ['core'] })).toMatch(/too short to count where 5\.6 mm is needed, over core\.$/);
+    expect(with0({ over: ['core'] })).toMatch(/too short to count where 5\.6 mm is needed, over the core\.$/);
   });
 
   it('should call a distance outside the window by the name that the file gives it', () => {
