@@ -2,7 +2,7 @@
 // Judged twice, with all unknowns at worst and all at best; what differs is not shown.
 
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
-import { type Book, ruleBook } from '#standards/book.ts';
+import { ruleBook } from '#standards/book.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/build.ts';
 import { chamberFits } from '#solver/lay-out.ts';
@@ -10,6 +10,7 @@ import type { Section } from '#solver/section.ts';
 import { type Turn, turnsOf } from '#solver/turns.ts';
 import { heatOf } from '#stress/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
+import { hotSpot, overfullSpot } from './build-spots.ts';
 import { assumptionsOf, openFrequencies, unknownBridgeFields } from './assumptions.ts';
 import { BEST } from './choice.ts';
 import { decidersOf } from './deciders.ts';
@@ -20,7 +21,7 @@ import { PathCache } from './path-cache.ts';
 import { printPair } from './print-pair.ts';
 import { notJudgedOf, remarksOf } from './remarks.ts';
 import { requiredLength, weakSpots } from './spots.ts';
-import type { Answer, CoreAsPrimary, Fit, Verdict, WeakSpot } from './verdict.ts';
+import type { Answer, CoreAsPrimary, Fit, Verdict } from './verdict.ts';
 import { undrawnCircuits } from './undrawn.ts';
 import { judgeWorst, type WorstCase } from './worst-case.ts';
 
@@ -74,13 +75,10 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     ...openFrequencies(worst.pairs).map(({ field }) => field),
   ];
   const deciders = decidersOf(judging, design, fields, open, worst.ends);
-  const heat = heatVerdict(design, book);
+  const heat = heatOf(design, book);
+  const hot = hotSpot(heat);
   const overall = (pairs: readonly Answer[]): Answer => {
-    const all = [
-      ...pairs,
-      ...(heat.spot ? [heat.spot.verdict] : []),
-      ...(overfull ? ['not-shown' as const] : []),
-    ];
+    const all = [...pairs, ...(hot ? [hot.verdict] : []), ...(overfull ? ['not-shown' as const] : [])];
     return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
   };
   const pairs = worst.pairs.map((pair, i) =>
@@ -102,14 +100,10 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     title: design.title,
     rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
-    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged, heatOf(design, book)),
+    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged, heat),
     coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
-    weakSpots: [
-      ...spots,
-      ...(overfull ? [overfullSpot(overfull.build)] : []),
-      ...(heat.spot ? [heat.spot] : []),
-    ],
+    weakSpots: [...spots, ...(overfull ? [overfullSpot(overfull.build)] : []), ...(hot ? [hot] : [])],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
     assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
@@ -196,59 +190,6 @@ function coreAsPrimary(
     pairs,
   };
 }
-
-function heatVerdict(design: Design, book: Book): { readonly spot: WeakSpot | null } {
-  const { system, hottest, plusMinus, reserve } = heatOf(design, book);
-  if (!system || hottest === null || !reserve || reserve.asRead >= plusMinus) return { spot: null };
-  const parts = system.setBy.map(({ material }) => material).join(', ');
-  const give = plusMinus > 0 ? ` give or take ${plusMinus} K` : '';
-  const says = `The hottest insulation is at ${hottest} degC${give}; ${parts} is of class ${system.thermalClass}.`;
-  const verdict = reserve.asRead < 0 ? 'falls-short' : 'not-shown';
-  const mend = 'Take material of a higher class, or keep it cooler.';
-  return { spot: { ...placeless('hot'), verdict, says, mend } };
-}
-
-function overfullSpot(build: Parameters<typeof chamberFits>[0]): WeakSpot {
-  const fits = chamberFits(build);
-  const wide = fits.flatMap(({ layers }) => layers).find(({ tooWide }) => tooWide);
-  if (wide !== undefined) return tooWideSpot(wide.layer);
-  const available = build.height;
-  const used = Math.max(...fits.map((fit) => fit.used)) as Nm;
-  const says = `The layers are ${inMm(used).toFixed(2)} mm high, the former ${inMm(available).toFixed(2)} mm: they do not fit the window.`;
-  return {
-    ...placeless('overfull'),
-    section: 'plain',
-    length: inMm(used),
-    required: inMm(available),
-    says,
-    mend: 'Take a higher former or fewer layers.',
-  };
-}
-
-const tooWideSpot = (layer: number): WeakSpot => ({
-  ...placeless('overfull'),
-  layers: [layer],
-  says: `One turn of layer ${layer + 1} is wider than the place it has beside its margins: it does not fit the window.`,
-  mend: 'Take thinner wire, fewer wires side by side, or narrower margins.',
-});
-
-const placeless = (kind: 'hot' | 'overfull'): WeakSpot => ({
-  kind,
-  between: null,
-  section: 'plain',
-  at: [0, 0],
-  also: [],
-  layers: [],
-  metric: null,
-  length: null,
-  required: null,
-  achieved: 'functional',
-  needed: null,
-  verdict: kind === 'hot' ? 'falls-short' : 'not-shown',
-  points: [],
-  says: '',
-  mend: '',
-});
 
 function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
   const fits = chamberFits(build);
