@@ -10,8 +10,8 @@ import type { Section } from '#solver/section.ts';
 import { type Turn, turnsOf } from '#solver/turns.ts';
 import { heatOf } from '#stress/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { hotSpot, overfullSpot } from './build-spots.ts';
 import { assumptionsOf, openFrequencies, unknownBridgeFields } from './assumptions.ts';
+import { hotSpot, overfullSpot } from './build-spots.ts';
 import { BEST } from './choice.ts';
 import { decidersOf } from './deciders.ts';
 import { reaches } from './grade.ts';
@@ -21,8 +21,8 @@ import { PathCache } from './path-cache.ts';
 import { printPair } from './print-pair.ts';
 import { notJudgedOf, remarksOf } from './remarks.ts';
 import { requiredLength, weakSpots } from './spots.ts';
-import type { Answer, CoreAsPrimary, Fit, Verdict } from './verdict.ts';
 import { undrawnCircuits } from './undrawn.ts';
+import type { Answer, CoreAsPrimary, Fit, Verdict } from './verdict.ts';
 import { judgeWorst, type WorstCase } from './worst-case.ts';
 
 export interface Judgement {
