@@ -5,6 +5,7 @@ import {
   centred,
   fittingScale,
   keptInSight,
+  SCALE_LIMITS,
   toDrawingX,
   toDrawingY,
   toScreenX,
@@ -87,9 +88,9 @@ describe('offered scales', () => {
   });
 
   it('should always get nearer or farther with a press', () => {
-    for (let scale = 50; scale < 1500; scale = nextScale(scale, grid, 1))
+    for (let scale = 50; scale < SCALE_LIMITS.most; scale = nextScale(scale, grid, 1))
       expect(nextScale(scale, grid, 1)).toBeGreaterThan(scale);
-    for (let scale = 1500; scale > 5; scale = nextScale(scale, grid, -1))
+    for (let scale = SCALE_LIMITS.most; scale > 5; scale = nextScale(scale, grid, -1))
       expect(nextScale(scale, grid, -1)).toBeLessThan(scale);
   });
 });
