@@ -29,6 +29,18 @@ interface Step {
   readonly before: Step | null;
 }
 
+/** A step as it is kept: where it leads, and what it takes back or brings again. */
+export interface HistoryStep {
+  readonly says: string;
+  readonly doc: DesignFile;
+}
+
+/** Nearest to the present first. */
+export interface History {
+  readonly past: readonly HistoryStep[];
+  readonly future: readonly HistoryStep[];
+}
+
 export class Editor {
   #doc: DesignFile = $state.raw() as DesignFile;
   #preview: DesignFile | null = $state.raw(null);
@@ -166,6 +178,25 @@ export class Editor {
     this.#future = step.before;
     this.#doc = step.doc;
     this.#revision++;
+  }
+
+  /** At most so many steps to either side. */
+  history(most: number): History {
+    const listed = (from: Step | null): readonly HistoryStep[] => {
+      const steps: HistoryStep[] = [];
+      for (let step = from; step !== null && steps.length < most; step = step.before)
+        steps.push({ says: step.says, doc: step.doc });
+      return steps;
+    };
+    return { past: listed(this.#past), future: listed(this.#future) };
+  }
+
+  /** Takes up the steps round the document that lies here, as after a reload. */
+  resume({ past, future }: History): void {
+    const linked = (steps: readonly HistoryStep[]): Step | null =>
+      steps.reduceRight<Step | null>((before, { says, doc }) => ({ says, doc, before }), null);
+    this.#past = linked(past);
+    this.#future = linked(future);
   }
 
   /** Another build comes onto the sheet: its history starts anew. */

@@ -3,6 +3,7 @@
 import type { BuildStore } from './build-store.ts';
 import { demos } from './demos.ts';
 import type { Desk } from './desk.svelte.ts';
+import { keepSteps, keptSteps } from './kept-steps.ts';
 import { rememberedSheet } from './last-sheet.ts';
 import type { PageName } from './pages.svelte.ts';
 
@@ -12,7 +13,11 @@ export function settle(desk: Desk, store: BuildStore): () => void {
   const leave = (): void => {
     if (document.visibilityState === 'hidden') void desk.keeper.flush();
   };
-  const keep = (): void => void desk.keeper.flush();
+  const keep = (): void => {
+    const { editor } = desk.bench;
+    keepSteps(desk.keeper.id, editor.doc, editor.history(MOST_STEPS));
+    void desk.keeper.flush();
+  };
   const followLink = (): void => void desk.openAddress();
   document.addEventListener('visibilitychange', leave);
   const warn = (event: BeforeUnloadEvent): void => {
@@ -38,9 +43,16 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   const demo = demos.find((each) => `demo:${each.id}` === id);
   const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
   if (demo !== undefined) await desk.openDemo(demo);
-  else if (build !== null) await desk.layOut(build.doc, build);
+  else if (build !== null) {
+    await desk.layOut(build.doc, build);
+    const steps = keptSteps(build.id, build.doc);
+    if (steps !== null) desk.bench.editor.resume(steps);
+  }
   if (desk.pages.current !== page) desk.pages.go(page);
 }
+
+/** Steps that outlast a reload. */
+const MOST_STEPS = 500;
 
 /** Pages that show the build itself, so that a reload must bring it back. */
 const OVER_BUILD: readonly PageName[] = [

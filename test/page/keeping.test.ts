@@ -21,6 +21,22 @@ describe.skipIf(!hasBrowser())('keeping', () => {
     await titled(page, 'Kept over a reload');
   });
 
+  it('should undo and redo over a reload', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await retitle(page, 'First name');
+    await retitle(page, 'Second name');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await titled(page, 'First name');
+    await page.waitForTimeout(600);
+    await page.reload();
+    await titled(page, 'First name');
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await titled(page, 'Second name');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await titled(page, 'Wall supply of a greenhouse irrigation timer');
+  });
+
   it('should keep what was changed a moment before leaving', async () => {
     const { page } = await openPage(browser, '#sheet');
     await retitle(page, 'Left at once');

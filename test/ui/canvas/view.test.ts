@@ -90,7 +90,7 @@ describe('offered scales', () => {
   it('should always get nearer or farther with a press', () => {
     for (let scale = 50; scale < SCALE_LIMITS.most; scale = nextScale(scale, grid, 1))
       expect(nextScale(scale, grid, 1)).toBeGreaterThan(scale);
-    for (let scale = SCALE_LIMITS.most; scale > 5; scale = nextScale(scale, grid, -1))
+    for (let scale: number = SCALE_LIMITS.most; scale > 5; scale = nextScale(scale, grid, -1))
       expect(nextScale(scale, grid, -1)).toBeLessThan(scale);
   });
 });
