@@ -35,18 +35,10 @@ export function flagBody({ flag, nose: [x, y] }: FlagPlace): Plate {
   return { left, right: left + FLAG.width, top: y - FLAG.height / 2, bottom: y + FLAG.height / 2 };
 }
 
-/** Where a flag may stand, nearest first: its own place, outward once, then up and down in both columns. */
-const STEPS: readonly (readonly [number, number])[] = [
-  [0, 0],
-  [1, 0],
-  ...[1, -1, 2, -2, 3, -3, 4, -4, 5, -5].flatMap(
-    (dy) =>
-      [
-        [0, dy],
-        [1, dy],
-      ] as const,
-  ),
-];
+/** Where a flag may stand, nearest first: up and down in its own column, then in the next one outward, where rulers stand. */
+const STEPS: readonly (readonly [number, number])[] = [0, 1].flatMap((dx) =>
+  [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5].map((dy) => [dx, dy] as const),
+);
 
 function overlap(other: FlagPlace, flag: Flag, nose: readonly [number, number]): boolean {
   const [a, b] = [span(other.flag, other.nose[0]), span(flag, nose[0])];
