@@ -9,10 +9,14 @@ import type { SheetBridge, SheetOutside } from './stress-sheet.ts';
 
 export function bridgeLine({ worst, best }: SheetBridge, looks: readonly CircuitLook[]): string {
   const pair = pairNames(worst.between, looks);
+  if (worst.unsafe !== null && best.unsafe === null)
+    return `${worst.id}, ${pair}: ${NOT_KNOWN[worst.unsafe]}; at its best ${gradeWords(best)}${ratingWords(best)}`;
   const open = worst.grade === best.grade ? '' : `; with every unknown at its best ${gradeWords(best)}`;
-  const rating = worst.ratingAssumed ? '; no rating is given, taken to be high enough' : '';
-  return `${worst.id}, ${pair}: ${gradeWords(worst)}${open}${rating}`;
+  return `${worst.id}, ${pair}: ${gradeWords(worst)}${open}${ratingWords(worst)}`;
 }
+
+const ratingWords = ({ ratingAssumed }: BridgeGrade): string =>
+  ratingAssumed ? '; no rating is given, taken to be high enough' : '';
 
 /** `pin rows, Primary to Output: clearance 8.20, creepage 8.60 mm: reinforced of reinforced` */
 export function outsideLine(entry: SheetOutside, looks: readonly CircuitLook[]): string {
@@ -34,4 +38,10 @@ const UNSAFE: Readonly<Record<Unsafe, string>> = {
   class: 'it is no safety part; if it shorts, the mains stands on the other side',
   rating: 'its rating lies below the working voltage; if it shorts, the mains stands on the other side',
   'single-part': 'one resistor alone, without approval; if it shorts, the mains stands on the other side',
+};
+
+const NOT_KNOWN: Readonly<Record<Unsafe, string>> = {
+  class: 'class not known, counted as no safety part',
+  rating: 'rating not known, counted as too low',
+  'single-part': 'approval not known, counted as none',
 };

@@ -136,7 +136,7 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
 }
 
 /** A laboratory that counts the core with the mains may find otherwise. */
-const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
+export const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
   coreAsPrimary === null || coreAsPrimary.verdict === verdict
     ? ''
     : ` With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;

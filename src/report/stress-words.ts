@@ -30,7 +30,7 @@ export interface StressBlock {
 export function stressBlocks(sheet: StressSheet, design: Design): readonly StressBlock[] {
   const looks = circuitLooks(design.circuits);
   const bridge = (one: StressSheet['bridges'][number]) => bridgeLine(one, looks);
-  const unsafe = sheet.bridges.filter(({ worst }) => worst.unsafe !== null);
+  const unsafe = sheet.bridges.filter(({ best }) => best.unsafe !== null);
   const exceeded = sheet.neighbours.filter(({ exceeds }) => exceeds);
   const leakage = leakageLines(sheet.leakage, looks);
   return [

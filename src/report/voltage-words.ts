@@ -2,11 +2,17 @@
 
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { LocalStress } from '#stress/local-stress.ts';
-import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/pair-stress.ts';
+import {
+  ESTIMATE_WITHIN,
+  type ComputedFigure,
+  type EndName,
+  type StressNote,
+  type SwitchingState,
+} from '#stress/pair-stress.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 import type { CircuitLook } from './circuit-look.ts';
-import { frequency, plies, volts } from './number-words.ts';
+import { frequency, plain, plies, volts } from './number-words.ts';
 import { nameOf, pairNames } from './pair-words.ts';
 import type { SheetPair } from './stress-sheet.ts';
 
@@ -19,6 +25,7 @@ export function pairStressLines(pair: SheetPair, looks: readonly CircuitLook[]):
       ? []
       : [`  rms ${figureWords(computed.rms, looks)}`, `  peak ${figureWords(computed.peak, looks)}`]),
     ...givenWords(pair).map((line) => `  ${line}`),
+    ...(pair.estimate ? [`  ${judgedAtWords(pair)}`] : []),
     ...notes.map((note) => `  ${noteWords(note, looks)}`),
   ];
 }
@@ -31,6 +38,14 @@ export function transientWords({ transients: { withstand, temporaryOvervoltage }
     ? 'temporary overvoltage beyond the tables'
     : `temporary overvoltage ${volts(temporaryOvervoltage.value)} peak`;
   return `transient ${volts(withstand.value)} peak, ${overvoltage}`;
+}
+
+/** What a computed pair is judged at; empty where nothing is computed. */
+export function judgedAtWords({ rms, peak, from, estimate }: SheetPair): string {
+  if (!estimate) return '';
+  const judged = (value: number, basis: string): string =>
+    volts(basis === 'computed' ? value * (1 + ESTIMATE_WITHIN) : value);
+  return `computed within ${plain(100 * ESTIMATE_WITHIN)} %, so judged at ${judged(rms, from.rms)} rms, ${judged(peak, from.peak)} peak`;
 }
 
 /** Measured or stated figures beside the computed ones. */

@@ -142,7 +142,7 @@ const ratings = (design: Design): readonly Assumption[] =>
             counted: 'rated high enough',
             decides: false,
             atBest: null,
-            kind: 'unknown',
+            kind: 'default',
           },
         ]
       : [],

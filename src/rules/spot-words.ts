@@ -2,7 +2,7 @@
 
 import type { Grade } from '#standards/grade.ts';
 import type { BridgeGrade } from '#stress/bridge-grade.ts';
-import type { SpotKind } from './verdict.ts';
+import type { Answer, SpotKind } from './verdict.ts';
 
 interface SpotFacts {
   readonly kind: SpotKind;
@@ -104,7 +104,9 @@ export function mendSays({ kind, length, required, plies }: SpotFacts): string {
 const longer = (missing: string | null, where: string): string =>
   missing === null || missing === '0.00' ? '' : `${missing} mm more ${where} would do.`;
 
-export function bridgeSays(bridge: BridgeGrade, needed: Grade | null): string {
+export function bridgeSays(bridge: BridgeGrade, needed: Grade | null, verdict: Answer): string {
+  if (verdict === 'not-shown' && bridge.unsafe !== null)
+    return `${bridge.id} is not known to be a safety part: if it is none, one fault in it puts the mains on the output.`;
   switch (bridge.unsafe) {
     case 'class':
       return `${bridge.id} is no safety part for this barrier: one fault in it puts the mains on the output.`;

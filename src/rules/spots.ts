@@ -43,7 +43,7 @@ function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): 
     needed: outcome.needed,
     verdict,
     points: [],
-    says: bridgeSays(bridge, outcome.needed),
+    says: bridgeSays(bridge, outcome.needed, verdict),
     mend: '',
   };
 }

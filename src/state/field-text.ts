@@ -4,8 +4,9 @@
 export type FieldKind = 'quantity' | 'withstand' | 'count' | 'share' | 'text';
 
 /** `undefined` is a field left out: no text. */
-export function textOf(value: unknown): string {
+export function textOf(value: unknown, kind: FieldKind = 'quantity'): string {
   if (value === undefined || value === null) return '';
+  if (kind === 'share' && typeof value === 'number') return `${Number((value * 100).toPrecision(12))} %`;
   if (value === 'unknown') return '?';
   if (typeof value !== 'object') return String(value);
   const { value: middle, plusMinus, shape } = value as Readonly<Record<string, unknown>>;

@@ -134,7 +134,7 @@ describe('stressText', () => {
       'from the switched end of Primary P to the return of Output S; high line, variant twenty volts',
     );
     expect(text).toContain(
-      'CU, Primary to Output: unsafe bridge: it is no safety part; if it shorts, the mains stands',
+      'CU, Primary to Output: class not known, counted as no safety part; at its best reinforced',
     );
     expect(text).toContain(
       'A pass shows that nothing breaks down today. It shows no distance, no ply and no grade.',
@@ -151,10 +151,13 @@ describe('stressText', () => {
       capacitance: '10 nF',
       safetyClass: 'Y1',
     };
-    const of = design({ bridges: [...CHARGER.bridges, big] });
+    const unsafe = { ...big, id: 'CX', capacitance: '10 pF', safetyClass: 'X1' };
+    const of = design({ bridges: [...CHARGER.bridges, big, unsafe] });
     const short = stressBlocks(sheetOf(of), of).flatMap((block) => block.short);
     expect(short).toEqual([
-      expect.stringContaining('CU, Primary to Output: unsafe bridge'),
+      expect.stringContaining(
+        'CX, Primary to Output: unsafe bridge: it is no safety part; if it shorts, the mains',
+      ),
       expect.stringMatching(/^in all .*: falls short$/),
     ]);
   });

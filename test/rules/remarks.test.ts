@@ -209,6 +209,7 @@ describe('assumptions', () => {
   it('should list the house rule for the strength of film, and a rating that is left out', () => {
     expect(fields('house-rule', { 'layers[1].plyWithstand': undefined })).toEqual(['layers[1].plyWithstand']);
     const bridges = [{ id: 'C1', kind: 'capacitor', between: ['pri', 'out'], safetyClass: 'Y1' }];
-    expect(fields('unknown', { bridges })).toEqual(['bridges[0].rated']);
+    expect(fields('default', { bridges })).toContain('bridges[0].rated');
+    expect(fields('unknown', { bridges })).toEqual([]);
   });
 });

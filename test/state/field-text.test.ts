@@ -15,6 +15,7 @@ describe('field text', () => {
     expect(valueOf('3', 'count')).toBe(3);
     expect(valueOf('3.5', 'count')).toBe('3.5');
     expect(valueOf('10 %', 'share')).toBe(0.1);
+    expect([textOf(0.1, 'share'), textOf(0.055, 'share')]).toEqual(['10 %', '5.5 %']);
   });
 
   it('should come back to the same value by its own text', () => {

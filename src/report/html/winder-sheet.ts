@@ -3,6 +3,7 @@
 import type { Design } from '#model/design.ts';
 import type { Judgement } from '#rules/judge.ts';
 import { bookWords, scopeWords } from '#report/answer-words.ts';
+import { coreWords } from '#report/pair-words.ts';
 import { palette } from '#report/palette.ts';
 import { sceneOf } from '#report/scene.ts';
 import { stressSheet } from '#report/stress-sheet.ts';
@@ -34,7 +35,7 @@ export function winderSheet({ design, judgement, black }: WinderInput): string {
           ),
         );
   const scope = scopeWords(verdict);
-  const judged = `As drawn this build ${ANSWERS[verdict.verdict]} ${bookWords(verdict.rules)}${scope === '' ? '' : `, ${scope}`}.`;
+  const judged = `As drawn this build ${ANSWERS[verdict.verdict]} ${bookWords(verdict.rules)}${scope === '' ? '' : `, ${scope}`}.${coreWords(verdict)}`;
   const blank = tag('span', { class: 'blank' });
   const head = {
     title: `${design.title}: winding sheet`,
