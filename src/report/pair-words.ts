@@ -24,6 +24,7 @@ export function limitingFigure(limiting: Limiting | null): string {
   if (metric === 'bridge') return `bridging part ${bridge ?? ''}`.trimEnd();
   if (length === null) return `${metric}, solid insulation alone`;
   const figure = `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  if (limiting.outside.length > 0 && limiting.over.length === 0) return `${figure}, outside the window`;
   return isTooShort(limiting) ? `${figure}, each piece too short to count` : figure;
 }
 

@@ -6,11 +6,13 @@ import type { Scene } from './scene.ts';
 import type { StaffPath } from './staff.ts';
 
 /** `4.83 of 5.6 mm`, and what the path goes through. */
-export function pathFigure({ length, required, legs }: StaffPath): string {
-  const asked = required === null ? '' : ` of ${lengthUp(required)}`;
-  const crossed = solidsCrossed(legs);
-  return `${lengthDown(length)}${asked} mm${crossed.length === 0 ? '' : `, through ${listed(crossed)}`}`;
+export function pathFigure(path: StaffPath): string {
+  const crossed = solidsCrossed(path.legs);
+  return `${pathLength(path)}${crossed.length === 0 ? '' : `, through ${listed(crossed)}`}`;
 }
+
+export const pathLength = ({ length, required }: StaffPath): string =>
+  `${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
 
 /** In pixels, y downward. */
 export interface Plate {

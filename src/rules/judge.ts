@@ -176,14 +176,18 @@ function coreAsPrimary(
   const isUndrawn = ({ between }: PairOutcome) => between.some((id) => undrawn.has(id));
   const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
   const asked = worst.pairs.flatMap((pair, i) => (pair.needed === null ? [] : [{ pair, verdict: tied[i]! }]));
-  const pairs = asked.map(({ pair, verdict }) => ({
-    between: pair.between,
-    achieved: isUndrawn(pair) && verdict === 'not-shown' ? ('none' as const) : pair.achieved,
-    verdict,
-    length: pair.holding?.kind === 'path' ? inMm(pair.holding.length as Nm) : null,
-    required: pair.holding?.kind === 'path' ? requiredLength(pair.holding, pair) : null,
-    metric: pair.holding?.kind === 'path' ? pair.holding.metric : null,
-  }));
+  const pairs = asked.map(({ pair, verdict }) => {
+    const isJudged = !isUndrawn(pair) || verdict !== 'not-shown';
+    const path = isJudged && pair.holding?.kind === 'path' ? pair.holding : null;
+    return {
+      between: pair.between,
+      achieved: isJudged ? pair.achieved : ('none' as const),
+      verdict,
+      length: path && inMm(path.length as Nm),
+      required: path && requiredLength(path, pair),
+      metric: path && path.metric,
+    };
+  });
   const all = [...tied, ...answers];
   return {
     verdict: all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets',

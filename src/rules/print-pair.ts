@@ -22,7 +22,8 @@ export function printPair(
   undrawn: readonly string[],
 ): PairVerdict {
   const { between, needed } = worst;
-  const achieved = undrawn.length > 0 && verdict === 'not-shown' ? 'none' : worst.achieved;
+  const isJudged = undrawn.length === 0 || verdict !== 'not-shown';
+  const achieved = isJudged ? worst.achieved : 'none';
   const paths = (['creepage', 'clearance'] as const).flatMap((metric) =>
     PRINTED_PLIES.map((k) => printPath(design, worst, metric, k, worst.shortest[metric][k] ?? null)),
   );
@@ -36,7 +37,7 @@ export function printPair(
     stress: printStress(worst),
     required: needed === null ? null : printRequired(book, worst),
     paths,
-    limiting: printLimiting(design, worst),
+    limiting: isJudged ? printLimiting(design, worst) : null,
     because: because('judged-pair', { needed, achieved, verdict }, [], [worst.neededBecause]),
   };
 }

@@ -8,7 +8,7 @@ import type { Drawable } from '#report/scene.ts';
 import type { Design } from '#model/design.ts';
 import type { Editor } from './editor.svelte.ts';
 import type { PairVerdict, Verdict, WeakSpot } from './judged.ts';
-import { moveLayers } from './layer-edits.ts';
+import { duplicateLayers, moveLayers } from './layer-edits.ts';
 import { isPair, Selection, spotKey } from './selection.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
@@ -79,6 +79,31 @@ export class Bench {
   spotsAt(layer: number): readonly { readonly number: number; readonly spot: WeakSpot }[] {
     const spots = this.verdict?.weakSpots ?? [];
     return spots.flatMap((spot, i) => (spot.layers.includes(layer) ? [{ number: i + 1, spot }] : []));
+  }
+
+  /** What is picked by its place means other layers after a step back or forward. */
+  undo(): void {
+    this.editor.undo();
+    this.#letGo();
+  }
+
+  redo(): void {
+    this.editor.redo();
+    this.#letGo();
+  }
+
+  #letGo(): void {
+    this.selection.layers = [];
+    this.selection.marked = [];
+  }
+
+  /** Copies layers; the copies are picked then. */
+  copyLayers(layers: readonly number[]): void {
+    const { editor, selection } = this;
+    editor.change(duplicateLayers(editor.doc, layers), layers.length === 1 ? 'copy layer' : 'copy layers');
+    const before = (layer: number): number => layers.filter((other) => other < layer).length;
+    selection.layers = layers.map((layer) => layer + before(layer) + 1);
+    if (typeof selection.openRow === 'number') selection.openRow += before(selection.openRow);
   }
 
   /** Moves a layer, and all that are picked with it, to just inside the one at `before`; picks and open row follow. */

@@ -28,8 +28,7 @@ export class Desk {
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
   walk: Walk | null = $state(null);
-  /** The link to this build, while it is shown. */
-  link: string | null = $state(null);
+  #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
 
   constructor(bench: Bench, keeper: Keeper, pages: Pages) {
     this.bench = bench;
@@ -41,7 +40,7 @@ export class Desk {
   async layOut(doc: DesignFile, kept: KeptBuild | null = null, keepAtOnce = false): Promise<void> {
     await this.keeper.open(doc, kept, keepAtOnce);
     this.refusal = null;
-    this.link = null;
+    this.hideLink();
     this.walk = null;
     this.bench.selection.startAt(this.bench.verdict);
     this.pages.go('sheet');
@@ -84,8 +83,18 @@ export class Desk {
   }
 
   async showLink(): Promise<void> {
-    const fragment = await shareFragment(withoutPictures(this.bench.editor.doc));
-    this.link = `${location.href.split('#')[0]}#${fragment}`;
+    const { doc } = this.bench.editor;
+    const fragment = await shareFragment(withoutPictures(doc));
+    this.#link = { doc, text: `${location.href.split('#')[0]}#${fragment}` };
+  }
+
+  hideLink(): void {
+    this.#link = null;
+  }
+
+  /** The link to this build, while it is shown; a build that was changed since is in no link. */
+  get link(): string | null {
+    return this.#link?.doc === this.bench.editor.doc ? this.#link.text : null;
   }
 
   save(): void {

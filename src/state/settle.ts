@@ -15,7 +15,9 @@ export function settle(desk: Desk, store: BuildStore): () => void {
   };
   const keep = (): void => {
     const { editor } = desk.bench;
-    keepSteps(desk.keeper.id, editor.doc, editor.history(MOST_STEPS));
+    // a field that was not left yet is left now, which keeps what stands in it
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    keepSteps(desk.keeper.id ?? rememberedSheet(), editor.doc, editor.history(MOST_STEPS));
     void desk.keeper.flush();
   };
   const followLink = (): void => void desk.openAddress();
@@ -42,13 +44,25 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   const id = rememberedSheet();
   const demo = demos.find((each) => `demo:${each.id}` === id);
   const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
-  if (demo !== undefined) await desk.openDemo(demo);
-  else if (build !== null) {
+  if (demo !== undefined) {
+    await desk.openDemo(demo);
+    resumeLeft(desk, `demo:${demo.id}`, 0);
+  } else if (build !== null) {
     await desk.layOut(build.doc, build);
-    const steps = keptSteps(build.id, build.doc);
-    if (steps !== null) desk.bench.editor.resume(steps);
+    resumeLeft(desk, build.id, build.saved);
   }
   if (desk.pages.current !== page) desk.pages.go(page);
+}
+
+/** As this tab left the build, unless it was kept anew since: the last figure typed, and the steps to undo it all. */
+function resumeLeft(desk: Desk, id: string, saved: number): void {
+  const { editor } = desk.bench;
+  const found = keptSteps(id);
+  if (found === null) return;
+  const isSame = JSON.stringify(found.doc) === JSON.stringify(editor.doc);
+  if (!isSame && found.left < saved) return;
+  if (!isSame) editor.change(found.doc, found.past[0]?.says ?? 'what was typed last');
+  editor.resume(found);
 }
 
 /** Steps that outlast a reload. */

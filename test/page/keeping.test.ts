@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { firstBuild } from '#state/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
 import { hasBrowser, launch, openPage } from './open-page.ts';
 
@@ -35,6 +36,21 @@ describe.skipIf(!hasBrowser())('keeping', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
     await titled(page, 'Wall supply of a greenhouse irrigation timer');
+  });
+
+  it('should take the figure in a field with it when it saves or is left', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await page.locator('[data-row="2"]').click();
+    const field = page.locator('[data-field="layers[2].margins.left.width"]');
+    await field.fill('2.9 mm');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
+    const saved = JSON.parse(readFileSync(await download.path(), 'utf8')) as typeof firstBuild;
+    expect(saved.layers[2]?.margins?.left?.width).toBe('2.9 mm');
+    await expect.poll(() => field.evaluate((each) => each === document.activeElement)).toBe(true);
+    await field.fill('2.8 mm');
+    await page.reload();
+    await page.locator('[data-row="2"]').click();
+    await expect.poll(() => field.inputValue()).toBe('2.8 mm');
   });
 
   it('should keep what was changed a moment before leaving', async () => {

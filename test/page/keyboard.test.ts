@@ -80,6 +80,39 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await expect.poll(() => rows()).toEqual(before);
   });
 
+  it('should pick the copies of layers, and nothing after a step back', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    const picked = (): Promise<readonly (string | null)[]> =>
+      page
+        .locator('[data-layer].picked')
+        .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-layer')));
+    await focusOn(page, '[data-row="1"]');
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => focused(page)).toBe('2');
+    await page.keyboard.press('Shift+ArrowUp');
+    await expect.poll(() => focused(page)).toBe('3');
+    await page.keyboard.press('Control+d');
+    // outermost on top: 2 and 3 are copied just outside themselves
+    await expect.poll(picked).toEqual(['5', '3']);
+    await page.keyboard.press('Delete');
+    await expect.poll(() => page.locator('[data-layer]').count()).toBe(6);
+    await page.keyboard.press('Control+z');
+    await expect.poll(picked).toEqual([]);
+  });
+
+  it('should stay in the list when its last layer is taken out', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await focusOn(page, '[data-row="5"]');
+    for (let left = 5; left >= 0; left--) {
+      await page.keyboard.press('Delete');
+      await expect.poll(() => page.locator('[data-layer]').count()).toBe(left);
+      if (left > 0) await expect.poll(() => focused(page)).not.toBe(null);
+    }
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-insert')))
+      .toBe('0');
+  });
+
   it('should reach every control of the sheet with Tab and show where it is', async () => {
     const { page } = await openPage(browser, '#sheet');
     await page.locator('#layers').waitFor();

@@ -88,6 +88,11 @@ describe('limitingFigure', () => {
     expect(limitingFigure({ ...limiting, length: 4.8399, required: 5.601 })).toBe('creepage 4.83 of 5.61 mm');
   });
 
+  it('should say that a distance lies outside', () => {
+    const outside = { ...limiting, outside: ['pin rows'] };
+    expect(limitingFigure(outside)).toBe('creepage 4.83 of 5.6 mm, outside the window');
+  });
+
   it('should name what has no length', () => {
     expect(limitingFigure({ ...limiting, length: null })).toBe('creepage, solid insulation alone');
     expect(limitingFigure({ ...limiting, metric: 'bridge', bridge: 'CY1', length: null })).toBe(

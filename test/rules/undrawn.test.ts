@@ -21,6 +21,13 @@ describe('a circuit that is not drawn', () => {
     expect(verdict.coreAsPrimary).toMatchObject({ verdict: 'not-shown', pairs: [{ achieved: 'none' }] });
   });
 
+  it('should not be judged by a distance outside the window alone', () => {
+    const outside = [{ between: ['pri', 'out'], what: 'pin rows', clearance: '9 mm', creepage: '9 mm' }];
+    const verdict = verdictWith({ ...onlyPrimary, outside });
+    expect(pairOf(verdict)).toMatchObject({ verdict: 'not-shown', achieved: 'none', limiting: null });
+    expect(verdict.coreAsPrimary?.pairs[0]).toMatchObject({ length: null, required: null, metric: null });
+  });
+
   it('should name both where the window is empty', () => {
     expect(pairOf(verdictWith({ layers: [] })).undrawn).toEqual(['pri', 'out']);
   });

@@ -5,7 +5,7 @@ import type { Answer, Verdict } from '#rules/verdict.ts';
 import { bookWords, scopeWords } from '#report/answer-words.ts';
 import { buildRank, compareRanks } from '#report/build-rank.ts';
 import { circuitLooks } from '#report/circuit-look.ts';
-import { lengthDown } from '#report/number-words.ts';
+import { lengthDown, lengthTaken } from '#report/number-words.ts';
 import { limitingFigure, pairNames, worstFirst } from '#report/pair-words.ts';
 import { palette } from '#report/palette.ts';
 import { TOOL_VERSION } from '#report/tool-version.ts';
@@ -97,7 +97,7 @@ function row(build: JudgedBuild): Markup {
     ['', asked ? gradeSign(worst.needed) : 'nothing'],
     ['', worst === undefined ? '' : gradeSign(worst.achieved)],
     [String(-rank.missing), worst === undefined ? '' : limitingFigure(worst.limiting)],
-    [String(used / available), `${lengthDown(used)} of ${lengthDown(available)}`],
+    [String(used / available), `${lengthTaken(used)} of ${lengthDown(available)}`],
     ['', bookWords(verdict.rules)],
   ];
   return tag(

@@ -14,15 +14,25 @@ export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void)
 }
 
 function commandKey(event: KeyboardEvent, desk: Desk, isTyping: boolean): boolean {
-  const { editor } = desk.bench;
+  const { bench } = desk;
   const key = event.key.toLowerCase();
-  if (key === 's') desk.save();
-  else if (key === 'o') desk.pages.go('open');
+  if (key === 's') {
+    keepTyped();
+    desk.save();
+  } else if (key === 'o') desk.pages.go('open');
   else if (isTyping) return false;
-  else if (key === 'z' && !event.shiftKey) editor.undo();
-  else if (key === 'y' || key === 'z') editor.redo();
+  else if (key === 'z' && !event.shiftKey) bench.undo();
+  else if (key === 'y' || key === 'z') bench.redo();
   else return false;
   return true;
+}
+
+/** What stands in a field, though it was not left: leaving it keeps it. */
+function keepTyped(): void {
+  const field = document.activeElement;
+  if (!(field instanceof HTMLElement)) return;
+  field.blur();
+  field.focus();
 }
 
 function plainKey(event: KeyboardEvent, desk: Desk, showList: () => void): boolean {
