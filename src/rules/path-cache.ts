@@ -12,9 +12,11 @@ import type { Section } from '#solver/section.ts';
 /** A section with the number of its geometry: equal numbers have equal paths. */
 export type KeyedSection = Section & { readonly geometry: number };
 
-/** Limits with a name that tells their `between` apart. */
 export interface NamedLimits extends SectionLimits {
+  /** Tells their `between` apart. */
   readonly name: string;
+  /** No clearance longer than this will be looked for in the section, now or later in this judging. */
+  readonly sightsUpTo: number;
 }
 
 /** A buffer that outlives one judging, hence a class. */
@@ -58,7 +60,12 @@ export class PathCache {
     const { metric, x, length, window } = limits;
     const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
     return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
-      const net = this.#networks.get(of) ?? networkOf(section, options, closedJoint);
+      const wanted = metric === 'clearance' ? Math.max(...length) : 0;
+      const known = this.#networks.get(of);
+      const net =
+        known && known.sightsUpTo >= wanted
+          ? known
+          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo));
       this.#networks.set(of, net);
       return findPieces(net, counting, limits);
     });

@@ -24,28 +24,23 @@ export function shortestOfPairs(
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
   const tied = metalTies(search.design, coreTo).nameOf;
-  for (const metric of METRICS) {
-    for (const section of [...place.sections, null]) {
+  for (const section of [...place.sections, null]) {
+    const knownOf = (metric: Metric) =>
       // longer than what the pairs have already is not looked for
-      const known = questions.map(({ asked }, i) =>
+      questions.map(({ asked }, i) =>
         PRINTED_PLIES.map((k) => Math.max(shortest[i]![metric][k]?.length ?? Infinity, asked[metric].x)),
       );
+    const sightsUpTo = Math.max(search.plan.longest.clearance, ...knownOf('clearance').flat());
+    for (const metric of METRICS) {
+      const known = knownOf(metric);
       const length = longestOf(known);
       const between = knownBetween(questions, known, tied);
       const name = known.flat().join(',');
       questions.forEach((question, i) => {
-        const limits = { metric, x: question.asked[metric].x, length, window: null, between, name };
-        const from = {
-          search,
-          place,
-          section,
-          coreTo,
-          question,
-          metric,
-          counting: COUNT_PRINTED,
-          limits,
-          weigh,
-        };
+        const x = question.asked[metric].x;
+        const limits = { metric, x, length, window: null, between, name, sightsUpTo };
+        const counting = COUNT_PRINTED;
+        const from = { search, place, section, coreTo, question, metric, counting, limits, weigh };
         for (const path of gradedPaths(from)) note(shortest[i]![metric], path);
       });
     }

@@ -61,6 +61,7 @@ function worstPath(
       window,
       ends: search.plan.ends,
       name: search.plan.endsName,
+      sightsUpTo: search.plan.longest.clearance,
     };
     const { tools, plan } = search;
     const weigh = (piece: ChainPiece): readonly number[] => [

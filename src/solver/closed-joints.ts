@@ -12,15 +12,13 @@ export function hopClosedJoints(edges: EdgeList, leastThickness: number, closedJ
     all.push({ to, cost });
     next.set(from, all);
   };
-  const open = keep(
-    edges,
+  edges.keep(
     (kind) => kind !== CLOSED,
     (e) => {
       link(edges.from[e]!, edges.to[e]!, edges.cost[e]!);
       link(edges.to[e]!, edges.from[e]!, edges.cost[e]!);
     },
   );
-  if (!open) return;
   for (const from of next.keys()) {
     const reached = new Map<number, number>([[from, 0]]);
     const queue = [from];
@@ -37,19 +35,4 @@ export function hopClosedJoints(edges: EdgeList, leastThickness: number, closedJ
     for (const to of reached.keys())
       if (to > from) edges.add(from, to, 0, [{ stuff: closedJoint, count: 1 }], 0, CLOSED);
   }
-}
-
-/** Drops the edges that are not kept, telling each; false where all were kept. */
-function keep(edges: EdgeList, keeps: (kind: number) => boolean, dropped: (edge: number) => void): boolean {
-  const kept: number[] = [];
-  edges.kind.forEach((kind, e) => (keeps(kind) ? kept.push(e) : dropped(e)));
-  if (kept.length === edges.kind.length) return false;
-  const thin = <T>(list: T[]) => {
-    const rest = kept.map((e) => list[e]!);
-    list.length = 0;
-    for (const value of rest) list.push(value);
-  };
-  for (const list of [edges.from, edges.to, edges.cost, edges.rank, edges.kind]) thin(list);
-  thin(edges.punctured);
-  return true;
 }

@@ -23,15 +23,27 @@ import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
 import { collectEdges } from './walk-lines.ts';
 
-/** All moves that a path may make in a section. `closedJoint` is the stuff that a short closed joint counts as. */
-export function networkOf(section: Section, options: SolidOptions, closedJoint: StuffId): Network {
+/** One network is packed before the next is begun, so all share the buffer. */
+const EDGES = new EdgeList();
+
+/**
+ * All moves that a path may make in a section, but for sight lines longer than `sightsUpTo`. `closedJoint` is the stuff that
+ * a short closed joint counts as.
+ */
+export function networkOf(
+  section: Section,
+  options: SolidOptions,
+  closedJoint: StuffId,
+  sightsUpTo = Infinity,
+): Network {
   const grid = gridOf(section, closedJoint);
-  const edges = new EdgeList();
+  const edges = EDGES;
+  edges.clear();
   const shownAt = collectEdges(grid, options, edges);
   hopClosedJoints(edges, options.leastThickness, closedJoint);
   const contacts = contactsOf(grid);
-  collectSightLines(grid, contacts, options, edges);
-  return packEdges(grid, contacts, edges, shownAt);
+  collectSightLines(grid, contacts, options, edges, sightsUpTo);
+  return packEdges(grid, contacts, edges, shownAt, sightsUpTo);
 }
 
 /** Limits of a whole section. */

@@ -14,15 +14,20 @@ export class LabelHeap {
   edge = new Int32Array(FIRST_SIZE);
   /** The label made before it at the same node, -1 none. */
   madeBefore = new Int32Array(FIRST_SIZE);
+  /** For every node the last label made there, which knows the one before; -1 none. */
+  lastAt = new Int32Array(FIRST_SIZE);
   #count = 0;
   #heap = new Int32Array(FIRST_SIZE);
   /** Lengths of the labels in the heap, place by place, so that comparing two seldom looks further. */
   #lengths = new Float64Array(FIRST_SIZE);
   #size = 0;
 
-  clear(): void {
+  /** `nodes`: as many may have labels. */
+  clear(nodes: number): void {
     this.#count = 0;
     this.#size = 0;
+    if (nodes > this.lastAt.length) this.lastAt = new Int32Array(2 * nodes);
+    this.lastAt.fill(-1, 0, nodes);
   }
 
   /** Returns the label's number. */

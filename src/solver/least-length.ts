@@ -21,7 +21,7 @@ const HEAP = new LabelHeap();
 function search(net: Network, conductor: number): Float64Array {
   const { start, to, cost } = net;
   const least = new Float64Array(net.nodes).fill(Infinity);
-  HEAP.clear();
+  HEAP.clear(0);
   for (let node = 0; node < net.nodes; node++) {
     const touched = net.conductor[node]!;
     if (touched !== conductor && !(touched === -2 && net.touching.get(node)!.includes(conductor))) continue;

@@ -33,16 +33,23 @@ export interface Network {
   readonly present: readonly number[];
   /** Grid node that a hidden node stands for in a drawing. */
   readonly shownAt: readonly number[];
+  /** It holds no sight line longer than this: no piece longer than this may be asked of it that needs one. */
+  readonly sightsUpTo: number;
 }
 
-/** Edges while they are collected; each is walked both ways. */
+/** Edges while they are collected; each is walked both ways. A class, since it is a buffer that outlives one network. */
 export class EdgeList {
-  readonly from: number[] = [];
-  readonly to: number[] = [];
-  readonly cost: number[] = [];
+  from = new Int32Array(FIRST_SIZE);
+  to = new Int32Array(FIRST_SIZE);
+  cost = new Float64Array(FIRST_SIZE);
+  rank = new Uint8Array(FIRST_SIZE);
+  kind = new Uint8Array(FIRST_SIZE);
   readonly punctured: (readonly Punctured[] | null)[] = [];
-  readonly rank: number[] = [];
-  readonly kind: number[] = [];
+  count = 0;
+
+  clear(): void {
+    this.count = 0;
+  }
 
   add(
     from: number,
@@ -52,14 +59,50 @@ export class EdgeList {
     rank: number,
     kind: number,
   ): void {
-    this.from.push(from);
-    this.to.push(to);
-    this.cost.push(cost);
-    this.punctured.push(punctured);
-    this.rank.push(rank);
-    this.kind.push(kind);
+    const edge = this.count++;
+    if (edge >= this.from.length) this.#grow();
+    this.from[edge] = from;
+    this.to[edge] = to;
+    this.cost[edge] = cost;
+    this.rank[edge] = rank;
+    this.kind[edge] = kind;
+    this.punctured[edge] = punctured;
+  }
+
+  /** Drops the edges that are not kept, telling each first; the others keep their order. */
+  keep(keeps: (kind: number) => boolean, drop: (edge: number) => void): void {
+    let kept = 0;
+    for (let edge = 0; edge < this.count; edge++) {
+      if (!keeps(this.kind[edge]!)) {
+        drop(edge);
+        continue;
+      }
+      this.from[kept] = this.from[edge]!;
+      this.to[kept] = this.to[edge]!;
+      this.cost[kept] = this.cost[edge]!;
+      this.rank[kept] = this.rank[edge]!;
+      this.kind[kept] = this.kind[edge]!;
+      this.punctured[kept] = this.punctured[edge]!;
+      kept++;
+    }
+    this.count = kept;
+  }
+
+  #grow(): void {
+    const size = 2 * this.from.length;
+    const larger = <T extends Int32Array | Float64Array | Uint8Array>(old: T, made: T): T => {
+      made.set(old);
+      return made;
+    };
+    this.from = larger(this.from, new Int32Array(size));
+    this.to = larger(this.to, new Int32Array(size));
+    this.cost = larger(this.cost, new Float64Array(size));
+    this.rank = larger(this.rank, new Uint8Array(size));
+    this.kind = larger(this.kind, new Uint8Array(size));
   }
 }
+
+const FIRST_SIZE = 2048;
 
 /** Conductors touched by every node of the grid. */
 export type Contacts = Pick<Network, 'conductor' | 'touching'>;
@@ -97,6 +140,7 @@ export function packEdges(
   contacts: Contacts,
   edges: EdgeList,
   shownAt: readonly number[],
+  sightsUpTo: number,
 ): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
@@ -104,7 +148,7 @@ export function packEdges(
   conductor.set(contacts.conductor);
   const present = new Set<number>([...contacts.touching.values()].flat());
   for (const touched of conductor) if (touched >= 0) present.add(touched);
-  const n = edges.from.length;
+  const n = edges.count;
   const start = new Int32Array(nodes + 1);
   for (let e = 0; e < n; e++) {
     start[edges.from[e]! + 1]!++;
@@ -152,5 +196,6 @@ export function packEdges(
     present: [...present],
     punctures,
     shownAt,
+    sightsUpTo,
   };
 }

@@ -45,10 +45,9 @@ export function shortestFrom(
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
-  heap.clear();
+  heap.clear(net.nodes);
   const arrivals: Arrival[] = [];
-  // for every node the last label made there, which knows the one before
-  const madeAt = new Int32Array(net.nodes).fill(-1);
+  const madeAt = heap.lastAt;
   const targets = net.present.flatMap((conductor): Target[] => {
     const longest = limits.lengthTo.get(conductor);
     if (!longest) return [];

@@ -15,6 +15,7 @@ export function collectSightLines(
   contacts: Contacts,
   options: SolidOptions,
   edges: EdgeList,
+  upTo: number,
 ): void {
   const corners = new Set([...cornersPassed(grid, contacts), ...edgesOfVoids(grid)]);
   for (const node of corners) collectStraight(grid, edges, corners, node);
@@ -40,10 +41,11 @@ export function collectSightLines(
     for (let q = p + 1; q < turns.length; q++) {
       const [a, b] = [turns[p]!, turns[q]!];
       const [ai, aj, bi, bj] = [a % nx, Math.floor(a / nx), b % nx, Math.floor(b / nx)];
-      if (ai === bi || aj === bj) continue;
+      // the way along x always counts; upright a void may sag
+      if (ai === bi || aj === bj || Math.abs(grid.xs[ai]! - grid.xs[bi]!) > upTo) continue;
       // turning nodes ascend, so `a` is the lower one
       const line = sightLine(grid, upright, options, ai, aj, bi, bj);
-      if (line) edges.add(a, b, line.length, line.punctured, 0, SIGHT);
+      if (line && line.length <= upTo) edges.add(a, b, line.length, line.punctured, 0, SIGHT);
       if (!thinUpright) continue;
       const [l, r] = ai < bi ? [a, b] : [b, a];
       const across = sightLine(
@@ -52,7 +54,8 @@ export function collectSightLines(
         options,
         ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
       );
-      if (across?.punctured) edges.add(a, b, across.length, across.punctured, 0, SIGHT);
+      if (across?.punctured && across.length <= upTo)
+        edges.add(a, b, across.length, across.punctured, 0, SIGHT);
     }
   }
 }
@@ -70,11 +73,11 @@ function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
   const nx = grid.xs.length;
   const width = columns(grid);
   const entered = new Set<number>();
-  edges.kind.forEach((kind, e) => {
-    if (kind !== THROUGH) return;
+  for (let e = 0; e < edges.count; e++) {
+    if (edges.kind[e] !== THROUGH) continue;
     entered.add(edges.from[e]!);
     entered.add(edges.to[e]!);
-  });
+  }
   const nodes: number[] = [];
   const { owner, solids } = grid;
   const bodyAt = (cell: number) => {

@@ -19,7 +19,7 @@ describe('label heap', () => {
     const heap = new LabelHeap();
     fc.assert(
       fc.property(labels, (made) => {
-        heap.clear();
+        heap.clear(16);
         made.forEach(([length, code], node) => heap.push(node, length, code, -1, -1));
         const sorted = made
           .map(([length, code], label) => ({ length, code, label }))
@@ -42,7 +42,7 @@ describe('label heap', () => {
   it('should give a label its number again after it was cleared', () => {
     const heap = new LabelHeap();
     heap.push(7, 1, 0, -1, -1);
-    heap.clear();
+    heap.clear(16);
     expect(heap.pop()).toBe(-1);
     expect(heap.push(8, 1, 0, -1, -1)).toBe(0);
   });
