@@ -1,17 +1,10 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { Examination } from '#state/examination.svelte.ts';
 import { keepAnswers, keptAnswers } from '#state/kept-answers.ts';
+import { stubSession } from './session-storage.ts';
 
 describe('kept answers of an examination', () => {
-  const held = new Map<string, string>();
-  beforeEach(() => {
-    held.clear();
-    vi.stubGlobal('sessionStorage', {
-      getItem: (key: string) => held.get(key) ?? null,
-      setItem: (key: string, text: string) => void held.set(key, text),
-    });
-  });
-  afterEach(() => vi.unstubAllGlobals());
+  const held = stubSession();
 
   it('should be there again after a reload', () => {
     const before = new Examination(keptAnswers());

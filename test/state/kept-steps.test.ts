@@ -1,26 +1,18 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Drawable } from '#report/scene.ts';
 import { readDesign } from '#model/read-design.ts';
 import { knownIds } from '#rules/known-ids.ts';
 import { firstBuild } from '#state/demos.ts';
 import { Editor } from '#state/editor.svelte.ts';
 import { keepSteps, keptSteps } from '#state/kept-steps.ts';
+import { stubSession } from './session-storage.ts';
 
 const emptyJudgement = { verdict: { title: '' }, sections: [], turns: new Map() } as unknown as Drawable;
 const editorOf = (doc = firstBuild): Editor =>
   new Editor(doc, { read: (file) => readDesign(file, knownIds), judge: () => emptyJudgement });
 
 describe('steps kept over a reload', () => {
-  const held = new Map<string, string>();
-  beforeEach(() => {
-    held.clear();
-    vi.stubGlobal('sessionStorage', {
-      getItem: (key: string) => held.get(key) ?? null,
-      setItem: (key: string, text: string) => void held.set(key, text),
-      removeItem: (key: string) => void held.delete(key),
-    });
-  });
-  afterEach(() => vi.unstubAllGlobals());
+  const held = stubSession();
 
   const edited = (): Editor => {
     const editor = editorOf();
