@@ -79,7 +79,14 @@ export function* chainsBetween(
 ): Generator<Chain> {
   const direct = links.get(from)?.get(to) ?? [];
   for (const piece of direct) yield { pieces: [piece], over: [] };
+  if (floating.size === 0) return;
   const kept = new KeptChains(links);
+  const weights = new Map<ChainPiece, readonly number[]>();
+  const weightsOf = (step: ChainPiece): readonly number[] => {
+    const known = weights.get(step) ?? limits.weigh(step);
+    weights.set(step, known);
+    return known;
+  };
   let wave: readonly Begun[] = [begin(from)];
   while (wave.length > 0) {
     const next: Begun[] = [];
@@ -89,8 +96,10 @@ export function* chainsBetween(
         const ends = at === to && begun.pieces.length > 0;
         if (!ends && (!floating.has(at) || begun.over.includes(at))) continue;
         for (const step of steps) {
-          const longer = extended(begun, step, at, ends, limits);
-          if (longer.length > limits.longest || !kept.keep(longer)) continue;
+          const length = begun.length + (step.length < limits.x ? 0 : step.length);
+          if (length > limits.longest) continue;
+          const longer = extended(begun, step, at, ends, length, weightsOf(step));
+          if (!kept.keep(longer)) continue;
           if (ends) yield longer;
           else next.push(longer);
         }
@@ -120,27 +129,38 @@ const begin = (at: string): Begun => ({
   weights: [],
 });
 
-function extended(chain: Begun, step: ChainPiece, at: string, ends: boolean, limits: ChainLimits): Begun {
+function extended(
+  chain: Begun,
+  step: ChainPiece,
+  at: string,
+  ends: boolean,
+  length: number,
+  weights: readonly number[],
+): Begun {
   return {
     at,
     pieces: [...chain.pieces, step],
     over: ends ? chain.over : [...chain.over, at],
-    length: chain.length + (step.length < limits.x ? 0 : step.length),
+    length,
     rank: Math.max(chain.rank, step.rank),
     isInside: chain.isInside || step.kind === 'inside',
-    weights: limits.weigh(step).map((weight, i) => weight + (chain.weights[i] ?? 0)),
+    weights: weights.map((weight, i) => weight + (chain.weights[i] ?? 0)),
   };
 }
 
 /** The chains that nothing beats yet, by the conductor where they end. */
 class KeptChains {
   readonly #at = new Map<string, Begun[]>();
-  /** All pieces run along the same material. */
-  readonly #isUniform: boolean;
+  readonly #links: Links;
+  #isUniform: boolean | null = null;
 
   constructor(links: Links) {
-    const all = [...links.values()].flatMap((row) => [...row.values()].flat());
-    this.#isUniform = all.every(({ rank }) => rank === all[0]?.rank);
+    this.#links = links;
+  }
+
+  /** All pieces run along the same material. */
+  get isUniform(): boolean {
+    return (this.#isUniform ??= hasOneRank(this.#links));
   }
 
   isBeaten(chain: Begun): boolean {
@@ -161,8 +181,13 @@ class KeptChains {
     if (!one.weights.every((weight, i) => weight <= other.weights[i]!)) return false;
     // what the other one goes on over may lie behind this one: the loop is then cut out, and with it what made the
     // material of this one as bad
-    return this.#isUniform || one.over.every((conductor) => other.over.includes(conductor));
+    return this.isUniform || one.over.every((conductor) => other.over.includes(conductor));
   }
+}
+
+function hasOneRank(links: Links): boolean {
+  const all = [...links.values()].flatMap((row) => [...row.values()].flat());
+  return all.every(({ rank }) => rank === all[0]?.rank);
 }
 
 /** Length of a piece as it counts in a chain over conductors: nothing where it is shorter than X. */

@@ -1,4 +1,4 @@
-// Every path between two circuits in one section, or wholly outside the window, with the grade that it gives.
+// The paths between two circuits in one section, or wholly outside the window, and the grade that each gives.
 
 import type { MaterialGroup } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
@@ -9,7 +9,16 @@ import type { Metric, Piece } from '#solver/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
-import { type ChainPiece, chainLength, chainPlies, chainRank, chainsBetween, linksOf } from './chain.ts';
+import {
+  type Chain,
+  type ChainPiece,
+  chainLength,
+  chainPlies,
+  chainRank,
+  chainsBetween,
+  type Links,
+  linksOf,
+} from './chain.ts';
 import { metalTies, type MetalTies } from './metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
@@ -53,11 +62,44 @@ export function placeOf(
   };
 }
 
-export interface GradingFrom {
+/** One build with its core bound one way, and all that is the same there for every pair. */
+export interface Site {
   readonly search: PathSearch;
   readonly place: Place;
-  readonly section: KeyedSection | null;
+  /** The circuit that the core is tied to; null floating. */
   readonly coreTo: string | null;
+  readonly circuits: ReadonlySet<string>;
+  readonly ties: MetalTies;
+  /** Pieces outside the window, and where metal joins circuits. */
+  readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+  /** By the pieces of a search, which several pairs may ask for. */
+  readonly ways: Map<readonly Piece[], Ways>;
+}
+
+interface Ways {
+  readonly links: Links;
+  readonly floating: ReadonlySet<string>;
+}
+
+export function siteOf(search: PathSearch, place: Place, coreTo: string | null): Site {
+  const ties = metalTies(search.design, coreTo);
+  const joined = contacts(ties);
+  return {
+    search,
+    place,
+    coreTo,
+    circuits: new Set(search.design.circuits.map(({ id }) => id)),
+    ties,
+    outside: {
+      creepage: [...place.outside.creepage, ...joined],
+      clearance: [...place.outside.clearance, ...joined],
+    },
+    ways: new Map(),
+  };
+}
+
+export interface PathsFrom {
+  readonly section: KeyedSection | null;
   readonly question: PairQuestion;
   readonly metric: Metric;
   readonly counting: Counting;
@@ -66,47 +108,78 @@ export interface GradingFrom {
   readonly weigh: (piece: ChainPiece) => readonly number[];
 }
 
-export function* gradedPaths(from: GradingFrom): Generator<FoundPath> {
-  const { search, section, coreTo, question, metric } = from;
-  const { tools, design } = search;
-  const asked = question.asked[metric];
-  const inside = section === null ? [] : piecesInside(from, section);
-  const ties = metalTies(design, coreTo);
-  const outside = [...from.place.outside[metric], ...contacts(ties)];
-  if (section === null && outside.length === 0) return;
-  const circuits = new Set(design.circuits.map((circuit) => circuit.id));
-  const linked = (pieces: readonly ChainPiece[]) => {
-    const links = linksOf(pieces, ties.nameOf);
-    return { links, floating: new Set([...links.keys()].filter((conductor) => !circuits.has(conductor))) };
-  };
-  const pieces = [...inside, ...outside];
-  let { links, floating } = linked(pieces);
-  if (floating.size > MOST_APART) ({ links, floating } = linked(alongTheWorst(pieces)));
+/** Every path of a pair that may count; graded by `gradedPath`. */
+export function* pathsFrom(site: Site, from: PathsFrom): Generator<Chain> {
+  const { section, question, metric, limits, weigh } = from;
+  if (section === null && site.outside[metric].length === 0) return;
+  const { links, floating } = waysOf(site, from);
   const [first, last] = question.between;
-  for (const chain of chainsBetween(links, first, last, floating, {
-    x: asked.x,
-    longest: from.limits.length[0]!,
-    weigh: from.weigh,
-  })) {
+  const { x } = question.asked[metric];
+  for (const chain of chainsBetween(links, first, last, floating, { x, longest: limits.length[0]!, weigh })) {
     // without a section only what lies wholly outside; with one only what is not wholly outside
     const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
-    if (whollyOutside !== (section === null)) continue;
-    const graded = gradeOfChain(chain, asked, tools);
-    const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
-    yield {
-      kind: 'path',
-      metric,
-      section,
-      chain,
-      grade: bare ? 'none' : graded,
-      length: chainLength(chain, asked.x),
-      plies: chainPlies(chain),
-      rank: chainRank(chain),
-      coreTo,
-      asked,
-      tools,
-    };
+    if (whollyOutside === (section === null)) yield chain;
   }
+}
+
+export function gradedPath(site: Site, { section, question, metric }: PathsFrom, chain: Chain): FoundPath {
+  const { tools } = site.search;
+  const asked = question.asked[metric];
+  const graded = gradeOfChain(chain, asked, tools);
+  const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
+  return {
+    kind: 'path',
+    metric,
+    section,
+    chain,
+    grade: bare ? 'none' : graded,
+    length: chainLength(chain, asked.x),
+    plies: chainPlies(chain),
+    rank: chainRank(chain),
+    coreTo: site.coreTo,
+    asked,
+    tools,
+  };
+}
+
+function waysOf(site: Site, { section, metric, counting, limits }: PathsFrom): Ways {
+  if (section === null) return waysOver(site, site.outside[metric]);
+  const pieces = piecesIn(site, section, counting, limits);
+  const known = site.ways.get(pieces);
+  if (known) return known;
+  const inside = pieces.map((piece): ChainPiece => ({
+    kind: 'inside',
+    piece: isContact(piece) ? atBareMetal(section, piece, limits.window) : piece,
+    length: piece.length,
+    plies: piece.plies,
+    rank: piece.rank,
+  }));
+  const ways = waysOver(site, [...inside, ...site.outside[metric]]);
+  site.ways.set(pieces, ways);
+  return ways;
+}
+
+function piecesIn(
+  { search, place }: Site,
+  section: KeyedSection,
+  counting: Counting,
+  limits: NamedLimits,
+): readonly Piece[] {
+  const options = {
+    leastThickness: search.leastThickness,
+    trackingRank: search.plan.trackingRank,
+    weak: counting.byRank ? search.plan.weak : [],
+  };
+  return search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
+}
+
+function waysOver(site: Site, pieces: readonly ChainPiece[]): Ways {
+  const linked = (all: readonly ChainPiece[]): Ways => {
+    const links = linksOf(all, site.ties.nameOf);
+    return { links, floating: new Set([...links.keys()].filter((end) => !site.circuits.has(end))) };
+  };
+  const ways = linked(pieces);
+  return ways.floating.size > MOST_APART ? linked(alongTheWorst(pieces)) : ways;
 }
 
 /** Over more floating conductors than this, material groups are not kept apart: there are too many ways to run. */
@@ -116,23 +189,6 @@ const MOST_APART = 8;
 function alongTheWorst(pieces: readonly ChainPiece[]): readonly ChainPiece[] {
   const rank = Math.max(...pieces.map((piece) => piece.rank));
   return pieces.map((piece) => ({ ...piece, rank }));
-}
-
-function piecesInside(from: GradingFrom, section: KeyedSection): readonly ChainPiece[] {
-  const { search, place, counting, limits } = from;
-  const options = {
-    leastThickness: search.leastThickness,
-    trackingRank: search.plan.trackingRank,
-    weak: counting.byRank ? search.plan.weak : [],
-  };
-  const pieces = search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
-  return pieces.map((piece) => ({
-    kind: 'inside',
-    piece: isContact(piece) ? atBareMetal(section, piece, limits.window) : piece,
-    length: piece.length,
-    plies: piece.plies,
-    rank: piece.rank,
-  }));
 }
 
 const isContact = ({ length, plies }: Pick<Piece, 'length' | 'plies'>): boolean =>

@@ -17,7 +17,7 @@ import { isBest, settled } from './choice.ts';
 import { askedOf, type PairQuestion } from './asked.ts';
 import { type Filled, fillBuild } from './fill-build.ts';
 import { heightOf, lowest, printed, reaches } from './grade.ts';
-import { placeOf } from './graded-paths.ts';
+import { placeOf, siteOf } from './graded-paths.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from './outcome.ts';
 import type { PathCache } from './path-cache.ts';
 import { type PairRequired, requiredFor } from './required.ts';
@@ -98,9 +98,6 @@ function judgeRoles(
   const rules = solidRules(book);
   const plan = searchPlan(questions, filled.stuffs, rules);
   const strength = { leastThickness: least, weak: plan.weak };
-  const builds = filled.builds.map((worse) =>
-    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
-  );
   const search = {
     leastThickness: least,
     design,
@@ -110,20 +107,20 @@ function judgeRoles(
     printed: judging.printed,
     reachOnly: judging.reachOnly,
   };
+  const places = filled.builds.map((worse) =>
+    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
+  );
+  const sites = places.map((worse) =>
+    worse.flatMap((place) => coreBonds.map((core) => siteOf(search, place, core))),
+  );
   const shortest = judging.printed
-    ? builds[0]!
-        .flatMap((place) => coreBonds.map((core) => shortestOfPairs(search, place, core, questions)))
+    ? sites[0]!
+        .map((site) => shortestOfPairs(site, questions))
         .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
     : questions.map(noPaths);
   const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
     const { needed } = question;
-    const paths = bestOf(
-      builds.map((worse) =>
-        worstOf(
-          worse.flatMap((place) => coreBonds.map((core) => pathsOfPair(search, place, core, question))),
-        ),
-      ),
-    );
+    const paths = bestOf(sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question)))));
     const printedPaths = [...shortest[i]!.creepage, ...shortest[i]!.clearance];
     // a pair that holds by length alone is still shown with its weakest path
     const worst = printedPaths.reduce((a, b) => (isWorse(b, a) ? b : a), paths.worst);
@@ -148,7 +145,7 @@ function judgeRoles(
       failing: [...failing, ...paths.failing],
     };
   });
-  const { build, sections } = builds[0]![0]!;
+  const { build, sections } = places[0]![0]!;
   const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
 }

@@ -55,6 +55,11 @@ export class PathCache {
     counting: Counting,
     limits: NamedLimits,
   ): readonly Piece[] {
+    if (limits.window !== null) {
+      // conductors that nothing joins in the whole section are not joined in a part of it
+      const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
+      if (whole.length === 0) return whole;
+    }
     const { leastThickness, trackingRank, weak } = options;
     const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${weak.join('.')}#${closedJoint}`;
     const { metric, x, length, window } = limits;

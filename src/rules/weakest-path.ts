@@ -5,7 +5,7 @@ import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
 import type { ChainPiece } from './chain.ts';
 import { heightOf, reaches } from './grade.ts';
-import { gradedPaths, isBareContact, METRICS, type PathSearch, type Place } from './graded-paths.ts';
+import { gradedPath, isBareContact, METRICS, pathsFrom, type Site } from './graded-paths.ts';
 import type { FoundPath } from './outcome.ts';
 import type { KeyedSection } from './path-cache.ts';
 import { type GradingTools, seriesWeights } from './path-grade.ts';
@@ -17,15 +17,11 @@ export interface PairPaths {
 }
 
 /** Everything about one pair in the sections of one build. */
-export function pathsOfPair(
-  search: PathSearch,
-  place: Place,
-  coreTo: string | null,
-  question: PairQuestion,
-): PairPaths {
+export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
+  const { search, place } = site;
   const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
   for (const section of [...place.sections, null]) {
-    const worstHere = worstPath(search, place, section, coreTo, question, null);
+    const worstHere = worstPath(site, section, question, null);
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
@@ -34,7 +30,9 @@ export function pathsOfPair(
     if (!search.printed || !section || worstHere.length === 0) continue;
     if (section.kind === 'lead' && section.slumped !== null) continue;
     for (const window of halvesOf(section)) {
-      const there = worstPath(search, place, section, coreTo, question, window);
+      // the weakest of all is the weakest there, too
+      if (liesWithin(worstHere, window)) continue;
+      const there = worstPath(site, section, question, window);
       if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
     }
   }
@@ -43,34 +41,35 @@ export function pathsOfPair(
 
 /** The weakest path of a section among those that are not reinforced by their length alone. */
 function worstPath(
-  search: PathSearch,
-  place: Place,
+  site: Site,
   section: KeyedSection | null,
-  coreTo: string | null,
   question: PairQuestion,
   window: readonly [Nm, Nm] | null,
 ): FoundPath | null {
   // where nothing is asked the printed paths tell enough
   if (question.needed === null) return null;
+  const { tools, plan } = site.search;
   let worst: FoundPath | null = null;
   for (const metric of METRICS) {
     const limits = {
       metric,
       x: question.asked[metric].x,
-      length: [search.plan.longest[metric]],
+      length: [plan.longest[metric]],
       window,
-      ends: search.plan.ends,
-      name: search.plan.endsName,
-      sightsUpTo: search.plan.longest.clearance,
+      ends: plan.ends,
+      name: plan.endsName,
+      sightsUpTo: plan.longest.clearance,
     };
-    const { tools, plan } = search;
     const weigh = (piece: ChainPiece): readonly number[] => [
       isBareContact(section, piece) ? 0 : 1,
       worthyPlies(piece, tools),
       ...seriesWeights(piece, question.asked[metric], tools),
     ];
-    const from = { search, place, section, coreTo, question, metric, counting: plan.grading, limits, weigh };
-    for (const path of gradedPaths(from)) if (isWorse(path, worst)) worst = path;
+    const from = { section, question, metric, counting: plan.grading, limits, weigh };
+    for (const chain of pathsFrom(site, from)) {
+      const path = gradedPath(site, from, chain);
+      if (isWorse(path, worst)) worst = path;
+    }
   }
   return worst;
 }
@@ -83,6 +82,17 @@ function halvesOf({ chambers, frame }: Section): readonly (readonly [Nm, Nm])[] 
     const to = i === chambers.length - 1 ? frame.x1 : x1;
     return [[from, middle] as const, [middle, to] as const];
   });
+}
+
+function liesWithin({ chain }: FoundPath, [from, to]: readonly [Nm, Nm]): boolean {
+  const isThere = ([x]: readonly [Nm, Nm]): boolean => x >= from && x <= to;
+  return chain.pieces.every(
+    (step) =>
+      step.kind === 'outside' ||
+      (isThere(step.piece.from) &&
+        isThere(step.piece.to) &&
+        step.piece.trace().every((leg) => isThere(leg.from) && isThere(leg.to))),
+  );
 }
 
 /** Lower on the ladder first, then fewer plies that are worth anything, then a smaller part of what would do. */
