@@ -47,8 +47,19 @@ function woundWidth(layer: BuildWindingLayer, chamber: number): number {
   return chamber - layer.margins.left.width - layer.margins.right.width;
 }
 
+/** Every section of a build asks for the same placements. */
+const placements = new WeakMap<Build, Map<BuildLayer, Placement>>();
+
 /** Placement of a layer with no lead beside it and nothing slumped. */
 export function placementOf(build: Build, layer: BuildLayer): Placement {
+  const known = placements.get(build) ?? new Map<BuildLayer, Placement>();
+  placements.set(build, known);
+  const placement = known.get(layer) ?? placed(build, layer);
+  known.set(layer, placement);
+  return placement;
+}
+
+function placed(build: Build, layer: BuildLayer): Placement {
   const face = chamberFaces(build)[layer.chamber]!;
   const margin = (side: Side) => layer.margins[side].width;
   const block = (side: Side) => (layer.margins[side].filled ? margin(side) : 0);

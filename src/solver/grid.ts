@@ -48,21 +48,46 @@ const PAINT_ORDER: Readonly<Record<SolidRegion['kind'], number>> = {
 };
 
 export function gridOf(section: Section, compound: StuffId): Grid {
-  const grid = gridOver(section, compound, { xs: [], ys: [] });
-  const beside = linesBesideConductors(section, grid);
-  return beside.xs.length + beside.ys.length === 0 ? grid : gridOver(section, compound, beside);
+  const grid = gridOver(section, compound);
+  const { xs, ys } = linesBesideConductors(section, grid);
+  return xs.size + ys.size === 0 ? grid : refined(grid, xs, ys);
 }
 
-interface Lines {
-  readonly xs: readonly number[];
-  readonly ys: readonly number[];
+/** More lines within the frame: each cuts the cells that it runs through. */
+function refined(grid: Grid, moreXs: Lines, moreYs: Lines): Grid {
+  const xs = merged(grid.xs, moreXs);
+  const ys = merged(grid.ys, moreYs);
+  const before = columns(grid);
+  const width = xs.length + 1;
+  const owner = new Int32Array(width * (ys.length + 1));
+  const sags = new Uint8Array(owner.length);
+  // cell k lies before line k, the last behind all lines
+  const cut = (from: readonly number[], to: readonly number[]): readonly number[] => {
+    let k = 0;
+    return [...to.map((at) => (from[k]! < at ? ++k : k)), from.length];
+  };
+  const columnOf = cut(grid.xs, xs);
+  const rowOf = cut(grid.ys, ys);
+  for (let j = 0; j < rowOf.length; j++) {
+    const from = rowOf[j]! * before;
+    for (let i = 0; i < width; i++) {
+      owner[j * width + i] = grid.owner[from + columnOf[i]!]!;
+      sags[j * width + i] = grid.sags[from + columnOf[i]!]!;
+    }
+  }
+  return { ...grid, xs, ys, owner, sags };
 }
+
+const merged = (at: readonly number[], more: Lines): readonly number[] =>
+  more.size === 0 ? at : [...new Set([...at, ...more])].sort((a, b) => a - b);
+
+type Lines = ReadonlySet<number>;
 
 /**
  * A way past a conductor may come as near as one likes without touching it: where air lies at a conductor's edge or
  * corner, a line one nanometre off the edge stands for these ways.
  */
-function linesBesideConductors(section: Section, grid: Grid): Lines {
+function linesBesideConductors(section: Section, grid: Grid): { readonly xs: Lines; readonly ys: Lines } {
   const width = columns(grid);
   const xs = new Set<number>();
   const ys = new Set<number>();
@@ -85,7 +110,7 @@ function linesBesideConductors(section: Section, grid: Grid): Lines {
       if (airAt(i1 + 1, j)) add(xs, grid.xs, i1, 1);
     }
   }
-  return { xs: [...xs], ys: [...ys] };
+  return { xs, ys };
 }
 
 /** Place of a coordinate among the lines, the nearest end where it lies outside the frame. */
@@ -95,14 +120,18 @@ function placeOf(at: readonly number[], value: number): number {
   return value < at[0]! ? 0 : at.length - 1;
 }
 
-function gridOver(section: Section, compound: StuffId, more: Lines): Grid {
+function gridOver(section: Section, compound: StuffId): Grid {
   const { frame } = section;
   const inside = (r: { x0: number; y0: number; x1: number; y1: number }) =>
     r.x0 < frame.x1 && r.x1 > frame.x0 && r.y0 < frame.y1 && r.y1 > frame.y0;
   const regions = section.regions.filter(inside);
-  const xs = lines([...regions.flatMap((r) => [r.x0, r.x1]), ...more.xs], frame.x0, frame.x1);
+  const xs = lines(
+    regions.flatMap((r) => [r.x0, r.x1]),
+    frame.x0,
+    frame.x1,
+  );
   const ys = lines(
-    [...[...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]), ...more.ys],
+    [...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]),
     frame.y0,
     frame.y1,
   );

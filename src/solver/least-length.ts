@@ -22,24 +22,25 @@ function search(net: Network, conductor: number): Float64Array {
   const { start, to, cost } = net;
   const least = new Float64Array(net.nodes).fill(Infinity);
   HEAP.clear(0);
-  for (let node = 0; node < net.nodes; node++) {
-    const touched = net.conductor[node]!;
-    if (touched !== conductor && !(touched === -2 && net.touching.get(node)!.includes(conductor))) continue;
-    least[node] = 0;
-    HEAP.push(node, 0, 0, -1, -1);
-  }
-  for (let label = HEAP.pop(); label >= 0; label = HEAP.pop()) {
-    const node = HEAP.node[label]!;
-    const length = HEAP.length[label]!;
-    if (length > least[node]!) continue;
-    const touched = net.conductor[node]!;
-    if (touched >= 0 && touched !== conductor) continue;
-    for (let e = start[node]!; e < start[node + 1]!; e++) {
-      const far = length + cost[e]!;
-      if (far >= least[to[e]!]!) continue;
-      least[to[e]!] = far;
-      HEAP.push(to[e]!, far, 0, label, e);
+  // nodes of one length: what is reached without any further length needs no place in the heap
+  const alike = [...net.nodesOf.get(conductor)!];
+  for (const node of alike) least[node] = 0;
+  for (let length = 0; ;) {
+    for (let node = alike.pop(); node !== undefined; node = alike.pop()) {
+      const touched = net.conductor[node]!;
+      if (touched >= 0 && touched !== conductor) continue;
+      for (let e = start[node]!; e < start[node + 1]!; e++) {
+        const next = to[e]!;
+        const far = length + cost[e]!;
+        if (far >= least[next]!) continue;
+        least[next] = far;
+        if (far === length) alike.push(next);
+        else HEAP.push(next, far, 0, -1, -1);
+      }
     }
+    const label = HEAP.pop();
+    if (label < 0) return least;
+    length = HEAP.length[label]!;
+    if (length <= least[HEAP.node[label]!]!) alike.push(HEAP.node[label]!);
   }
-  return least;
 }

@@ -29,8 +29,8 @@ export interface Network {
   /** Conductor that a node touches: its index, -1 none, -2 several (then `touching` lists them). */
   readonly conductor: Int32Array;
   readonly touching: ReadonlyMap<number, readonly number[]>;
-  /** Conductors that any node touches. */
-  readonly present: readonly number[];
+  /** Nodes of every conductor that any node touches. */
+  readonly nodesOf: ReadonlyMap<number, readonly number[]>;
   /** Grid node that a hidden node stands for in a drawing. */
   readonly shownAt: readonly number[];
   /** It holds no sight line longer than this: no piece longer than this may be asked of it that needs one. */
@@ -134,7 +134,22 @@ export function contactsOf(grid: Grid): Contacts {
   return { conductor, touching };
 }
 
-/** Packs collected edges by node, both ways. */
+function nodesByConductor({ conductor, touching }: Contacts): ReadonlyMap<number, readonly number[]> {
+  const nodes = new Map<number, number[]>();
+  const add = (touched: number, node: number): void => {
+    const all = nodes.get(touched);
+    if (all) all.push(node);
+    else nodes.set(touched, [node]);
+  };
+  for (let node = 0; node < conductor.length; node++) {
+    const touched = conductor[node]!;
+    if (touched >= 0) add(touched, node);
+    else if (touched === -2) for (const each of touching.get(node)!) add(each, node);
+  }
+  return nodes;
+}
+
+/** Packs collected edges by node, both ways; sight lines come last. */
 export function packEdges(
   grid: Grid,
   contacts: Contacts,
@@ -146,8 +161,6 @@ export function packEdges(
   const nodes = gridNodes + shownAt.length;
   const conductor = new Int32Array(nodes).fill(-1);
   conductor.set(contacts.conductor);
-  const present = new Set<number>([...contacts.touching.values()].flat());
-  for (const touched of conductor) if (touched >= 0) present.add(touched);
   const n = edges.count;
   const start = new Int32Array(nodes + 1);
   for (let e = 0; e < n; e++) {
@@ -172,19 +185,16 @@ export function packEdges(
     packed.rank[at] = edges.rank[e]!;
     packed.kind[at] = edges.kind[e]!;
   };
-  const putAll = (wanted: (kind: number) => boolean) => {
-    for (let e = 0; e < n; e++) {
-      if (!wanted(edges.kind[e]!)) continue;
-      const punctured = edges.punctured[e];
-      if (punctured) punctures.push(punctured);
-      const puncture = punctured ? punctures.length : 0;
-      put(edges.from[e]!, edges.to[e]!, e, puncture);
-      put(edges.to[e]!, edges.from[e]!, e, puncture);
-    }
-  };
-  putAll((kind) => kind !== SIGHT);
-  const sights = next.slice();
-  putAll((kind) => kind === SIGHT);
+  let sights = next;
+  for (let e = 0; e < n; e++) {
+    // sight lines are collected last
+    if (edges.kind[e] === SIGHT && sights === next) sights = next.slice();
+    const punctured = edges.punctured[e];
+    if (punctured) punctures.push(punctured);
+    const puncture = punctured ? punctures.length : 0;
+    put(edges.from[e]!, edges.to[e]!, e, puncture);
+    put(edges.to[e]!, edges.from[e]!, e, puncture);
+  }
   return {
     grid,
     nodes,
@@ -193,7 +203,7 @@ export function packEdges(
     ...packed,
     conductor,
     touching: contacts.touching,
-    present: [...present],
+    nodesOf: nodesByConductor(contacts),
     punctures,
     shownAt,
     sightsUpTo,

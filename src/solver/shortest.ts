@@ -48,24 +48,21 @@ export function shortestFrom(
   heap.clear(net.nodes);
   const arrivals: Arrival[] = [];
   const madeAt = heap.lastAt;
-  const targets = net.present.flatMap((conductor): Target[] => {
-    const longest = limits.lengthTo.get(conductor);
-    if (!longest) return [];
+  const targets = [...limits.lengthTo].flatMap(([conductor, longest]): Target[] => {
+    if (!net.nodesOf.has(conductor)) return [];
     return [{ conductor, longest, least: leastLengthTo(net, conductor), reached: [] }];
   });
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {
-    const before = targets.find((target) => target.conductor === conductor)?.reached;
-    if (!before) return;
+    const target = targets.find((each) => each.conductor === conductor);
     const code = withHop(heap.code[label]!, false);
-    for (const known of before) if (noMoreThan(known, code)) return;
-    before.push(code);
+    if (!target || heap.length[label]! > longestAt(target, code)) return;
+    for (const known of target.reached) if (noMoreThan(known, code)) return;
+    target.reached.push(code);
     arrivals.push(arrivalOf(heap, conductor, label));
   };
-  for (let node = 0; node < net.nodes; node++) {
-    const touched = net.conductor[node]!;
-    const starts = touched === source || (touched === -2 && net.touching.get(node)!.includes(source));
-    if (!starts || outside?.[node] || !leads(targets, node, 0, 0)) continue;
+  for (const node of net.nodesOf.get(source) ?? []) {
+    if (outside?.[node] || !leads(targets, node, 0, 0)) continue;
     madeAt[node] = heap.push(node, 0, 0, -1, -1);
     heap.madeBefore[madeAt[node]!] = -1;
   }
@@ -106,12 +103,12 @@ export function shortestFrom(
         picked = withPlies(code, plies[puncture[e]! - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
-      if (!leads(targets, next, far, picked)) continue;
       if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
       for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
         if (heap.length[other]! <= far && noMoreThan(heap.code[other]!, picked)) continue edges;
       }
+      if (!leads(targets, next, far, picked)) continue;
       const made = heap.push(next, far, picked, label, e);
       heap.madeBefore[made] = madeAt[next]!;
       madeAt[next] = made;
@@ -133,13 +130,17 @@ interface Target {
 /** Sums of sight lines in another order may differ by less than this, nanometres. */
 const ROUNDING = 1e-3;
 
+/** The length beyond which no way with this count is wanted. */
+function longestAt({ longest }: Target, code: number): number {
+  const count = countOf(code, 0);
+  return longest[count < longest.length ? count : longest.length - 1]! + ROUNDING;
+}
+
 /** A label may still end at a target within its length, and none that has arrived there has no more of anything. */
 function leads(targets: readonly Target[], node: number, length: number, code: number): boolean {
-  const count = countOf(code, 0);
-  targets: for (const { longest, least, reached } of targets) {
-    const most = longest[count < longest.length ? count : longest.length - 1]!;
-    if (length + least[node]! > most + ROUNDING) continue;
-    for (const known of reached) if (noMoreThan(known, code)) continue targets;
+  targets: for (const target of targets) {
+    if (length + target.least[node]! > longestAt(target, code)) continue;
+    for (const known of target.reached) if (noMoreThan(known, code)) continue targets;
     return true;
   }
   return false;

@@ -37,27 +37,51 @@ export function collectSightLines(
     swapped: true,
   };
   const thinUpright = grid.solids.some((s) => canBeThin(s, options, true));
+  const column = turns.map((node) => node % nx);
+  const row = turns.map((node) => Math.floor(node / nx));
+  // a line that begins or ends in a solid goes on from the node at that solid's other face
+  const opens = turns.map((_, p) => openTo(grid, column[p]!, row[p]!));
+  // turning nodes ascend, so `p` is the lower one
   for (let p = 0; p < turns.length; p++) {
+    const ai = column[p]!;
+    const aj = row[p]!;
     for (let q = p + 1; q < turns.length; q++) {
-      const [a, b] = [turns[p]!, turns[q]!];
-      const [ai, aj, bi, bj] = [a % nx, Math.floor(a / nx), b % nx, Math.floor(b / nx)];
+      const bi = column[q]!;
+      const bj = row[q]!;
+      if (ai === bi || aj === bj) continue;
+      const isRight = ai < bi;
+      if ((opens[p]! & (isRight ? UP_RIGHT : UP_LEFT)) === 0) continue;
+      if ((opens[q]! & (isRight ? DOWN_LEFT : DOWN_RIGHT)) === 0) continue;
       // the way along x always counts; upright a void may sag
-      if (ai === bi || aj === bj || Math.abs(grid.xs[ai]! - grid.xs[bi]!) > upTo) continue;
-      // turning nodes ascend, so `a` is the lower one
+      if (Math.abs(grid.xs[ai]! - grid.xs[bi]!) > upTo) continue;
       const line = sightLine(grid, upright, options, ai, aj, bi, bj);
-      if (line && line.length <= upTo) edges.add(a, b, line.length, line.punctured, 0, SIGHT);
+      if (line && line.length <= upTo) edges.add(turns[p]!, turns[q]!, line.length, line.punctured, 0, SIGHT);
       if (!thinUpright) continue;
-      const [l, r] = ai < bi ? [a, b] : [b, a];
-      const across = sightLine(
-        grid,
-        sideways,
-        options,
-        ...([Math.floor(l / nx), l % nx, Math.floor(r / nx), r % nx] as const),
-      );
+      const across = isRight
+        ? sightLine(grid, sideways, options, aj, ai, bj, bi)
+        : sightLine(grid, sideways, options, bj, bi, aj, ai);
       if (across?.punctured && across.length <= upTo)
-        edges.add(a, b, across.length, across.punctured, 0, SIGHT);
+        edges.add(turns[p]!, turns[q]!, across.length, across.punctured, 0, SIGHT);
     }
   }
+}
+
+const DOWN_LEFT = 1;
+const DOWN_RIGHT = 2;
+const UP_LEFT = 4;
+const UP_RIGHT = 8;
+
+/** The sides to which air lies at a node. */
+function openTo(grid: Grid, i: number, j: number): number {
+  const below = j * columns(grid) + i;
+  const above = below + columns(grid);
+  const { owner } = grid;
+  return (
+    (owner[below] === AIR ? DOWN_LEFT : 0) |
+    (owner[below + 1] === AIR ? DOWN_RIGHT : 0) |
+    (owner[above] === AIR ? UP_LEFT : 0) |
+    (owner[above + 1] === AIR ? UP_RIGHT : 0)
+  );
 }
 
 function canBeThin(solid: Grid['solids'][number], options: SolidOptions, alongX: boolean): boolean {
@@ -111,21 +135,22 @@ function differ(...bodies: readonly (number | null)[]): boolean {
 function cornersPassed(grid: Grid, { conductor }: Contacts): ReadonlySet<number> {
   const { xs, ys } = grid;
   const nx = xs.length;
-  const near = (at: readonly number[], k: number, step: number) =>
-    Math.abs((at[k + step] ?? Infinity) - at[k]!) === 1;
+  const besides = xs.map((_, i) => stepsBeside(xs, i));
   const found = new Set<number>();
-  const steps = [-1, 1] as const;
   for (let j = 0; j < ys.length; j++) {
-    const ups = steps.filter((dy) => near(ys, j, dy));
-    if (ups.length === 0) continue;
-    for (let i = 0; i < xs.length; i++) {
-      const touches = (dx: number) =>
-        near(xs, i, dx) && ups.some((dy) => conductor[(j + dy) * nx + i + dx] !== -1);
-      if (steps.some(touches) && isInAir(grid, j * nx + i)) found.add(j * nx + i);
+    for (const dy of stepsBeside(ys, j)) {
+      for (let i = 0; i < nx; i++) {
+        const touches = besides[i]!.some((dx) => conductor[(j + dy) * nx + i + dx] !== -1);
+        if (touches && isInAir(grid, j * nx + i)) found.add(j * nx + i);
+      }
     }
   }
   return found;
 }
+
+/** To which neighbours it is one nanometre from a line. */
+const stepsBeside = (at: readonly number[], k: number): readonly (-1 | 1)[] =>
+  ([-1, 1] as const).filter((step) => Math.abs((at[k + step] ?? Infinity) - at[k]!) === 1);
 
 /**
  * Nodes in air at the side of a void whose height counts 0: a line may turn there. Only above the rim of a former that is
