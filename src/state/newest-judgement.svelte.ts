@@ -1,5 +1,5 @@
-// The newest judgement of the build on the sheet. What was judged quickly last time is judged at once, so that it follows the
-// hand; a build that takes longer is judged beside the page, so that the hand never waits for it. One question at a time goes
+// The newest judgement of the build on the sheet. What is judged quickly is judged at once, so that it follows the hand; a
+// build that takes longer is judged beside the page, so that the hand never waits for it. One question at a time goes
 // there, and after its answer the build as it is by then.
 
 import type { Design } from '#model/design.ts';
@@ -34,10 +34,13 @@ interface ShownBuild {
   readonly number: number;
 }
 
-/** A frame has 16 ms, and drawing wants half of them. */
-const LIGHT_MS = 8;
-/** The first judgement of a build finds nothing solved yet, and perhaps a cold machine: it must be slower to count as slow. */
-const LIGHT_AT_FIRST_MS = 60;
+/** A frame: what is judged within it follows the hand. */
+const LIGHT_MS = 16;
+/** A machine warms up while it judges: so many slower ones in a row make a build heavy, */
+const SLOW_IN_A_ROW = 8;
+/** or one that the hand would feel; the first of all finds the machine cold. */
+const HEAVY_MS = 100;
+const HEAVY_WHEN_COLD_MS = 250;
 
 export class NewestJudgement {
   /** Counts answers from beside the page, so that what is derived looks again. */
@@ -49,7 +52,8 @@ export class NewestJudgement {
   #settled = 0;
   #made: JudgedBuild | null = null;
   #broke: string | null = null;
-  #isHeavy = false;
+  #isCold = true;
+  #slowInARow = 0;
   #isAsked = false;
   #beside: JudgeBeside | null;
   readonly #judge: (design: Design) => Drawable;
@@ -94,6 +98,7 @@ export class NewestJudgement {
   /** Another build comes: nothing of this one is shown any more, not even what is still on its way. */
   forget(): void {
     this.#settled = ++this.#count;
+    this.#slowInARow = 0;
     this.#build = null;
     this.#made = null;
     this.#broke = null;
@@ -104,7 +109,11 @@ export class NewestJudgement {
   }
 
   #mayWait({ doc }: ShownBuild, mayShift: boolean): boolean {
-    return this.#isHeavy && this.#made !== null && (mayShift || samePlaces(this.#made.doc, doc));
+    return (
+      this.#slowInARow >= SLOW_IN_A_ROW &&
+      this.#made !== null &&
+      (mayShift || samePlaces(this.#made.doc, doc))
+    );
   }
 
   #judgeHere(build: ShownBuild): void {
@@ -125,7 +134,10 @@ export class NewestJudgement {
   }
 
   #settle({ doc, design, number }: ShownBuild, answer: JudgingAnswer<Drawable>): void {
-    this.#isHeavy = answer.took >= (this.#made === null ? LIGHT_AT_FIRST_MS : LIGHT_MS);
+    const isHeavy = answer.took >= (this.#isCold ? HEAVY_WHEN_COLD_MS : HEAVY_MS);
+    const isSlow = answer.took >= LIGHT_MS;
+    this.#slowInARow = isHeavy ? SLOW_IN_A_ROW : isSlow ? this.#slowInARow + 1 : 0;
+    this.#isCold = false;
     this.#settled = number;
     this.#broke = answer.kind === 'broke' ? answer.says : null;
     if (answer.kind === 'judged') this.#made = { doc, design, judgement: answer.judgement };

@@ -11,7 +11,7 @@ import type { JudgeBeside } from '#state/newest-judgement.svelte.ts';
 type Answer = Awaited<ReturnType<JudgeBeside>>;
 
 /** Milliseconds that judging takes here, and on its own slow build. */
-const [QUICK, SLOW] = [2, 200];
+const [QUICK, SLOW] = [2, 300];
 
 describe('NewestJudgement', () => {
   let clock = 0;
@@ -86,12 +86,24 @@ describe('NewestJudgement', () => {
     expect(asked).toEqual(['one']);
   });
 
-  it('should not take a first judgement for slow because it was the first', () => {
-    const { asked, here, pace, retitle } = bench({ takes: 30 });
+  it('should not take a build for slow while the machine warms up', () => {
+    const { asked, here, pace, retitle } = bench({ takes: 150 });
+    pace.takes = 30;
+    for (const name of 'abcdef') retitle(name);
     pace.takes = QUICK;
-    retitle('one');
-    retitle('two');
-    expect([here.slice(1), asked]).toEqual([['one', 'two'], []]);
+    retitle('warm');
+    expect([here.slice(1), asked]).toEqual([[...'abcdef', 'warm'], []]);
+  });
+
+  it('should judge beside the page what takes longer than a frame time and again, or so long once that it is felt', () => {
+    const often = bench({ takes: 30 });
+    for (const name of 'abcdefgh') often.retitle(name);
+    expect(often.asked).toEqual(['h']);
+    const once = bench({ takes: QUICK });
+    once.pace.takes = 150;
+    once.retitle('a');
+    once.retitle('b');
+    expect(once.asked).toEqual(['b']);
   });
 
   it('should have one question out, and ask after it for the newest only', async () => {
