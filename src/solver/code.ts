@@ -1,13 +1,14 @@
 // What a path has picked up on its way, packed into one number so that two paths compare in one step.
-// Fields of four bits each, the top bit kept free as a guard: six counts of punctured plies (by class of stuff), the
-// worst tracking rank met, and whether the last step went through a closed joint.
+// Fields of four bits each, the top bit kept free as a guard: six counts of punctured plies (by class of stuff), how much
+// better than the worst material of all the worst that it ran along is, and whether the last step went through a closed
+// joint. Of every field the less, the weaker: along worse material more length is asked.
 
 import { MANY } from './pieces.ts';
 
 /** Classes of stuff that are told apart; further ones share the last. */
 export const CLASSES = 6;
-const RANK = 4 * CLASSES;
-const HOP = RANK + 4;
+const MATERIAL = 4 * CLASSES;
+const HOP = MATERIAL + 4;
 const GUARDS = 0x88888888 | 0;
 const COUNTS = 0xffffff;
 /** Added to counts, sets the guard of every count above `MANY`. */
@@ -31,11 +32,19 @@ function saturated(sum: number): number {
   return counts;
 }
 
-export const rankOf = (code: number): number => (code >> RANK) & 7;
+/** By how many ranks the material is better than the worst. */
+export const betterBy = (code: number): number => (code >> MATERIAL) & 7;
 
-export function withRank(code: number, rank: number): number {
-  return rank > rankOf(code) ? (code & ~(7 << RANK)) | (rank << RANK) : code;
+/** Runs along material better by so much: what is worse counts. */
+export function withMaterial(code: number, better: number): number {
+  return better < betterBy(code) ? alongWorst(code) | (better << MATERIAL) : code;
 }
+
+/** A path that has not run along anything yet, where materials differ by so many ranks. */
+export const begun = (ranks: number): number => ranks << MATERIAL;
+
+/** As it may yet become. */
+export const alongWorst = (code: number): number => code & ~(7 << MATERIAL);
 
 export const hopped = (code: number): boolean => (code >> HOP) % 2 === 1;
 

@@ -23,7 +23,7 @@ function search(net: Network, conductor: number): Float64Array {
   const least = new Float64Array(net.nodes).fill(Infinity);
   HEAP.clear(0);
   // nodes of one length: what is reached without any further length needs no place in the heap
-  const alike = [...net.nodesOf.get(conductor)!];
+  const alike = [...(net.nodesOf.get(conductor) ?? [])];
   for (const node of alike) least[node] = 0;
   for (let length = 0; ;) {
     for (let node = alike.pop(); node !== undefined; node = alike.pop()) {

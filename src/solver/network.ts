@@ -25,6 +25,8 @@ export interface Network {
   readonly puncture: Int32Array;
   readonly punctures: readonly (readonly Punctured[])[];
   readonly rank: Uint8Array;
+  /** The highest of `rank`, which is the worst. */
+  readonly worstRank: number;
   readonly kind: Uint8Array;
   /** Conductor that a node touches: its index, -1 none, -2 several (then `touching` lists them). */
   readonly conductor: Int32Array;
@@ -203,6 +205,7 @@ export function packEdges(
     ...packed,
     conductor,
     touching: contacts.touching,
+    worstRank: packed.rank.reduce((worst, rank) => Math.max(worst, rank), 0),
     nodesOf: nodesByConductor(contacts),
     punctures,
     shownAt,

@@ -1,10 +1,11 @@
 // Shortest pieces from one conductor to all others over a network, one for every set of plies punctured and every
-// tracking rank that no other piece beats: a label-setting search. Labels leave the heap by length, so a label is
-// final when it leaves; it is dropped when one with no more of anything has been at its node before.
+// tracking rank that no other piece beats: one that is no longer, through no more plies, along no better material. A
+// label-setting search. Labels leave the heap by length, so a label is final when it leaves; it is dropped when one with
+// no more of anything has been at its node before.
 // The search stops at conductors, and for a label when every conductor looked for has been reached with no more or cannot
 // be reached within its length.
 
-import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from './code.ts';
+import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './code.ts';
 import type { Counting } from './counting.ts';
 import type { LabelHeap } from './label-heap.ts';
 import { leastLengthTo } from './least-length.ts';
@@ -44,6 +45,8 @@ export function shortestFrom(
   const { start, sights, to, cost, kind, rank, puncture } = net;
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
+  const ranks = byRank ? net.worstRank : 0;
+  const fresh = begun(ranks);
   const given = counting.enough.flatMap((most, cls) => (most === undefined ? [] : [{ most, cls }]));
   heap.clear(net.nodes);
   const arrivals: Arrival[] = [];
@@ -62,8 +65,8 @@ export function shortestFrom(
     arrivals.push(arrivalOf(heap, conductor, label));
   };
   for (const node of net.nodesOf.get(source) ?? []) {
-    if (outside?.[node] || !leads(targets, node, 0, 0)) continue;
-    madeAt[node] = heap.push(node, 0, 0, -1, -1);
+    if (outside?.[node] || !leads(targets, node, 0, fresh)) continue;
+    madeAt[node] = heap.push(node, 0, fresh, -1, -1);
     heap.madeBefore[madeAt[node]!] = -1;
   }
   for (let label = heap.pop(); label >= 0; label = heap.pop()) {
@@ -103,7 +106,7 @@ export function shortestFrom(
         picked = withPlies(code, plies[puncture[e]! - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
-      if (byRank && rank[e]! > 0) picked = withRank(picked, rank[e]!);
+      if (byRank && rank[e]! > 0) picked = withMaterial(picked, ranks - rank[e]!);
       if (closed !== hop) picked = withHop(picked, closed);
       for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
         if (heap.length[other]! <= far && noMoreThan(heap.code[other]!, picked)) continue edges;
@@ -136,11 +139,14 @@ function longestAt({ longest }: Target, code: number): number {
   return longest[count < longest.length ? count : longest.length - 1]! + ROUNDING;
 }
 
-/** A label may still end at a target within its length, and none that has arrived there has no more of anything. */
+/**
+ * A label may still end at a target within its length, and none that has arrived there has no more of anything, whatever
+ * this one may yet run along.
+ */
 function leads(targets: readonly Target[], node: number, length: number, code: number): boolean {
   targets: for (const target of targets) {
     if (length + target.least[node]! > longestAt(target, code)) continue;
-    for (const known of target.reached) if (noMoreThan(known, code)) continue targets;
+    for (const known of target.reached) if (noMoreThan(known, alongWorst(code))) continue targets;
     return true;
   }
   return false;

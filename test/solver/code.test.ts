@@ -3,35 +3,37 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  alongWorst,
+  begun,
+  betterBy,
   CLASSES,
   countOf,
   hopped,
   noMoreThan,
   pliesOf,
   plyOf,
-  rankOf,
   withHop,
+  withMaterial,
   withPlies,
-  withRank,
 } from '#solver/code.ts';
 import { countAll, type Counting, packed } from '#solver/counting.ts';
 import { MANY } from '#solver/pieces.ts';
 
 const picked = fc.record({
   counts: fc.array(fc.integer({ min: 0, max: MANY }), { minLength: CLASSES, maxLength: CLASSES }),
-  rank: fc.integer({ min: 0, max: 3 }),
+  better: fc.integer({ min: 0, max: 3 }),
   hop: fc.boolean(),
 });
 type Picked = typeof picked extends fc.Arbitrary<infer T> ? T : never;
 
-const codeOf = ({ counts, rank, hop }: Picked): number =>
+const codeOf = ({ counts, better, hop }: Picked): number =>
   withHop(
-    withRank(
+    withMaterial(
       withPlies(
-        0,
+        begun(3),
         counts.reduce((sum, count, cls) => sum + plyOf(cls, count), 0),
       ),
-      rank,
+      better,
     ),
     hop,
   );
@@ -44,7 +46,9 @@ describe('the code of a path', () => {
       fc.property(picked, (what) => {
         const code = codeOf(what);
         expect(countsOf(code)).toEqual(what.counts);
-        expect([rankOf(code), hopped(code)]).toEqual([what.rank, what.hop]);
+        expect([betterBy(code), hopped(code)]).toEqual([what.better, what.hop]);
+        expect(betterBy(alongWorst(code))).toBe(0);
+        expect(countsOf(alongWorst(code))).toEqual(what.counts);
         expect(pliesOf(code)).toBe(
           Math.min(
             MANY,
@@ -59,25 +63,25 @@ describe('the code of a path', () => {
     fc.assert(
       fc.property(picked, picked, (a, b) => {
         const counts = a.counts.every((count, cls) => count <= b.counts[cls]!);
-        const expected = counts && a.rank <= b.rank && (!a.hop || b.hop);
+        const expected = counts && a.better <= b.better && (!a.hop || b.hop);
         expect(noMoreThan(codeOf(a), codeOf(b))).toBe(expected);
       }),
     );
   });
 
-  it('should add plies up to the most that are told apart, leaving rank and hop', () => {
+  it('should add plies up to the most that are told apart, leaving material and hop', () => {
     fc.assert(
       fc.property(picked, picked, (a, b) => {
-        const sum = withPlies(codeOf(a), codeOf({ ...b, rank: 0, hop: false }));
+        const sum = withPlies(codeOf(a), codeOf({ ...b, better: 0, hop: false }));
         expect(countsOf(sum)).toEqual(a.counts.map((count, cls) => Math.min(MANY, count + b.counts[cls]!)));
-        expect([rankOf(sum), hopped(sum)]).toEqual([a.rank, a.hop]);
+        expect([betterBy(sum), hopped(sum)]).toEqual([a.better, a.hop]);
       }),
     );
   });
 
-  it('should keep the worse rank', () => {
-    expect(rankOf(withRank(withRank(0, 2), 1))).toBe(2);
-    expect(rankOf(withRank(withRank(0, 1), 2))).toBe(2);
+  it('should keep the worse material', () => {
+    expect(betterBy(withMaterial(withMaterial(begun(3), 2), 1))).toBe(1);
+    expect(betterBy(withMaterial(withMaterial(begun(3), 1), 2))).toBe(1);
   });
 });
 

@@ -3,7 +3,7 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countOf, hopped, noMoreThan, withHop, withPlies, withRank } from '#solver/code.ts';
+import { begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from '#solver/code.ts';
 import { countAll, type Counting, packed } from '#solver/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/find-pieces.ts';
 import { leastLengthTo } from '#solver/least-length.ts';
@@ -85,8 +85,10 @@ function relaxed(net: Network, source: number, target: number, counting: Countin
     return true;
   };
   const queue: { node: number; length: number; code: number }[] = [];
+  const worst = Math.max(...net.rank);
+  const fresh = begun(counting.byRank && onSurface ? worst : 0);
   for (let node = 0; node < net.nodes; node++)
-    if (touches(node, source) && keep(kept[node]!, 0, 0)) queue.push({ node, length: 0, code: 0 });
+    if (touches(node, source) && keep(kept[node]!, 0, fresh)) queue.push({ node, length: 0, code: fresh });
   for (let at = queue.shift(); at; at = queue.shift()) {
     const { node, length, code } = at;
     if (touches(node, target)) keep(ways, length, withHop(code, false));
@@ -99,7 +101,7 @@ function relaxed(net: Network, source: number, target: number, counting: Countin
       let next = punctured ? withPlies(code, packed(punctured, counting)) : code;
       const enough = counting.enough.some((most, cls) => most !== undefined && countOf(next, cls) >= most);
       if (punctured && enough) continue;
-      if (counting.byRank && onSurface) next = withRank(next, net.rank[e]!);
+      if (counting.byRank && onSurface) next = withMaterial(next, worst - net.rank[e]!);
       next = withHop(next, kind === CLOSED);
       const far = length + net.cost[e]!;
       if (keep(kept[net.to[e]!]!, far, next)) queue.push({ node: net.to[e]!, length: far, code: next });
@@ -164,6 +166,23 @@ describe('the search for pieces', () => {
       { seed: 7, numRuns: RUNS },
     );
     expect(left).toBeGreaterThan(RUNS / 2);
+  });
+
+  it('should find the longer way along worse material behind the shorter one along better', () => {
+    const floor = (x0: number, x1: number, stuff: number) => solid([x0, -1, x1, 0], stuff, { stuff });
+    const places = [floor(-1, 4, 0), floor(4, 12, 1), metal('b', [5, 0, 6, 1]), metal('b', [0, 0, 1, 1])];
+    const net = networkOf(
+      sectionOf([-1, -1, 12, 12], [...places, metal('a', [2, 0, 3, 1])]),
+      { leastThickness: mm(0.4), trackingRank: [1, 3], weak: [] },
+      0,
+    );
+    const found = findPieces(net, { ...countAll(0), byRank: true }, limitsOf('creepage')).filter(
+      ({ between: ends }) => !ends.includes('core'),
+    );
+    expect(found.map(({ length, rank }) => [inMm(length), rank])).toEqual([
+      [1, 1],
+      [2, 3],
+    ]);
   });
 
   it('should look only between two x where it is told to', () => {
