@@ -54,8 +54,15 @@ const together = (a: PathLeg, b: PathLeg): PathLeg => ({
   plies: a.plies + b.plies,
 });
 
+/** Millimetres. Ways past a corner come as near as one likes; less than this is told without its length. */
+const HAIR = 0.005;
+
+const isHair = ({ length }: PathLeg): boolean => length > 0 && length < HAIR;
+
 function legWords(leg: PathLeg): string {
   const length = lengthDown(leg.length);
+  if (leg.kind === 'surface' && isHair(leg))
+    return `past ${leg.says.replace(/^(back )?(along|over|up|down) /, '') || 'a surface'}`;
   // a contact has no length to tell
   if (leg.length === 0 && leg.kind === 'surface') return leg.says || 'in contact';
   switch (leg.kind) {

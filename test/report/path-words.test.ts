@@ -34,6 +34,15 @@ describe('pathParts', () => {
     );
   });
 
+  it('should tell what is only grazed without a length', () => {
+    const grazed = [
+      leg('surface', 0.000_001, 'along the margin'),
+      leg('air', 0.53),
+      leg('surface', 0.000_001),
+    ];
+    expect(pathSentence(grazed)).toBe('past the margin, 0.53 through air, past a surface');
+  });
+
   it('should tell a contact without a length', () => {
     expect(pathSentence([leg('surface', 0, 'in contact')])).toBe('in contact');
   });
