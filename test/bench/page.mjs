@@ -53,9 +53,7 @@ async function opening() {
  * out. Where it is judged beside the page all of the wait counts.
  */
 async function changing(id, aim) {
-  const page = await newPage();
-  await page.goto(url);
-  await page.locator('html[data-ready]').waitFor();
+  const page = await openSheet(readFileSync('static/demos/greenhouse-timer.json', 'utf8'));
   const [x, y] = await take(page, id);
   const times = await page.evaluate(
     async ([x, y]) => {
@@ -73,7 +71,8 @@ async function changing(id, aim) {
         let begun = 0;
         void frame().then((at) => (begun = at));
         const start = performance.now();
-        const clientX = x + 2 * (i % 20) - 10;
+        // far enough for another figure at each step
+        const clientX = x + 6 * (i % 12) - 30;
         stage.dispatchEvent(
           new PointerEvent('pointermove', { pointerId: 1, clientX, clientY: y, bubbles: true }),
         );
@@ -98,6 +97,14 @@ async function changing(id, aim) {
   return ['judge and redraw the demo after a change, ms', { median: middle(times), p95, aim }];
 }
 
+async function openSheet(text) {
+  const page = await newPage();
+  await page.goto(`${url}#open`);
+  await page.locator('textarea').fill(text);
+  await page.getByRole('button', { name: 'Open the text' }).click();
+  return page;
+}
+
 /** Takes a grip; where it lies. */
 async function take(page, id) {
   const box = await page.locator(`[data-grip="${id}"]`).boundingBox();
@@ -108,10 +115,7 @@ async function take(page, id) {
 }
 
 async function dragging(build, design, id, aim) {
-  const page = await newPage();
-  await page.goto(`${url}#open`);
-  await page.locator('textarea').fill(JSON.stringify(design));
-  await page.getByRole('button', { name: 'Open the text' }).click();
+  const page = await openSheet(JSON.stringify(design));
   const [x, y] = await take(page, id);
   const frames = await page.evaluate(
     async ([x, y]) => {
