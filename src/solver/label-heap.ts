@@ -18,8 +18,9 @@ export class LabelHeap {
   lastAt = new Int32Array(FIRST_SIZE);
   #count = 0;
   #heap = new Int32Array(FIRST_SIZE);
-  /** Lengths of the labels in the heap, place by place, so that comparing two seldom looks further. */
+  /** Lengths and codes of the labels in the heap, place by place. */
   #lengths = new Float64Array(FIRST_SIZE);
+  #codes = new Int32Array(FIRST_SIZE);
   #size = 0;
 
   /** `nodes`: as many may have labels. */
@@ -41,18 +42,21 @@ export class LabelHeap {
     this.edge[label] = edge;
     const heap = this.#heap;
     const lengths = this.#lengths;
+    const codes = this.#codes;
     let at = this.#size++;
     while (at > 0) {
       const parent = (at - 1) >> 1;
       const over = lengths[parent]!;
       // labels are numbered as they are made: of equal ones the one above stays above
-      if (over < length || (over === length && this.code[heap[parent]!]! <= code)) break;
+      if (over < length || (over === length && codes[parent]! <= code)) break;
       heap[at] = heap[parent]!;
       lengths[at] = over;
+      codes[at] = codes[parent]!;
       at = parent;
     }
     heap[at] = label;
     lengths[at] = length;
+    codes[at] = code;
     return label;
   }
 
@@ -61,33 +65,39 @@ export class LabelHeap {
     if (this.#size === 0) return -1;
     const heap = this.#heap;
     const lengths = this.#lengths;
+    const codes = this.#codes;
     const top = heap[0]!;
     const size = --this.#size;
     if (size === 0) return top;
-    const last = heap[size]!;
+    const label = heap[size]!;
     const length = lengths[size]!;
+    const code = codes[size]!;
     let at = 0;
     for (;;) {
       let child = 2 * at + 1;
       if (child >= size) break;
-      if (child + 1 < size && this.#before(child + 1, lengths[child]!, heap[child]!)) child++;
-      if (!this.#before(child, length, last)) break;
+      let least = lengths[child]!;
+      const next = child + 1;
+      if (next < size) {
+        const other = lengths[next]!;
+        if (
+          other < least ||
+          (other === least && isBefore(codes[next]!, heap[next]!, codes[child]!, heap[child]!))
+        ) {
+          child = next;
+          least = other;
+        }
+      }
+      if (length < least || (length === least && isBefore(code, label, codes[child]!, heap[child]!))) break;
       heap[at] = heap[child]!;
-      lengths[at] = lengths[child]!;
+      lengths[at] = least;
+      codes[at] = codes[child]!;
       at = child;
     }
-    heap[at] = last;
+    heap[at] = label;
     lengths[at] = length;
+    codes[at] = code;
     return top;
-  }
-
-  /** The label at a place of the heap comes before another of this length. */
-  #before(place: number, length: number, label: number): boolean {
-    const here = this.#lengths[place]!;
-    if (here !== length) return here < length;
-    const mine = this.#heap[place]!;
-    const [a, b] = [this.code[mine]!, this.code[label]!];
-    return a !== b ? a < b : mine < label;
   }
 
   #grow(): void {
@@ -104,5 +114,10 @@ export class LabelHeap {
     this.madeBefore = larger(this.madeBefore, new Int32Array(size));
     this.#heap = larger(this.#heap, new Int32Array(size));
     this.#lengths = larger(this.#lengths, new Float64Array(size));
+    this.#codes = larger(this.#codes, new Int32Array(size));
   }
 }
+
+/** Of two labels of one length: fewest picked up, then first made. */
+const isBefore = (code: number, label: number, than: number, other: number): boolean =>
+  code !== than ? code < than : label < other;

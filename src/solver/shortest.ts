@@ -89,7 +89,8 @@ export function shortestFrom(
       arrive(touched, label);
       continue;
     }
-    if (!leads(targets, node, length, code)) continue;
+    // when it was made it led on; since then only arrivals can have come before it
+    if (arrivals.length > 0 && !leads(targets, node, length, code)) continue;
     const hop = hopped(code);
     const end = onSurface ? sights[node]! : start[node + 1]!;
     edges: for (let e = start[node]!; e < end; e++) {
