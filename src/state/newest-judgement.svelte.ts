@@ -34,11 +34,11 @@ interface ShownBuild {
   readonly number: number;
 }
 
-/** A frame: what is judged within it follows the hand. */
-const LIGHT_MS = 16;
-/** A machine warms up while it judges: so many slower ones in a row make a build heavy, */
-const SLOW_IN_A_ROW = 8;
-/** or one that the hand would feel; the first of all finds the machine cold. */
+/** A frame has 16 ms, and drawing wants some of them: what is judged within the rest follows the hand. */
+const LIGHT_MS = 12;
+/** A machine warms up while it judges: only so many times that long without a quick one between makes a build heavy, */
+const HEAVY = 30;
+/** or one judgement that the hand would feel; the first of all finds the machine cold. */
 const HEAVY_MS = 100;
 const HEAVY_WHEN_COLD_MS = 250;
 
@@ -53,7 +53,8 @@ export class NewestJudgement {
   #made: JudgedBuild | null = null;
   #broke: string | null = null;
   #isCold = true;
-  #slowInARow = 0;
+  /** How often the time that is light has passed since a judgement was within it. */
+  #weight = 0;
   #isAsked = false;
   #beside: JudgeBeside | null;
   readonly #judge: (design: Design) => Drawable;
@@ -98,7 +99,7 @@ export class NewestJudgement {
   /** Another build comes: nothing of this one is shown any more, not even what is still on its way. */
   forget(): void {
     this.#settled = ++this.#count;
-    this.#slowInARow = 0;
+    this.#weight = 0;
     this.#build = null;
     this.#made = null;
     this.#broke = null;
@@ -109,11 +110,7 @@ export class NewestJudgement {
   }
 
   #mayWait({ doc }: ShownBuild, mayShift: boolean): boolean {
-    return (
-      this.#slowInARow >= SLOW_IN_A_ROW &&
-      this.#made !== null &&
-      (mayShift || samePlaces(this.#made.doc, doc))
-    );
+    return this.#weight >= HEAVY && this.#made !== null && (mayShift || samePlaces(this.#made.doc, doc));
   }
 
   #judgeHere(build: ShownBuild): void {
@@ -134,12 +131,15 @@ export class NewestJudgement {
   }
 
   #settle({ doc, design, number }: ShownBuild, answer: JudgingAnswer<Drawable>): void {
-    const isHeavy = answer.took >= (this.#isCold ? HEAVY_WHEN_COLD_MS : HEAVY_MS);
-    const isSlow = answer.took >= LIGHT_MS;
-    this.#slowInARow = isHeavy ? SLOW_IN_A_ROW : isSlow ? this.#slowInARow + 1 : 0;
+    this.#weight = this.#weightAfter(answer.took);
     this.#isCold = false;
     this.#settled = number;
     this.#broke = answer.kind === 'broke' ? answer.says : null;
     if (answer.kind === 'judged') this.#made = { doc, design, judgement: answer.judgement };
+  }
+
+  #weightAfter(took: number): number {
+    if (took >= (this.#isCold ? HEAVY_WHEN_COLD_MS : HEAVY_MS)) return HEAVY;
+    return took < LIGHT_MS || this.#isCold ? 0 : this.#weight + Math.floor(took / LIGHT_MS);
   }
 }

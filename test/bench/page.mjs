@@ -15,6 +15,12 @@ const drill = JSON.parse(readFileSync('static/demos/flea-market-drill.json', 'ut
 const rows = [
   ...(await opening()),
   ...(await changing('layers[0].margins.left.width', 16)),
+  await dragging(
+    'the demo',
+    JSON.parse(readFileSync('static/demos/greenhouse-timer.json', 'utf8')),
+    'layers[0].margins.left.width',
+    16.7,
+  ),
   await dragging('12 layers', sandwich(12), 'layers[2].margins.left.width', 16.7),
   await dragging('40 layers', sandwich(40), 'layers[2].margins.left.width', 33),
   await dragging('many unknowns', drill, 'layers[0].margins.left.width', 33),
