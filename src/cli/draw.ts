@@ -1,12 +1,12 @@
 // `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths;
 // `--out X.dxf` gives it in millimetres for other drawing programs.
 
-import { dxfOf } from '#report/dxf.ts';
-import { printable } from '#report/printable.ts';
-import { sceneOf } from '#report/scene.ts';
-import { svgOf } from '#report/svg.ts';
-import { worstFirst } from '#report/pair-words.ts';
-import { judge, type Judgement } from '#rules/judge.ts';
+import { dxfOf } from '#drawing/dxf/dxf.ts';
+import { printable } from '#words/text/printable.ts';
+import { sceneOf } from '#drawing/scene/scene.ts';
+import { svgOf } from '#drawing/svg/svg.ts';
+import { worstFirst } from '#words/verdict/pair-words.ts';
+import { judge, type Judgement } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';

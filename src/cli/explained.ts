@@ -1,10 +1,10 @@
 // The worked sheet of the worst pair or of the named one.
 
 import type { Design } from '#model/design.ts';
-import { circuitLooks } from '#report/circuit-look.ts';
-import { explainText } from '#report/explain-text.ts';
-import { worstFirst } from '#report/pair-words.ts';
-import type { Verdict } from '#rules/verdict.ts';
+import { circuitLooks } from '#words/design/circuit-look.ts';
+import { explainText } from '#words/derivation/explain-text.ts';
+import { worstFirst } from '#words/verdict/pair-words.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 
 /** `asked`: two ids with a comma between, or empty for the worst pair. Null where there is no such pair. */
 export function explained(design: Design, verdict: Verdict, asked: string): readonly string[] | null {

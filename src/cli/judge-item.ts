@@ -1,9 +1,9 @@
 // One of many files, judged and already told: the verdict itself is let go, so that a thousand of them fit in memory.
 
-import type { BadInput } from '#model/bad-input.ts';
-import { verdictLine } from '#report/verdict-text.ts';
-import { judge } from '#rules/judge.ts';
-import type { Answer } from '#rules/verdict.ts';
+import type { BadInput } from '#model/read/bad-input.ts';
+import { verdictLine } from '#words/verdict/verdict-text.ts';
+import { judge } from '#judge/judge.ts';
+import type { Answer } from '#judge/verdict/verdict.ts';
 import { explained } from './explained.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 

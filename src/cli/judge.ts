@@ -1,9 +1,9 @@
 // `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON.
 
-import { verdictText } from '#report/verdict-text.ts';
-import { printable } from '#report/printable.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
+import { verdictText } from '#words/verdict/verdict-text.ts';
+import { printable } from '#words/text/printable.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
 import { readArguments } from './arguments.ts';
 import { explained } from './explained.ts';
 import type { JudgeOrder } from './judge-item.ts';

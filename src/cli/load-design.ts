@@ -1,11 +1,11 @@
 // From a file name to a read design, or to all that is wrong with the file.
 
-import type { BadInput } from '#model/bad-input.ts';
+import type { BadInput } from '#model/read/bad-input.ts';
 import type { Design } from '#model/design.ts';
-import { readDesignText } from '#model/read-design-text.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import { attachedDesign } from '#report/html/attached.ts';
-import { printable } from '#report/printable.ts';
+import { readDesignText } from '#model/read/read-design-text.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { attachedDesign } from '#papers/html/attached.ts';
+import { printable } from '#words/text/printable.ts';
 import { readFile } from './read-file.ts';
 
 /** `text`: the design file as it stood. */

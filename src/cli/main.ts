@@ -2,7 +2,7 @@
 // The command line: picks the verb, prints its outcome, sets the exit code.
 
 import { isMainThread } from 'node:worker_threads';
-import { printable } from '#report/printable.ts';
+import { printable } from '#words/text/printable.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 import { verbs } from './verbs.ts';
 

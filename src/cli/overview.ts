@@ -2,10 +2,10 @@
 
 import { mkdirSync, readdirSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { overviewHtml, type BadBuild, type JudgedBuild } from '#report/html/overview.ts';
-import { reportHtml } from '#report/html/report.ts';
-import { printable } from '#report/printable.ts';
-import { judge } from '#rules/judge.ts';
+import { overviewHtml, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
+import { reportHtml } from '#papers/html/report.ts';
+import { printable } from '#words/text/printable.ts';
+import { judge } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';

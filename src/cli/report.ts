@@ -1,10 +1,10 @@
 // `report FILE --out X.html [--winder] [--black]`: the self-contained report, or the winder's sheet; `--out X.csv` gives
 // the figures alone.
 
-import { csvOf } from '#report/csv.ts';
-import { reportHtml } from '#report/html/report.ts';
-import { winderSheet } from '#report/html/winder-sheet.ts';
-import { judge } from '#rules/judge.ts';
+import { csvOf } from '#papers/csv.ts';
+import { reportHtml } from '#papers/html/report.ts';
+import { winderSheet } from '#papers/html/winder-sheet.ts';
+import { judge } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';

@@ -1,6 +1,6 @@
 // `schema`: the JSON Schema of the design file.
 
-import { designSchema } from '#model/design-schema.ts';
+import { designSchema } from '#model/schema/design-schema.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 
 export function printSchema(words: readonly string[]): Outcome {

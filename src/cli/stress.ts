@@ -1,8 +1,8 @@
 // `stress FILE [--json]`: working voltages, transients, bridging parts, touch current, tests, heat.
 
-import { stressSheet } from '#report/stress-sheet.ts';
-import { stressText } from '#report/stress-words.ts';
-import { judge } from '#rules/judge.ts';
+import { stressSheet } from '#words/stress/stress-sheet.ts';
+import { stressText } from '#words/stress/stress-words.ts';
+import { judge } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { done, refused, type Outcome } from './outcome.ts';

@@ -1,7 +1,7 @@
 // Writes a result file only when it is whole: beside its place first, then moved there.
 
 import { renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { printable } from '#report/printable.ts';
+import { printable } from '#words/text/printable.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 
 /** `-` is standard output. */

@@ -1,11 +1,11 @@
 // Times the judging of builds, warmed up, medians: printed as rows of what, reading, wanted.
 
 import { readFileSync } from 'node:fs';
-import { readDesign } from '#model/read-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import { PathCache } from '#rules/path-cache.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { PathCache } from '#judge/paths/path-cache.ts';
 import { sandwich } from './builds.ts';
 import { stressing } from './stressing.ts';
 

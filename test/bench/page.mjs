@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright';
 import { preview } from 'vite';
-import { ensureBrowser, LAUNCH_ARGS } from '../browser.mjs';
+import { ensureBrowser, LAUNCH_ARGS } from '#test/browser.mjs';
 import { sandwich } from './builds.ts';
 
 const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });

@@ -2,15 +2,15 @@
 // touch current and heat. Median of many, warmed up.
 
 import type { Design } from '#model/design.ts';
-import { readDesign } from '#model/read-design.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import { ruleBook } from '#standards/book.ts';
-import { runningConverter } from '#stress/computed-stress.ts';
-import { heatOf } from '#stress/heat.ts';
-import { leakageOf } from '#stress/leakage.ts';
-import { localStresses } from '#stress/local-stress.ts';
-import { windingCapacitances } from '#stress/winding-capacitance.ts';
-import { workingVoltages } from '#stress/working-voltage.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { ruleBook } from '#books/book.ts';
+import { runningConverter } from '#stress/voltages/computed-stress.ts';
+import { heatOf } from '#stress/heat/heat.ts';
+import { leakageOf } from '#stress/current/leakage.ts';
+import { localStresses } from '#stress/voltages/local-stress.ts';
+import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
+import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 
 const CIRCUITS = [
   ['pri', 'mains', 'P', 62],

@@ -4,7 +4,7 @@
 
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Answer, Grade } from '#rules/verdict.ts';
+import type { Answer, Grade } from '#judge/verdict/verdict.ts';
 import { barrierOf, judgeBuild, type Changes } from './judge-build.ts';
 
 interface Change {
@@ -172,7 +172,7 @@ const PUBLISHED: readonly Published[] = [
 
 describe('published builds', () => {
   it('should all be judged here', () => {
-    const files = readdirSync(new URL('./', import.meta.url)).filter((name) => name.endsWith('.json'));
+    const files = readdirSync(new URL('.', import.meta.url)).filter((name) => name.endsWith('.json'));
     expect(PUBLISHED.map(({ build }) => `${build}.json`).sort()).toEqual(files.sort());
   });
 

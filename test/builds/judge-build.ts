@@ -1,10 +1,10 @@
 // Reads a published build of this folder, changes what a check asks for, and judges it.
 
 import { readFileSync } from 'node:fs';
-import { readDesign } from '#model/read-design.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import type { PairVerdict, Verdict } from '#rules/verdict.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 
 /** New values by the field's path, e.g. `layers[4].margins`; undefined takes the field or the layer out. */
 export type Changes = Readonly<Record<string, unknown>>;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readDesign } from '#model/read-design.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
 import { complaints } from './complaints.ts';
 import { cases } from './read-cases.ts';
 

@@ -1,6 +1,6 @@
 // Compares a verdict with the known answers of a case; each case carries its arithmetic in `as`.
 
-import type { Answer, Grade, Metric, Verdict } from '#rules/verdict.ts';
+import type { Answer, Grade, Metric, Verdict } from '#judge/verdict/verdict.ts';
 
 export interface Case {
   readonly id: string;

@@ -3,7 +3,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import type { Case } from './complaints.ts';
 
-const FOLDER = new URL('./', import.meta.url);
+const FOLDER = new URL('.', import.meta.url);
 
 export const cases: readonly Case[] = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.json'))

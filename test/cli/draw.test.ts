@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { tagsOf } from '#test/report/well-formed.ts';
+import { tagsOf } from '#test/papers/well-formed.ts';
 import { cases } from '#test/cases/read-cases.ts';
 import { bundled, fileIn, newFolder, run } from './command.ts';
 

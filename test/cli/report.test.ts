@@ -2,9 +2,9 @@ import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { escapeText } from '#report/escape-text.ts';
-import { lengthDown, lengthUp } from '#report/number-words.ts';
-import type { Verdict } from '#rules/verdict.ts';
+import { escapeText } from '#words/text/escape-text.ts';
+import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { bundled, fileIn, newFolder, run } from './command.ts';
 
 const folder = newFolder();

@@ -1,10 +1,10 @@
 // Random design files as plain objects, the same file read and judged, and the changes to it that keep its meaning.
 
-import { readDesign } from '#model/read-design.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import type { Verdict } from '#rules/verdict.ts';
-import type { Section } from '#solver/section.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Section } from '#solver/section/section.ts';
 
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a design file before it is read has no type
 export type File = any;

@@ -1,8 +1,8 @@
 // What is not known never beats what is known, and a wider interval never improves.
 
 import { describe, it } from 'vitest';
-import { heightOf, reaches } from '#rules/grade.ts';
-import type { Verdict } from '#rules/verdict.ts';
+import { heightOf, reaches } from '#judge/grade/grade.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { copyOf, eachLead, type File } from './change-design.ts';
 import { check, type Complain, eachLayer, lowered } from './check-law.ts';
 

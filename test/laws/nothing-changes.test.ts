@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Verdict } from '#rules/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { copyOf, mirrored, renamed, renamedCircuit, split, verdictOf, type File } from './change-design.ts';
 import { check, type Complain } from './check-law.ts';
 

@@ -4,13 +4,13 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readDesign } from '#model/read-design.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import type { Build } from '#solver/build.ts';
-import { shortestPieces } from '#solver/find-pieces.ts';
-import { sectionsOf } from '#solver/lay-out.ts';
-import type { Metric } from '#solver/pieces.ts';
-import type { Section } from '#solver/section.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import type { Build } from '#solver/section/build.ts';
+import { shortestPieces } from '#solver/paths/find-pieces.ts';
+import { sectionsOf } from '#solver/section/lay-out.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { Section } from '#solver/section/section.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { fillKnown } from '#test/oracle/fill-known.ts';
 import { oraclePaths } from '#test/oracle/oracle-paths.ts';

@@ -1,9 +1,9 @@
 // Faulty files: for each the field, what was found, what was expected.
 
 import { describe, expect, it } from 'vitest';
-import type { BadInput } from '#model/bad-input.ts';
-import { editDesign } from '#model/edit-design.ts';
-import { readDesign } from '#model/read-design.ts';
+import type { BadInput } from '#model/read/bad-input.ts';
+import { editDesign } from '#model/edit/edit-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 import { fullFile, KNOWN, plainFile } from './sample-files.ts';
 
 const faultsOf = (file: unknown): readonly BadInput[] => {

@@ -2,7 +2,7 @@
 // For tests only: no table is looked up, and every solid that is stated apart is a stuff of its own.
 
 import type { Design, Lead, Link, Margin, Sheet, Side, Sleeve, Wire } from '#model/design.ts';
-import { linkGaps } from '#model/link-gaps.ts';
+import { linkGaps } from '#model/read/link-gaps.ts';
 import type { Reading, Unknown } from '#model/reading.ts';
 import type {
   Build,
@@ -14,7 +14,7 @@ import type {
   BuildWire,
   Lay,
   StuffId,
-} from '#solver/build.ts';
+} from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 
 export function fillKnown(design: Design): Build {

@@ -1,7 +1,7 @@
 // The oracle's surroundings: tube, flanges, dividers, core and the tape round it.
 
-import type { Build } from '#solver/build.ts';
-import type { Region } from '#solver/section.ts';
+import type { Build } from '#solver/section/build.ts';
+import type { Region } from '#solver/section/section.ts';
 import type { Box } from './box.ts';
 import { box, boxes } from './box.ts';
 import { chambersOf } from './oracle-stack.ts';

@@ -1,7 +1,7 @@
 // The oracle's grid: lines at every coordinate of a section (and finer ones where asked), what fills each cell, and
 // what kind of way each edge between two nodes is. Nodes are i + nx * j; cells lie up and right of their node.
 
-import type { Region, Section, SolidRegion } from '#solver/section.ts';
+import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 
 export type GridSection = Pick<Section, 'regions' | 'frame' | 'sagging' | 'potted'>;
 

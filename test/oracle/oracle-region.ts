@@ -1,7 +1,7 @@
 // Makers of the oracle's regions: the solver's plain shape, with the marks that no path hangs on left neutral.
 
-import type { StuffId } from '#solver/build.ts';
-import type { ConductorRegion, Crossing, SolidRegion } from '#solver/section.ts';
+import type { StuffId } from '#solver/section/build.ts';
+import type { ConductorRegion, Crossing, SolidRegion } from '#solver/section/section.ts';
 import { nm } from '#units/quantity.ts';
 import type { Box } from './box.ts';
 

@@ -1,8 +1,8 @@
 // The oracle's sections: every rectangle of the plain section, of each lead section and of their slumped forms.
 // Written from the specification alone, slowly and plainly, to disagree with the solver where either is wrong.
 
-import type { Build, BuildLayer, BuildWire, Lay } from '#solver/build.ts';
-import type { Region, Section } from '#solver/section.ts';
+import type { Build, BuildLayer, BuildWire, Lay } from '#solver/section/build.ts';
+import type { Region, Section } from '#solver/section/section.ts';
 import { nm } from '#units/quantity.ts';
 import type { Box } from './box.ts';
 import { box, boxes, clip, overlap, subtract } from './box.ts';

@@ -1,6 +1,6 @@
 // The oracle's handling: which winding ends come loose and how far, and how far tapes wander.
 
-import type { BuildWindingLayer, Side } from '#solver/build.ts';
+import type { BuildWindingLayer, Side } from '#solver/section/build.ts';
 import type { OracleBand } from './oracle-stack.ts';
 
 export type OracleSlump = null | 'as-is' | 'left' | 'right';

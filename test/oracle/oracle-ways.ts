@@ -1,9 +1,9 @@
 // The oracle's ways: from one node, every move that a path may make, for one metric.
 
-import type { PathOptions } from '#solver/pieces.ts';
+import type { PathOptions } from '#solver/paths/pieces.ts';
 import type { Grid, GridSection } from './oracle-grid.ts';
 import { STEPS, cellAt, edgeFrom } from './oracle-grid.ts';
-import type { SolidRegion } from '#solver/section.ts';
+import type { SolidRegion } from '#solver/section/section.ts';
 import { sightOf } from './oracle-sight.ts';
 
 export interface Way {

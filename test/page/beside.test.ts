@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { answerWords } from '#report/answer-words.ts';
-import { lengthDown } from '#report/number-words.ts';
-import { spotFigure, worstFirst } from '#report/pair-words.ts';
-import type { Verdict } from '#state/judged.ts';
+import { answerWords } from '#words/verdict/answer-words.ts';
+import { lengthDown } from '#words/text/number-words.ts';
+import { spotFigure, worstFirst } from '#words/verdict/pair-words.ts';
+import type { Verdict } from '#state/judging/judged.ts';
 import { bundled, newFolder, run } from '#test/cli/command.ts';
 import {
   gatherWrongs,

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { firstBuild } from '#state/demos.ts';
+import { firstBuild } from '#state/begin/demos.ts';
 import { gatherWrongs, hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
 
 describe.skipIf(!hasBrowser())('handing on', () => {

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { firstBuild } from '#state/demos.ts';
+import { firstBuild } from '#state/begin/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
 import { hasBrowser, launch, openPage } from './open-page.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { firstBuild } from '#state/demos.ts';
+import { firstBuild } from '#state/begin/demos.ts';
 import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
 
 const NAME = 'wall-supply-of-a-greenhouse-irrigation-timer';

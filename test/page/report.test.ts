@@ -4,11 +4,11 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readDesign } from '#model/read-design.ts';
-import { reportHtml } from '#report/html/report.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import { hostileDesign } from '#test/report/hostile-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { reportHtml } from '#papers/html/report.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { hostileDesign } from '#test/papers/hostile-design.ts';
 import { axeFaults, hasBrowser, launch } from './open-page.ts';
 
 const demo = JSON.parse(

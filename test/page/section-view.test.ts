@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { demos } from '#state/demos.ts';
+import { demos } from '#state/begin/demos.ts';
 import { hasBrowser, launch, middle, openDemo, openPage, textsOf, verdictOf } from './open-page.ts';
 
 const LEFT_OF_OUTPUT = 'layers[2].margins.left.width';

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { firstBuild } from '#state/demos.ts';
+import { firstBuild } from '#state/begin/demos.ts';
 import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
 
 describe.skipIf(!hasBrowser())('starts', () => {

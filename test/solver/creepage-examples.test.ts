@@ -3,9 +3,9 @@
 // with the arithmetic beside them. The two V-grooves cannot be drawn with rectangles and are left out.
 
 import { describe, expect, it } from 'vitest';
-import { shortestPieces } from '#solver/find-pieces.ts';
-import type { Metric } from '#solver/pieces.ts';
-import type { Region, Section, SolidRegion } from '#solver/section.ts';
+import { shortestPieces } from '#solver/paths/find-pieces.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from './hand-made.ts';
 

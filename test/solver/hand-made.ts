@@ -1,7 +1,7 @@
 // Sections drawn by hand for tests: rectangles in millimetres, two conductors `a` and `b`, one moulding.
 
 import { nm, mm } from '#units/quantity.ts';
-import type { ConductorRegion, Rect, Region, Section, SolidRegion } from '#solver/section.ts';
+import type { ConductorRegion, Rect, Region, Section, SolidRegion } from '#solver/section/section.ts';
 
 type Corners = readonly [x0: number, y0: number, x1: number, y1: number];
 

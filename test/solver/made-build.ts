@@ -8,8 +8,8 @@ import type {
   BuildWindingLayer,
   BuildWire,
   Lay,
-} from '#solver/build.ts';
-import type { Rect, Region } from '#solver/section.ts';
+} from '#solver/section/build.ts';
+import type { Rect, Region } from '#solver/section/section.ts';
 import { inMm, mm, nm } from '#units/quantity.ts';
 
 export const LEAST = mm(0.4);

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readDesign } from '#model/read-design.ts';
-import { judge } from '#rules/judge.ts';
-import { knownIds } from '#rules/known-ids.ts';
-import { demos } from '#state/demos.ts';
-import { constructions, designedBuild } from '#state/designed-build.ts';
-import { examinedBuild } from '#state/examined-build.ts';
-import { Examination } from '#state/examination.svelte.ts';
-import { questions } from '#state/questions.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { judge } from '#judge/judge.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { demos } from '#state/begin/demos.ts';
+import { constructions, designedBuild } from '#state/begin/designed-build.ts';
+import { examinedBuild } from '#state/begin/examined-build.ts';
+import { Examination } from '#state/begin/examination.svelte.ts';
+import { questions } from '#state/begin/questions.ts';
 
 const judging = { read: (doc: unknown) => readDesign(doc, knownIds), judge };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { readDesign } from '#model/read-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 
 import { BENCH, KNOWN } from './bench-design.ts';
 

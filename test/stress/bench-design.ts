@@ -1,7 +1,7 @@
 // A small whole design for the tests of this room; each test lays its own fields over it.
 
 import type { Design } from '#model/design.ts';
-import { readDesign } from '#model/read-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 
 export const BENCH = {
   format: 'layerwright-design/1',

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
-import { between, runningConverter } from '#stress/computed-stress.ts';
-import type { EndName, PairStressResult, SwitchingState } from '#stress/pair-stress.ts';
-import { peakOf, rmsOf } from '#stress/waveform.ts';
-import { workingVoltages } from '#stress/working-voltage.ts';
+import { between, runningConverter } from '#stress/voltages/computed-stress.ts';
+import type { EndName, PairStressResult, SwitchingState } from '#stress/voltages/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { hertz } from '#units/quantity.ts';
 
 import { flyback, type Flyback } from './flyback-bench.ts';

@@ -1,9 +1,9 @@
 // Grips ahead of the drawing: while the judgement of a change is still being made, an edge whose figure was changed already
 // stands where the file says, so that the next step of a key starts from there.
 
-import { fieldAt } from '#model/edit-design.ts';
-import { quantityField } from '#model/quantity-field.ts';
-import type { DesignFile } from '#model/schema.ts';
+import { fieldAt } from '#model/edit/edit-design.ts';
+import { quantityField } from '#model/read/quantity-field.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
 import { positionOf, type Handle } from './handle.ts';
 
 const LENGTH = { dimension: 'length', aboveZero: false, mayBeUnknown: false } as const;

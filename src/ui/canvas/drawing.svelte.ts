@@ -1,9 +1,9 @@
 // The drawing as it stands: the scene of the picked section, how it is looked at, its handles, what is in the hand, and from
 // all of these the picture that is painted. Made once by the component that shows it.
 
-import { palette } from '#report/palette.ts';
-import { sceneOf, type Scene } from '#report/scene.ts';
-import type { Bench } from '#state/bench.svelte.ts';
+import { palette } from '#drawing/scene/palette.ts';
+import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
+import type { Bench } from '#state/document/bench.svelte.ts';
 import { ahead } from './ahead.ts';
 import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';
 import { gripsOf, type Grip } from './grip.ts';

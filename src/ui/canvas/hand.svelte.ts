@@ -1,7 +1,7 @@
 // What the hand does on the drawing: takes an edge, carries a layer, pans, pinches, picks. Pointers and keys come in as
 // plain events; changes go to the editor as a preview while they last and as one step when they end.
 
-import type { Bench } from '#state/bench.svelte.ts';
+import type { Bench } from '#state/document/bench.svelte.ts';
 import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
 import { gripUnder, type Grip } from './grip.ts';
@@ -10,7 +10,7 @@ import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
 import type { Sight } from './sight.svelte.ts';
 import { otherEdges } from './snap.ts';
 import { toDrawingX, toDrawingY } from './view.ts';
-import type { Scene } from '#report/scene.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
 
 /** What the hand can see. */
 export interface Reach {

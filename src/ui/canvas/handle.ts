@@ -1,8 +1,8 @@
 // A handle: one edge of the drawing that has a size in the design file. Where the edge stands gives the size and back:
 // value = sign * (position - origin), in whole nanometres. A handle knows nothing of pixels.
 
-import type { Drawable } from '#report/scene.ts';
-import type { Edit } from '#state/edit.ts';
+import type { Drawable } from '#drawing/scene/scene.ts';
+import type { Edit } from '#state/document/edit.ts';
 import { inMm, mm, nm, type Nm } from '#units/quantity.ts';
 
 /** The section as judged; the drawing room gets its shape through `report`. */

@@ -1,7 +1,8 @@
 // Hatches of the materials and textures of the circuits as tiles of the canvas, in the screen's own pixels.
 // A tile is drawn once for each theme and pixel density; it moves with the drawing, not with the stage.
 
-import { LINE, type HueKey, type MaterialKey, type Theme } from '#report/palette.ts';
+import { LINE, type MaterialKey, type Theme } from '#drawing/scene/palette.ts';
+import type { HueKey } from '#words/design/circuit-look.ts';
 import type { Pen } from './pen.ts';
 
 type Key = MaterialKey | HueKey;

@@ -1,7 +1,7 @@
 // Where a layer in the hand would go: between which layers of its chamber the pointer stands, and which place in the file
 // that is.
 
-import type { LayerPlace } from '#report/scene.ts';
+import type { LayerPlace } from '#drawing/scene/scene.ts';
 
 export interface LayerDrop {
   readonly layer: number;

@@ -1,7 +1,7 @@
 // From where on the drawing a line leads to a row of the list: a dot in each layer near its right end, one on the core and
 // one on the tube, in pixels of the stage. What is out of sight has none.
 
-import type { Area } from '#report/scene.ts';
+import type { Area } from '#drawing/scene/scene.ts';
 import type { Picture } from './picture.ts';
 import { toScreenX, toScreenY } from './view.ts';
 

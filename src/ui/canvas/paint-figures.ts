@@ -1,10 +1,10 @@
 // Paints the figures of the path: `4.83 of 5.6 mm` beside its longest leg, how much is missing above the stack.
 // Labels keep inside the drawing's room.
 
-import { pathFigure, pathFigurePlace, type Paper } from '#report/path-figure.ts';
-import { LETTERING } from '#report/palette.ts';
-import { lengthUp } from '#report/number-words.ts';
-import type { StaffPath } from '#report/staff.ts';
+import { pathFigure, pathFigurePlace, type Paper } from '#drawing/scene/path-figure.ts';
+import { LETTERING } from '#drawing/scene/palette.ts';
+import { lengthUp } from '#words/text/number-words.ts';
+import type { StaffPath } from '#drawing/scene/staff.ts';
 import { chip, chipWidth, line, type Chip, type Ink, type Pen } from './pen.ts';
 
 const SIZE = 12.5;

@@ -1,8 +1,8 @@
 // Paints the numbered pennants: filled where the spot is on this section, dashed and hollow where it is on another,
 // with a ring where it is the picked one.
 
-import { FLAG, type FlagPlace } from '#report/flag-places.ts';
-import { LETTERING } from '#report/palette.ts';
+import { FLAG, type FlagPlace } from '#drawing/scene/flag-places.ts';
+import { LETTERING } from '#drawing/scene/palette.ts';
 import { letter, line, stroke, type Pen } from './pen.ts';
 
 export function paintFlags(pen: Pen): void {

@@ -1,8 +1,8 @@
 // Paints what the hand needs: grips on the edges, the held one black with its number and a line to the ruler,
 // the edges that it lines up with, the picked layers, a layer on its way to another place.
 
-import { LETTERING } from '#report/palette.ts';
-import { dimension } from '#report/number-words.ts';
+import { LETTERING } from '#drawing/scene/palette.ts';
+import { dimension } from '#words/text/number-words.ts';
 import { inMm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { Drag } from './drag.ts';

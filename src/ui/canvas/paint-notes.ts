@@ -1,7 +1,7 @@
 // Paints the few words on a section: the circuits' letters, the tube's thickness, the air to the core.
 
-import { LETTERING, LINE } from '#report/palette.ts';
-import type { Letter, Scene } from '#report/scene.ts';
+import { LETTERING, LINE } from '#drawing/scene/palette.ts';
+import type { Letter, Scene } from '#drawing/scene/scene.ts';
 import { chip, letter, line, stroke, type Pen } from './pen.ts';
 
 const LETTER = { most: 12.5, least: 9 } as const;

@@ -1,7 +1,7 @@
 // Paints the two staffs at the edges of the stage: one millimetre filled, one hollow, finer ticks as the scale allows,
 // and in the corner, where a radial stretch is on, one millimetre along and one outward side by side.
 
-import { LETTERING } from '#report/palette.ts';
+import { LETTERING } from '#drawing/scene/palette.ts';
 import { letter, line, type Pen } from './pen.ts';
 import { RULER } from './picture.ts';
 import { multiples, rulerMarks } from './ruler-marks.ts';

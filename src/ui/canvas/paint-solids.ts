@@ -1,8 +1,8 @@
 // Paints the filled figures of a section: core, former, blocks, plies one by one, sleeves, covers, leads, screens,
 // and the rows of turns as hulls. Plies too thin to tell apart become one band under one rim.
 
-import { LINE, type Hue, type Theme } from '#report/palette.ts';
-import type { Area } from '#report/scene.ts';
+import { LINE, type Hue, type Theme } from '#drawing/scene/palette.ts';
+import type { Area } from '#drawing/scene/scene.ts';
 import { hatch } from './hatch-tiles.ts';
 import { stroke, type Pen, type Stroke } from './pen.ts';
 

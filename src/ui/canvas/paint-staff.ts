@@ -1,9 +1,9 @@
 // Paints the path as a measuring staff, what is missing as a dotted ghost, punctured plies as diamonds. While its sentence
 // is read only the pieces told so far are strong; the others wait, pale.
 
-import type { StaffPath } from '#report/staff.ts';
+import type { StaffPath } from '#drawing/scene/staff.ts';
 import { line, letter, stroke, type Pen } from './pen.ts';
-import { LETTERING } from '#report/palette.ts';
+import { LETTERING } from '#drawing/scene/palette.ts';
 
 type Point = readonly [number, number];
 

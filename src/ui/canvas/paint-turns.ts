@@ -2,9 +2,9 @@
 // All circles of one look are one path, so that a thousand of them cost what ten do. Under a radial stretch they are
 // ellipses; the marks keep their shape.
 
-import type { TurnMark } from '#report/circuit-look.ts';
-import type { Hue } from '#report/palette.ts';
-import type { TurnCircle } from '#report/scene.ts';
+import type { TurnMark } from '#words/design/circuit-look.ts';
+import type { Hue } from '#drawing/scene/palette.ts';
+import type { TurnCircle } from '#drawing/scene/scene.ts';
 import { unreachable } from '#units/unreachable.ts';
 import { stroke, type Ink, type Pen } from './pen.ts';
 

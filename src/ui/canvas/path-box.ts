@@ -1,6 +1,6 @@
 // The neighbourhood of the path, for a close view: the path with a little air, no smaller than can be made sense of.
 
-import type { Scene } from '#report/scene.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
 import type { Box } from './view.ts';
 
 /** Millimetres round the path, and the least width and height of the view. */

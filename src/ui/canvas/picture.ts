@@ -1,8 +1,8 @@
 // Everything one frame of the canvas is painted from: the scene, where it stands on the screen, and what is in the hand.
 // Painters read it and nothing else.
 
-import type { Theme } from '#report/palette.ts';
-import type { Scene } from '#report/scene.ts';
+import type { Theme } from '#drawing/scene/palette.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
 import type { Drag } from './drag.ts';
 import type { Grip } from './grip.ts';
 import type { PlacedFlag } from './flags-in-sight.ts';

@@ -1,9 +1,9 @@
 // Reading the weakest path: its pieces light one by one, as its sentence tells them. With reduced motion nothing runs by
 // itself: each press goes one piece on.
 
-import { pathParts, type PathPart } from '#report/path-words.ts';
-import type { StaffPath } from '#report/staff.ts';
-import type { Selection } from '#state/selection.svelte.ts';
+import { pathParts, type PathPart } from '#words/verdict/path-words.ts';
+import type { StaffPath } from '#drawing/scene/staff.ts';
+import type { Selection } from '#state/document/selection.svelte.ts';
 
 const STEP_MS = 220;
 /** How long the last piece stays lit. */

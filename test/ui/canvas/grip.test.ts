@@ -5,7 +5,7 @@ import { keyedTo } from '#ui/canvas/grip-keys.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 import { layerAt, layerDrop } from '#ui/canvas/layer-drop.ts';
 import { otherEdges } from '#ui/canvas/snap.ts';
-import { sceneOf } from '#report/scene.ts';
+import { sceneOf } from '#drawing/scene/scene.ts';
 import { mm } from '#units/quantity.ts';
 import { handleOf, judgedDemo, sectionOf } from './judged-demo.ts';
 

@@ -2,10 +2,10 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Design } from '#model/design.ts';
-import type { DesignFile } from '#model/schema.ts';
-import type { Drawable } from '#report/scene.ts';
-import { applyEdits, type Edit } from '#state/edit.ts';
-import { judging } from '#state/judging.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
+import type { Drawable } from '#drawing/scene/scene.ts';
+import { applyEdits, type Edit } from '#state/document/edit.ts';
+import { judging } from '#state/judging/judging.ts';
 import type { DrawnSection, Handle } from '#ui/canvas/handle.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 

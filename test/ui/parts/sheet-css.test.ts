@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { palette } from '#report/palette.ts';
+import { palette } from '#drawing/scene/palette.ts';
 
 const css = readFileSync('src/ui/parts/sheet.css', 'utf8');
 

@@ -1,0 +1,114 @@
+// Distances that a rule book asks for through air and along surfaces. Each answer is rounded as its table says,
+// factors after the table, doubling after the rounding.
+
+import {
+  inMm,
+  nm,
+  type Hertz,
+  type Metres,
+  type Nm,
+  type VoltsPeak,
+  type VoltsRms,
+} from '#units/quantity.ts';
+
+import { because, judged, type Judged } from '#standards/because.ts';
+import { byGrade, byPollution } from '#standards/factors.ts';
+import type { Column, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
+import { exactCell, lookUp, type Found } from '#standards/look-up.ts';
+import { highFrequencyCreepage } from './high-frequency-creepage.ts';
+import type { OutOfRange } from '#standards/out-of-range.ts';
+import { roundUp, roundingOf } from '#standards/rounding.ts';
+import type { Rules } from './rules-in-words.ts';
+import type { Table } from '#standards/table.ts';
+
+export interface DistanceTables {
+  readonly clearanceByPeak: Table;
+  readonly clearanceHighFrequency: Table;
+  readonly clearanceByWithstand: Table;
+  readonly altitude: Table;
+  readonly creepage: Table;
+  readonly creepageHighFrequency: Table;
+  readonly bridgingWidth: Table;
+}
+
+export interface Distances {
+  readonly clearanceByPeak: (peak: VoltsPeak, pd: PollutionDegree, column: Column) => Judged<Nm> | OutOfRange;
+  /** Asked of parts of the voltage above 30 kHz only. */
+  readonly clearanceHighFrequency: (
+    peak: VoltsPeak,
+    pd: PollutionDegree,
+    column: Column,
+  ) => Judged<Nm> | OutOfRange;
+  readonly clearanceByWithstand: (
+    withstand: VoltsPeak,
+    pd: PollutionDegree,
+    column: Column,
+  ) => Judged<Nm> | OutOfRange;
+  readonly altitudeFactor: (altitude: Metres) => Judged<number> | OutOfRange;
+  readonly creepageByRms: (
+    rms: VoltsRms,
+    pd: PollutionDegree,
+    group: MaterialGroup,
+    column: Column,
+  ) => Judged<Nm> | OutOfRange;
+  /** Null: nothing is asked beside the ordinary table. */
+  readonly creepageHighFrequency: (
+    peak: VoltsPeak,
+    frequency: Hertz,
+    pd: PollutionDegree,
+    column: Column,
+  ) => Judged<Nm | null> | OutOfRange;
+  /** Rule of the clearance tables, used once more after a factor on a clearance. */
+  readonly roundDistanceUp: (value: Nm) => Nm;
+  /** Gaps narrower than this count as bridged. */
+  readonly bridgingWidth: (pd: PollutionDegree) => Judged<Nm>;
+  /** X may be the required clearance over `divisor` where that clearance is under `below`. */
+  readonly bridgingShare: Judged<{ readonly divisor: number; readonly below: Nm }>;
+}
+
+export function distancesOf(tables: DistanceTables, rules: Rules): Distances {
+  const { clearanceByPeak, clearanceHighFrequency, clearanceByWithstand, altitude, creepage } = tables;
+  const third = rules('bridging-third');
+  return {
+    clearanceByPeak: (peak, pd, column) => length(lookUp(clearanceByPeak, peak, column, [pd])),
+    clearanceHighFrequency: (peak, pd, column) =>
+      mapFound(lookUp(clearanceHighFrequency, peak, column), (found) =>
+        byPollution(clearanceHighFrequency, found, pd),
+      ),
+    clearanceByWithstand: (withstand, pd, column) =>
+      length(lookUp(clearanceByWithstand, withstand, column, [pd])),
+    altitudeFactor: (metres) =>
+      mapFound(lookUp(altitude, metres, 'factor'), (found) => judged(found.value, found.because)),
+    creepageByRms: (rms, pd, group, column) =>
+      mapFound(lookUp(creepage, rms, group, [pd]), (found) =>
+        byGrade(creepage, judged(nm(found.value), found.because), column),
+      ),
+    creepageHighFrequency: (peak, frequency, pd, column) =>
+      highFrequencyCreepage(tables.creepageHighFrequency, rules('high-frequency'), {
+        peak,
+        frequency,
+        pd,
+        column,
+      }),
+    roundDistanceUp: (value) => roundUp(value, roundingOf(clearanceByPeak)),
+    bridgingWidth: (pd) => bridging(tables.bridgingWidth, pd),
+    bridgingShare: judged(
+      { divisor: third.figure('divisor'), below: nm(third.figure('below')) },
+      third.because(),
+    ),
+  };
+}
+
+function mapFound<T>(found: Found | OutOfRange, then: (found: Found) => T): T | OutOfRange {
+  return found.kind === 'found' ? then(found) : found;
+}
+
+const length = (found: Found | OutOfRange): Judged<Nm> | OutOfRange =>
+  mapFound(found, ({ value, because: why }) => judged(nm(value), why));
+
+function bridging(table: Table, pd: PollutionDegree): Judged<Nm> {
+  const cell = exactCell(table, pd, 'X');
+  if (cell?.value == null) throw new Error(`${table.file.id} has no row for PD ${pd}`);
+  const value = nm(cell.value);
+  return judged(value, because('bridging-width', { pd, value: inMm(value) }, [cell.cite]));
+}

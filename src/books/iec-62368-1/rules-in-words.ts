@@ -1,0 +1,66 @@
+// The figures of a book's rules that stand in words, each with its citation. The words are in the book's `rules.json`.
+
+import { because, type Because, type Cite } from '#standards/because.ts';
+import { citeOf, inBase, type Seen } from '#standards/table.ts';
+
+export interface RulesFile {
+  readonly id: string;
+  readonly standard: string;
+  readonly edition: string;
+  readonly rules: readonly {
+    readonly id: string;
+    readonly clauses: readonly string[];
+    readonly says: string;
+    readonly values: Readonly<
+      Record<
+        string,
+        { readonly value: number | string | boolean; readonly unit: string; readonly from: string }
+      >
+    >;
+  }[];
+  readonly sources: readonly Seen[];
+}
+
+export interface Rule {
+  readonly id: string;
+  /** The rule in our own words. */
+  readonly says: string;
+  /** In base units, lengths in nanometres. Throws where the rule has no such figure: a bug of ours. */
+  readonly figure: (key: string) => number;
+  /** Step `rule` with every figure of the rule as printed, or with those named only. */
+  readonly because: (keys?: readonly string[]) => Because;
+}
+
+export type Rules = (id: string) => Rule;
+
+export function readRules(json: unknown): Rules {
+  const file = json as RulesFile;
+  const rules = new Map(file.rules.map((rule) => [rule.id, ruleOf(file, rule)]));
+  return (id) => {
+    const rule = rules.get(id);
+    if (rule === undefined) throw new Error(`${file.standard} has no rule ${id}`);
+    return rule;
+  };
+}
+
+function ruleOf(file: RulesFile, rule: RulesFile['rules'][number]): Rule {
+  const cites = new Map<string, Cite>();
+  for (const [key, { from }] of Object.entries(rule.values)) {
+    const head = { ...file, table: null, clauses: rule.clauses };
+    cites.set(key, citeOf(head, `${rule.id}, ${key}`, from));
+  }
+  return {
+    id: rule.id,
+    says: rule.says,
+    figure: (key) => {
+      const found = rule.values[key];
+      if (typeof found?.value !== 'number') throw new Error(`rule ${rule.id} has no figure ${key}`);
+      return inBase(found.value, found.unit);
+    },
+    because: (keys = [...cites.keys()]) => {
+      const printed = keys.map((key) => [key, rule.values[key]?.value ?? null] as const);
+      const cited = keys.map((key) => cites.get(key)).filter((cite) => cite !== undefined);
+      return because('rule', { rule: rule.id, ...Object.fromEntries(printed) }, cited);
+    },
+  };
+}

@@ -1,0 +1,105 @@
+// Voltages that a rule book lays down: what the mains brings, and the levels of the electric strength test.
+// All levels are peaks; a sine at mains frequency has them over the square root of two, dc has them as they are.
+
+import {
+  seconds,
+  voltsPeak,
+  type Hertz,
+  type Seconds,
+  type VoltsPeak,
+  type VoltsRms,
+} from '#units/quantity.ts';
+
+import { because, judged, type Because, type Judged } from '#standards/because.ts';
+import type { Column, OvervoltageCategory } from '#standards/grade.ts';
+import { lookUp, type Found } from '#standards/look-up.ts';
+import type { OutOfRange } from '#standards/out-of-range.ts';
+import { reductionFactor } from './reduction-factor.ts';
+import type { Rules } from './rules-in-words.ts';
+import type { Table } from '#standards/table.ts';
+
+export interface VoltageTables {
+  readonly mainsTransient: Table;
+  readonly temporaryOvervoltage: Table;
+  readonly testByTransient: Table;
+  readonly testByPeak: Table;
+  readonly testByTemporaryOvervoltage: Table;
+  readonly fieldReduction: Table;
+}
+
+export interface Voltages {
+  /** `mains` is line to neutral. No interpolation: the next row up. */
+  readonly mainsTransient: (mains: VoltsRms, category: OvervoltageCategory) => Judged<VoltsPeak> | OutOfRange;
+  readonly temporaryOvervoltage: (mains: VoltsRms) => Judged<VoltsPeak> | OutOfRange;
+  readonly testByTransient: (withstand: VoltsPeak, column: Column) => Judged<VoltsPeak> | OutOfRange;
+  readonly testByWorkingPeak: (peak: VoltsPeak, column: Column) => Judged<VoltsPeak> | OutOfRange;
+  /** Entered with the mains voltage that the temporary overvoltage belongs to. */
+  readonly testByTemporaryOvervoltage: (mains: VoltsRms, column: Column) => Judged<VoltsPeak> | OutOfRange;
+  readonly testSeconds: Judged<Seconds>;
+  readonly routineTest: Judged<{
+    readonly secondsLeast: Seconds;
+    readonly secondsMost: Seconds;
+    /** Part of the type-test level. */
+    readonly levelShare: number;
+  }>;
+  /**
+   * Level for solid insulation that also sees this peak above 30 kHz; null at and under 30 kHz. `material` is a row of
+   * the reduction table; without one the lowest factor of the thin films holds.
+   */
+  readonly highFrequencyTest: (
+    peak: VoltsPeak,
+    frequency: Hertz,
+    column: Column,
+    material: string | null,
+  ) => Judged<VoltsPeak> | null;
+}
+
+export function voltagesOf(tables: VoltageTables, rules: Rules): Voltages {
+  const test = rules('electric-strength-test');
+  const routine = rules('routine-test');
+  return {
+    mainsTransient: (mains, category) => peak(lookUp(tables.mainsTransient, mains, `category ${category}`)),
+    temporaryOvervoltage: (mains) => peak(lookUp(tables.temporaryOvervoltage, mains, 'peak')),
+    testByTransient: (withstand, column) => peak(lookUp(tables.testByTransient, withstand, column)),
+    testByWorkingPeak: (working, column) => peak(lookUp(tables.testByPeak, working, column)),
+    testByTemporaryOvervoltage: (mains, column) =>
+      peak(lookUp(tables.testByTemporaryOvervoltage, mains, column)),
+    testSeconds: judged(seconds(test.figure('seconds')), test.because()),
+    routineTest: judged(
+      {
+        secondsLeast: seconds(routine.figure('secondsLeast')),
+        secondsMost: seconds(routine.figure('secondsMost')),
+        levelShare: routine.figure('levelShare'),
+      },
+      routine.because(),
+    ),
+    highFrequencyTest: (working, frequency, column, material) => {
+      if (frequency <= rules('high-frequency').figure('above')) return null;
+      const reduction = reductionFactor(
+        tables.fieldReduction,
+        frequency,
+        material,
+        rules('high-frequency-test').figure('filmThickness'),
+      );
+      return highFrequencyLevel(working, column, reduction, rules);
+    },
+  };
+}
+
+const peak = (found: Found | OutOfRange): Judged<VoltsPeak> | OutOfRange =>
+  found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
+
+/** The rule is in rms of a sine of the working peak; as a peak the square roots cancel. */
+function highFrequencyLevel(
+  working: VoltsPeak,
+  column: Column,
+  reduction: Judged<number>,
+  rules: Rules,
+): Judged<VoltsPeak> {
+  const rule = rules('high-frequency-test');
+  const factor = rule.figure(column);
+  const value = voltsPeak((factor * working) / reduction.value);
+  const from: readonly Because[] = [reduction.because, rule.because([column])];
+  const values = { peak: working, factor, reduction: reduction.value, value };
+  return judged(value, because('high-frequency-test', values, [], from));
+}

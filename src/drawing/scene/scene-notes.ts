@@ -1,0 +1,47 @@
+// The few words and dimensions that a section carries of itself: tube, air to the core.
+
+import type { Design } from '#model/design.ts';
+import type { Section } from '#solver/section/section.ts';
+import { inMm } from '#units/quantity.ts';
+import { dimension, lengthDown } from '#words/text/number-words.ts';
+import type { Point } from './outline.ts';
+
+export interface Note {
+  readonly text: string;
+  readonly at: Point;
+  /** A dimension line with two arrows; null for words alone. */
+  readonly line: readonly [Point, Point] | null;
+}
+
+export function notesOf(design: Design, section: Section): readonly Note[] {
+  return [...tubeNote(design, section), ...airNote(section)];
+}
+
+function tubeNote(design: Design, section: Section): readonly Note[] {
+  const { wall } = design.former;
+  const [first, last] = [section.chambers[0], section.chambers.at(-1)];
+  if (first === undefined || last === undefined || wall.kind !== 'moulded') return [];
+  const thickness = inMm(wall.thickness.value);
+  const middle = (inMm(first.x0) + inMm(last.x1)) / 2;
+  return [{ text: `tube ${dimension(thickness)}`, at: [middle, -thickness / 2], line: null }];
+}
+
+/** Air between the outermost layer and the core, where the section has a core above. */
+function airNote(section: Section): readonly Note[] {
+  const last = section.chambers.length - 1;
+  const [chamber, top] = [section.chambers[last], section.stackTops[last]];
+  if (chamber === undefined || top === undefined || section.coreAbove === null) return [];
+  const [y0, y1] = [inMm(top), inMm(section.coreAbove)];
+  if (y1 <= y0) return [];
+  const x = inMm(chamber.x0) + (inMm(chamber.x1) - inMm(chamber.x0)) * 0.87;
+  return [
+    {
+      text: `${lengthDown(y1 - y0)} of air to the core`,
+      at: [x, (y0 + y1) / 2],
+      line: [
+        [x, y0],
+        [x, y1],
+      ],
+    },
+  ];
+}

@@ -1,0 +1,128 @@
+// A path laid out as a measuring staff: one millimetre filled, one hollow, so that its length is counted, not believed.
+// What is missing goes on as a ghost beyond one end. All in millimetres on the section.
+
+import type { Metric, PathLeg, Verdict } from '#judge/verdict/verdict.ts';
+import type { Point } from './outline.ts';
+import { ghostOf, type Ghost } from './ghost.ts';
+import { chosenPath, limitingPath, type ChosenPath } from './chosen-path.ts';
+import type { SceneChoices } from './scene.ts';
+
+export interface StaffPath {
+  readonly between: readonly [string, string];
+  readonly metric: Metric;
+  readonly legs: readonly PathLeg[];
+  /** Straight pieces of at most a millimetre of counted length, filled and hollow in turn. */
+  readonly pieces: readonly StaffPiece[];
+  /** Legs that count no length: over a conductor, across a void into which the tape sags. */
+  readonly uncounted: readonly { readonly leg: number; readonly from: Point; readonly to: Point }[];
+  readonly punctures: readonly Puncture[];
+  readonly ends: readonly [Point, Point];
+  readonly ghost: Ghost | null;
+  readonly length: number;
+  readonly required: number | null;
+  /** Its pair falls short: drawn in pencil, else in ink. */
+  readonly short: boolean;
+}
+
+export interface StaffPiece {
+  readonly leg: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly filled: boolean;
+  /** It ends a whole millimetre. */
+  readonly tick: boolean;
+}
+
+/** A ply or other thin solid crossed: where, in which direction, and how many it counts as. */
+export interface Puncture {
+  readonly leg: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly plies: number;
+}
+
+/** From the first chamber's left face to the last one's right, mm. */
+export type Width = readonly [number, number];
+
+/** The path that the choices name, where it lies on this section; else null. */
+export function staffOf(
+  verdict: Verdict,
+  sectionName: string,
+  choices: SceneChoices,
+  width: Width,
+): StaffPath | null {
+  const chosen = chosenPath(verdict, sectionName, choices);
+  return chosen === null ? null : laidOut(chosen, width);
+}
+
+/** The limiting paths on this section of every pair that asks something, but for the pair already drawn. */
+export function otherStaffs(
+  verdict: Verdict,
+  sectionName: string,
+  drawn: StaffPath | null,
+  width: Width,
+): readonly StaffPath[] {
+  return verdict.pairs.flatMap(({ between, limiting, required, verdict: answer }) => {
+    if (limiting === null || required === null || limiting.section !== sectionName) return [];
+    if (drawn !== null && drawn.between.every((id) => between.includes(id))) return [];
+    const path = limitingPath(between, limiting, answer === 'falls-short');
+    const staff = path === null ? null : laidOut(path, width);
+    return staff === null ? [] : [staff];
+  });
+}
+
+function laidOut(path: ChosenPath, width: Width): StaffPath | null {
+  const [first, last] = [path.legs[0], path.legs.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const { legs } = path;
+  return {
+    between: path.between,
+    metric: path.metric,
+    legs,
+    pieces: piecesOf(legs),
+    uncounted: legs.flatMap((leg, k) =>
+      leg.length === 0 && leg.plies === 0 && !same(leg.from, leg.to)
+        ? [{ leg: k, from: leg.from, to: leg.to }]
+        : [],
+    ),
+    punctures: legs.flatMap((leg, k) =>
+      leg.plies > 0 ? [{ leg: k, from: leg.from, to: leg.to, plies: leg.plies }] : [],
+    ),
+    ends: [first.from, last.to],
+    ghost: ghostOf(path, width),
+    length: path.length,
+    required: path.required,
+    short: path.short,
+  };
+}
+
+const same = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
+
+/** Cuts every leg where the counted length passes a whole millimetre. */
+function piecesOf(legs: readonly PathLeg[]): readonly StaffPiece[] {
+  const pieces: StaffPiece[] = [];
+  let walked = 0;
+  legs.forEach((leg, k) => {
+    if (leg.length === 0) return;
+    let done = 0;
+    while (leg.length - done > EPSILON_MM) {
+      const place = Math.floor(walked + EPSILON_MM);
+      const step = Math.min(leg.length - done, place + 1 - walked);
+      const [from, to] = [along(leg, done), along(leg, done + step)];
+      done += step;
+      walked += step;
+      const tick = Math.abs(walked - Math.round(walked)) < EPSILON_MM;
+      pieces.push({ leg: k, from, to, filled: place % 2 === 0, tick });
+    }
+  });
+  return pieces;
+}
+
+/** A millionth of a millimetre is the unit of every length; half of it separates two. */
+const EPSILON_MM = 5e-7;
+
+/** The place on the drawing after `done` of a leg's counted length. */
+function along(leg: PathLeg, done: number): Point {
+  const part = done / leg.length;
+  return [leg.from[0] + (leg.to[0] - leg.from[0]) * part, leg.from[1] + (leg.to[1] - leg.from[1]) * part];
+}

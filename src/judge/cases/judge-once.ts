@@ -1,0 +1,280 @@
+// One judging of a design with its unknowns counted one way: builds filled, sections laid out, every pair graded.
+
+import { because, type Because } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
+import type { Design } from '#model/design.ts';
+import { chamberFits } from '#solver/section/lay-out.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { ChamberFit } from '#solver/section/section.ts';
+import { gradeOfBridge } from '#stress/parts/bridges.ts';
+import { mainsOf, type Transients, transients } from '#stress/voltages/transient.ts';
+import { workingVoltages } from '#stress/voltages/working-voltage.ts';
+import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
+import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
+import type { Choice } from '#judge/fill/choice.ts';
+import { isBest, settled } from '#judge/fill/choice.ts';
+import { askedOf, type PairQuestion } from '#judge/grade/asked.ts';
+import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
+import { heightOf, lowest, printed, reaches } from '#judge/grade/grade.ts';
+import { placeOf, siteOf } from '#judge/paths/graded-paths.ts';
+import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
+import type { PathCache } from '#judge/paths/path-cache.ts';
+import { type PairRequired, requiredFor } from '#judge/grade/required.ts';
+import { searchPlan } from '#judge/grade/search-plan.ts';
+import { noPaths, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
+import { solidRules } from '#judge/grade/solid-grade.ts';
+import { isWorse, type PairPaths, pathsOfPair } from '#judge/paths/weakest-path.ts';
+
+export interface Judging {
+  readonly book: Book;
+  readonly cache: PathCache;
+  /** Shortest paths by plies and every weak place are wanted, not only the grades. */
+  readonly printed: boolean;
+  /** Only whether each pair reaches what is needed. */
+  readonly reachOnly: boolean;
+}
+
+/** `coreTo` overrides the core's bond: undefined leaves it to the file. */
+export function judgeOnce(
+  judging: Judging,
+  design: Design,
+  choice: Choice,
+  coreTo?: string | null,
+): Outcome & { readonly filled: Filled } {
+  const now = settled(design, choice.ends);
+  const filled = fillBuild(now, judging.book, choice);
+  const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];
+  let demoted: ReadonlySet<string> = new Set();
+  for (;;) {
+    const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
+    const further = demotedCircuits(now, outcome.pairs, demoted);
+    if (further.size === demoted.size) return outcome;
+    demoted = further;
+  }
+}
+
+/**
+ * Isolated circuits that fall below basic towards the mains, or towards one that did so before: they count as mains
+ * everywhere else.
+ */
+function demotedCircuits(
+  design: Design,
+  pairs: readonly PairOutcome[],
+  before: ReadonlySet<string>,
+): ReadonlySet<string> {
+  const role = (id: string) =>
+    before.has(id) ? 'mains' : design.circuits.find((circuit) => circuit.id === id)?.role;
+  const demoted = pairs.flatMap(({ between, achieved }) => {
+    const roles = between.map(role);
+    const isolated = roles.indexOf('isolated');
+    return isolated >= 0 && roles.includes('mains') && !reaches(achieved, 'basic')
+      ? [between[isolated]!]
+      : [];
+  });
+  return new Set([...before, ...demoted]);
+}
+
+function judgeRoles(
+  judging: Judging,
+  design: Design,
+  choice: Choice,
+  filled: Filled,
+  coreBonds: readonly (string | null)[],
+  demoted: ReadonlySet<string>,
+): Outcome & { readonly filled: Filled } {
+  const { book } = judging;
+  const asMains: Design = {
+    ...design,
+    circuits: design.circuits.map((circuit) =>
+      demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit,
+    ),
+  };
+  const plain = workingVoltages(design);
+  const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
+  const least = book.leastThickness().value;
+  const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
+  const questions = asked.map(({ question }) => question);
+  const rules = solidRules(book);
+  const plan = searchPlan(questions, filled.stuffs, rules);
+  const strength = { leastThickness: least, weak: plan.weak };
+  const search = {
+    leastThickness: least,
+    design,
+    tools: { stuffs: plan.stuffs, rules },
+    plan,
+    cache: judging.cache,
+    printed: judging.printed,
+    reachOnly: judging.reachOnly,
+  };
+  const places = filled.builds.map((worse) =>
+    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
+  );
+  const sites = places.map((worse) =>
+    worse.flatMap((place) => coreBonds.map((core) => siteOf(search, place, core))),
+  );
+  const shortest = judging.printed
+    ? sites[0]!
+        .map((site) => shortestOfPairs(site, questions))
+        .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
+    : questions.map(noPaths);
+  const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
+    const { needed } = question;
+    const paths = bestOf(sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question)))));
+    const printedPaths = [...shortest[i]!.creepage, ...shortest[i]!.clearance];
+    // a pair that holds by length alone is still shown with its weakest path
+    const worst = printedPaths.reduce((a, b) => (isWorse(b, a) ? b : a), paths.worst);
+    const bridges = bridgesOf(judging, design, choice, question, stress);
+    const fromPaths = worst ? worst.grade : 'reinforced';
+    const low = bridges.reduce<FoundBridge | null>(
+      (worst, one) => (worst === null || heightOf(one.grade) < heightOf(worst.grade) ? one : worst),
+      null,
+    );
+    const byBridge = low !== null && heightOf(low.grade) < heightOf(fromPaths);
+    const failing = bridges.filter((one) => one.bridge.unsafe !== null || !reaches(one.grade, needed));
+    return {
+      between: question.between,
+      needed,
+      neededBecause,
+      stress,
+      transients: entering,
+      required,
+      achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
+      holding: byBridge ? low : worst,
+      shortest: shortest[i]!,
+      failing: [...failing, ...paths.failing],
+    };
+  });
+  const { build, sections } = places[0]![0]!;
+  const overfull = chamberFits(build).some(doesNotFit);
+  return { design, pairs, sections, build, coreBonds, overfull, filled };
+}
+
+/** Too high for the former, or a turn too wide for its place. */
+const doesNotFit = ({ used, available, layers }: ChamberFit): boolean =>
+  used > available || layers.some(({ tooWide }) => tooWide);
+
+interface AskedPair {
+  readonly question: PairQuestion;
+  readonly neededBecause: Because;
+  readonly stress: PairStressResult;
+  readonly entering: Transients;
+  readonly required: PairRequired;
+}
+
+/** What one pair asks; a demoted circuit counts as mains, but towards the mains itself basic is still asked of it. */
+function askPair(
+  book: Book,
+  design: Design,
+  asMains: Design,
+  demoted: ReadonlySet<string>,
+  choice: Choice,
+  own: PairStressResult,
+  raised: PairStressResult,
+): AskedPair {
+  const [a, b] = own.between;
+  const roleOf = (from: Design, id: string) => from.circuits.find((circuit) => circuit.id === id)!;
+  const towardsMains = [a, b].some((id) => roleOf(design, id).role === 'mains');
+  const source = (demoted.has(a) || demoted.has(b)) && !towardsMains ? asMains : design;
+  const stress = atWorst(book, source === design ? own : raised, choice);
+  const [circuitA, circuitB] = [roleOf(source, a), roleOf(source, b)];
+  const grade = book.neededGrade(circuitA.role, circuitB.role);
+  const needed = grade.value === 'functional' ? null : grade.value;
+  const entering = transients(book, design.supply, circuitA, circuitB);
+  const required = requiredFor(book, design, stress, entering, needed);
+  const asked = askedOf(required, choice.at === 'worst');
+  const question = { between: own.between, needed, required, asked };
+  return { question, neededBecause: grade.because, stress, entering, required };
+}
+
+/** What of a pair's stress is not known for sure is counted as chosen. */
+function atWorst(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
+  return atAnyFrequency(book, estimated(stress, choice), choice);
+}
+
+/** A computed figure holds within some percent: at worst it is that much higher. */
+function estimated(stress: PairStressResult, choice: Choice): PairStressResult {
+  if (!stress.estimate || choice.at === 'best') return stress;
+  const scaled = (value: number, from: string) =>
+    from === 'computed' ? value * (1 + ESTIMATE_WITHIN) : value;
+  const [rms, peak] = [scaled(stress.rms, stress.from.rms), scaled(stress.peak, stress.from.peak)];
+  const why = because('estimate-width', { within: ESTIMATE_WITHIN, rms, peak });
+  return { ...stress, rms: voltsRms(rms), peak: voltsPeak(peak), because: after(stress.because, why) };
+}
+
+/** A derivation with one step more at its end. */
+const after = (why: Because, step: Because): Because => ({ ...why, from: [...why.from, step] });
+
+/** A frequency that nobody gave is at worst the highest that the tables know, at best that of the supply. */
+function atAnyFrequency(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
+  const field = openFrequency(stress);
+  if (field === null || isBest(choice, field)) return stress;
+  const frequency = hertz(Math.max(stress.frequency, book.highestFrequency));
+  const why = because('frequency-not-given', { from: stress.frequency, value: frequency });
+  return { ...stress, frequency, because: after(stress.because, why) };
+}
+
+/** The field that would give the frequency; null where it is known, or no voltage is either. */
+export function openFrequency({ basis, notes }: PairStressResult): string | null {
+  const note = notes.find(({ kind }) => kind === 'frequency-not-given');
+  return note?.kind === 'frequency-not-given' && basis !== 'floor'
+    ? `workingVoltages[${note.entry}].frequency`
+    : null;
+}
+
+function bridgesOf(
+  { book }: Judging,
+  design: Design,
+  choice: Choice,
+  question: PairQuestion,
+  stress: PairStressResult,
+): readonly FoundBridge[] {
+  const [a, b] = question.between;
+  const creepage = question.required.creepage('IIIb');
+  const { clearance } = question.required;
+  const figures = [clearance.basic, clearance.reinforced, creepage.basic, creepage.reinforced];
+  const values = figures.flatMap((figure) => (isOutOfRange(figure) ? [] : [figure.value]));
+  const required =
+    values.length === 4
+      ? {
+          clearance: { basic: values[0]!, reinforced: values[1]! },
+          creepage: { basic: values[2]!, reinforced: values[3]! },
+        }
+      : null;
+  return design.bridges.flatMap((bridge, i) => {
+    if (!bridge.between.includes(a) || !bridge.between.includes(b)) return [];
+    const best = ['safetyClass', 'approval'].some((key) => choice.best.has(`bridges[${i}].${key}`));
+    const graded = gradeOfBridge(bridge, {
+      book,
+      barrier: question.needed !== null,
+      rms: stress.rms,
+      mains: mainsOf(design.supply).value,
+      category: design.supply.overvoltageCategory,
+      required,
+      at: choice.at === 'best' || best ? 'best' : 'worst',
+    });
+    return [{ kind: 'bridge', grade: graded.grade, bridge: graded }];
+  });
+}
+
+/** Alternatives that an unknown leaves open: the worse counts. */
+const worstOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => ({
+    worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
+    failing: [...a.failing, ...b.failing],
+  }));
+
+type Shortest = Record<Metric, (FoundPath | null)[]>;
+
+function shorterOf(a: Shortest, b: Shortest): Shortest {
+  const shorter = (metric: Metric) =>
+    a[metric].map((mine, k) => {
+      const other = b[metric][k] ?? null;
+      return other && (!mine || other.length < mine.length) ? other : mine;
+    });
+  return { creepage: shorter('creepage'), clearance: shorter('clearance') };
+}
+
+/** Choices of place at best: the better counts; no weak path at all is best. */
+const bestOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => (isWorse(a.worst, b.worst) ? b : a));

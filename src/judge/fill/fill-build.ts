@@ -1,0 +1,315 @@
+// From a design to complete builds for the solver: unknowns counted as chosen, wires and tapes looked up.
+// Where an unknown leaves a choice of place, several builds stand side by side (see `Filled.builds`).
+
+import { because } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import type { MaterialGroup } from '#standards/grade.ts';
+import { formerById } from '#standards/materials.ts';
+import type { Design, Layer, Side } from '#model/design.ts';
+import { isKnown, type Unknown } from '#model/reading.ts';
+import type {
+  Build,
+  BuildLayer,
+  BuildMargin,
+  BuildWire,
+  BuildWall,
+  Lay,
+  StuffId,
+} from '#solver/section/build.ts';
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Choice } from './choice.ts';
+import { type Counted, Filling } from './filling.ts';
+import { fillLeads } from './fill-leads.ts';
+import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
+import { fillWire } from './fill-wire.ts';
+import { metalTies } from '#judge/grade/metal-ties.ts';
+import type { Stuff } from '#judge/grade/stuff.ts';
+
+/** So far from the winding that the core above never limits. */
+const FAR = nm(100_000_000);
+/** Thickness of a wall that nobody knows: one ply of no length. */
+const NO_WALL = nm(1);
+/** Choices of place that are tried at best; further ones stand at worst. */
+const MOST_OPTIONS = 16;
+
+export interface Filled {
+  /** The better of the outer list counts, of the inner lists each the worse. */
+  readonly builds: readonly (readonly Build[])[];
+  readonly stuffs: readonly Stuff[];
+  readonly counted: readonly Counted[];
+  /** Circuits that the core may be tied to; null floating. The worst counts. */
+  readonly coreBonds: readonly (string | null)[];
+  readonly notJudged: readonly string[];
+  /** Tracking groups of the distances outside the window, in the order of the file. */
+  readonly outsideGroups: readonly MaterialGroup[];
+}
+
+export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
+  const filling = new Filling(choice);
+  const least = book.leastThickness().value;
+  const wires = new Map<string, BuildWire>(
+    design.windings.map((winding, w) => [
+      winding.id,
+      fillWire(filling, book, design, winding, `windings[${w}].wire`),
+    ]),
+  );
+  const leads = fillLeads(filling, design, wires, least);
+  const starts = startSides(filling, design);
+  const shell = fillFormer(filling, book, design);
+  const layers = (side: (winding: string) => Side): readonly BuildLayer[] =>
+    design.layers.map((layer, index) => fillLayer(filling, book, design, layer, index, wires, side));
+  const buildOf = (lays: readonly Lay[], side: (winding: string) => Side): Build => ({
+    ...shell,
+    layers: layers(side),
+    lays,
+  });
+  const laySets = leads.choices.reduce<readonly (readonly Lay[])[]>(
+    (sets, { options }) =>
+      sets.length * options.length > MOST_OPTIONS
+        ? sets.map((set) => [...set, ...options.flat()])
+        : sets.flatMap((set) => options.map((option) => [...set, ...option])),
+    [[]],
+  );
+  const sides = starts.both ? (['left', 'right'] as const) : (['left'] as const);
+  const sideFor = (other: Side) => (winding: string) => starts.known.get(winding) ?? other;
+  const builds = starts.best
+    ? laySets.flatMap((lays) => sides.map((side) => [buildOf(lays, sideFor(side))]))
+    : laySets.map((lays) => sides.map((side) => buildOf(lays, sideFor(side))));
+  const bonds = coreBonds(filling, design);
+  const outsideGroups = design.outside.map((entry, i) =>
+    groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),
+  );
+  // last, when every field has been asked for
+  const counted = [...filling.counted.values()];
+  return {
+    builds,
+    stuffs: filling.stuffs.all,
+    counted,
+    coreBonds: bonds,
+    notJudged: leads.notJudged,
+    outsideGroups,
+  };
+}
+
+/** At which side layers begin that are not spread over their width. */
+function startSides(filling: Filling, design: Design) {
+  const known = new Map<string, Side>();
+  let open = false;
+  let best = false;
+  design.windings.forEach((winding, w) => {
+    const matters = design.layers.some(
+      (layer) => layer.kind === 'winding' && layer.winding === winding.id && !layer.spread,
+    );
+    if (!matters) return;
+    const { leads } = winding;
+    const start = leads === 'not-judged' || 'kind' in leads ? null : leads.start;
+    const at = start === null || 'kind' in start ? null : start.at;
+    if (typeof at === 'string') known.set(winding.id, at);
+    else {
+      open = true;
+      best = filling.unknown(`windings[${w}].leads.start.at`, 'each side in turn') === 'best';
+    }
+  });
+  return { known, both: open, best };
+}
+
+function coreBonds(filling: Filling, design: Design): readonly (string | null)[] {
+  const { bond } = design.core;
+  const touched = metalTies(design, null).nameOf('core');
+  const bonded = design.circuits.some(({ id }) => id === touched) ? touched : null;
+  if (typeof bond !== 'string') {
+    const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
+    if (!best) return [bonded, ...design.circuits.map((circuit) => circuit.id)];
+  } else if (bond !== 'floating') return [bond];
+  return [bonded];
+}
+
+function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {
+  const { former, core, surroundings } = design;
+  const least = book.leastThickness().value;
+  const flange = isKnown(former.flange)
+    ? former.flange.value
+    : filling.unknown('former.flange', 'one ply of unknown strength') === 'best'
+      ? least
+      : NO_WALL;
+  const proven = surroundings.proof === 'tested';
+  return {
+    height: former.height.value,
+    wall: fillWall(filling, book, design),
+    flange,
+    split: former.split,
+    moulding: mouldingStuff(filling, design),
+    chambers: former.chambers.map((chamber) => chamber.width.value),
+    dividers: former.dividers.map((divider) => divider.value),
+    outerGap: outerGap(filling, design),
+    wrap: core.wrap ? fillSheet(filling, book, core.wrap, 'core.wrap') : null,
+    potted: surroundings.impregnation === 'potted' && proven,
+    closedJoint: closedJoint(filling, proven),
+  };
+}
+
+function fillWall(filling: Filling, book: Book, design: Design): BuildWall {
+  const { wall } = design.former;
+  switch (wall.kind) {
+    case 'moulded':
+      return { kind: 'moulded', thickness: wall.thickness.value };
+    case 'plies':
+      return { kind: 'plies', ...fillSheet(filling, book, wall, 'former.wall') };
+    case 'unknown': {
+      const best = filling.unknown('former.wall', 'one ply of unknown strength') === 'best';
+      return { kind: 'moulded', thickness: best ? book.leastThickness().value : NO_WALL };
+    }
+  }
+}
+
+function outerGap(filling: Filling, design: Design): Nm {
+  const { outerGap: gap } = design.core;
+  if (isKnown(gap)) return gap.value;
+  return filling.unknown('core.outerGap', '0 mm') === 'best' ? FAR : nm(0);
+}
+
+function mouldingStuff(filling: Filling, design: Design): StuffId {
+  const { material } = design.former;
+  const known = typeof material === 'string' ? groupOf(formerById(material)?.group ?? null) : material;
+  const group = groupOrAssumed(filling, known, 'former.material');
+  return filling.stuffs.id({
+    kind: 'wall',
+    alike: 'moulding',
+    group,
+    strength: null,
+    stated: false,
+    thickness: nm(0),
+    bonded: null,
+    layers: null,
+    because: because('moulding', { material: typeof material === 'string' ? material : null, group }),
+  });
+}
+
+function groupOrAssumed(filling: Filling, group: MaterialGroup | Unknown, field: string): MaterialGroup {
+  if (typeof group === 'string') return group;
+  return filling.unknown(field, 'tracking group IIIb') === 'best' ? 'IIIa' : 'IIIb';
+}
+
+function closedJoint(filling: Filling, proven: boolean): StuffId {
+  // a short closed joint is one ply of unknown strength: functional at worst, basic at best
+  const best = proven && filling.choice.at === 'best';
+  return filling.stuffs.id({
+    kind: 'closed-joint',
+    alike: 'closed joint',
+    group: 'IIIb',
+    strength: best ? 'whatever' : null,
+    stated: false,
+    thickness: nm(0),
+    bonded: null,
+    layers: null,
+    because: because('closed-joint', { proven }),
+  });
+}
+
+function fillLayer(
+  filling: Filling,
+  book: Book,
+  design: Design,
+  layer: Layer,
+  index: number,
+  wires: ReadonlyMap<string, BuildWire>,
+  startsAt: (winding: string) => Side,
+): BuildLayer {
+  const field = `layers[${index}]`;
+  const margins = fillMargins(filling, design, layer, index, wires);
+  const placed = { index, chamber: layer.chamber, margins };
+  switch (layer.kind) {
+    case 'winding': {
+      const winding = design.windings.find(({ id }) => id === layer.winding)!;
+      const w = design.windings.indexOf(winding);
+      return {
+        kind: 'winding',
+        ...placed,
+        winding: winding.id,
+        circuit: winding.circuit,
+        turns: layer.turns,
+        strands: layer.strands,
+        spread: layer.spread,
+        startsAt: startsAt(winding.id),
+        wire: wires.get(winding.id)!,
+        anchored: winding.anchored && isShown(design, `windings[${w}].anchored`),
+        extent: layer.extent && { from: layer.extent.from.value, to: layer.extent.to.value },
+      };
+    }
+    case 'tape':
+      return {
+        kind: 'tape',
+        ...placed,
+        ...fillSheet(filling, book, layer, field, { bonded: layer.bonded ? index : null }),
+        inset: { left: layer.inset.left.value, right: layer.inset.right.value },
+        cemented: layer.cemented && design.surroundings.proof === 'tested',
+        turnUp: layer.turnUp && isShown(design, `${field}.turnUp`) ? layer.turnUp.value : nm(0),
+      };
+    case 'screen':
+      return {
+        kind: 'screen',
+        ...placed,
+        circuit: layer.circuit,
+        id: layer.id ?? unusedName(design, `screen ${index + 1}`),
+        // a screen of no thickness is there all the same
+        thickness: nm(Math.max(1, layer.thickness.value)),
+        overlap: layer.overlap && fillSheet(filling, book, layer.overlap, `${field}.overlap`),
+        inset: { left: layer.inset.left.value, right: layer.inset.right.value },
+      };
+  }
+}
+
+/** A name that no circuit, part or other screen has. */
+function unusedName({ circuits, parts, layers }: Design, wish: string): string {
+  const named = layers.map((layer) => (layer.kind === 'screen' ? layer.id : null));
+  const taken = [...circuits.map(({ id }) => id), ...parts.map(({ id }) => id), ...named];
+  let name = wish;
+  while (taken.includes(name)) name += '*';
+  return name;
+}
+
+/** Credit only where an entry of evidence names the field. */
+const isShown = (design: Design, field: string): boolean =>
+  design.evidence.some((entry) => entry.fields.includes(field));
+
+function fillMargins(
+  filling: Filling,
+  design: Design,
+  layer: Layer,
+  index: number,
+  wires: ReadonlyMap<string, BuildWire>,
+): Record<Side, BuildMargin> {
+  const widest = widestMargins(design, layer, wires);
+  const fill = (side: Side): BuildMargin => {
+    const margin = layer.margins[side];
+    const field = `layers[${index}].margins.${side}`;
+    const width = isKnown(margin.width)
+      ? margin.width.value
+      : filling.unknown(`${field}.width`, '0 mm') === 'best'
+        ? widest
+        : nm(0);
+    return {
+      width,
+      // a block of no height is none
+      filled: margin.filled && margin.height?.value !== 0,
+      height: margin.height?.value ?? null,
+      moulded: margin.moulded,
+      stuff: fillBlock(filling, margin, field),
+    };
+  };
+  return { left: fill('left'), right: fill('right') };
+}
+
+/** The widest that an unknown margin can be with the turns keeping their rows; shared where both are unknown. */
+function widestMargins(design: Design, layer: Layer, wires: ReadonlyMap<string, BuildWire>): Nm {
+  if (layer.kind !== 'winding') return nm(0);
+  const { left, right } = layer.margins;
+  const known = [left.width, right.width].filter(isKnown).reduce((sum, width) => sum + width.value, 0);
+  const unknowns = [left.width, right.width].filter((width) => !isKnown(width)).length;
+  if (unknowns === 0) return nm(0);
+  const room = design.former.chambers[layer.chamber]!.width.value - known;
+  const perTurn = wires.get(layer.winding)!.overall * layer.strands;
+  const rows = Math.ceil(layer.turns / Math.max(1, Math.floor(room / perTurn)));
+  const needed = Math.ceil(layer.turns / rows) * perTurn;
+  return nm(Math.max(0, Math.floor((room - needed) / unknowns)));
+}

@@ -1,0 +1,225 @@
+// Every way in which leads, links and screen leads may lie. At worst all that an unknown leaves open stand side by
+// side; at best each is a choice of which the better counts.
+
+import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
+import { linkGaps } from '#model/read/link-gaps.ts';
+import type { Unknown } from '#model/reading.ts';
+import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
+import type { Nm } from '#units/quantity.ts';
+import type { Filling } from './filling.ts';
+import { fillSleeve } from './fill-solid.ts';
+
+/** Sets of lays of which one is true; at worst there is one set, that holds them all. */
+export interface LeadChoices {
+  readonly options: readonly (readonly Lay[])[];
+}
+
+export interface FilledLeads {
+  readonly choices: readonly LeadChoices[];
+  /** What is left out of the judgement, in words. */
+  readonly notJudged: readonly string[];
+}
+
+interface Where {
+  readonly name: string;
+  readonly field: string;
+  readonly circuit: string;
+  readonly layer: number;
+  readonly wire: BuildWire;
+  readonly kind: Lay['kind'];
+  readonly upTo: number | null;
+}
+
+const SIDES: readonly Side[] = ['left', 'right'];
+const NONE: LeadChoices = { options: [[]] };
+
+export function fillLeads(
+  filling: Filling,
+  design: Design,
+  wires: ReadonlyMap<string, BuildWire>,
+  leastThickness: Nm,
+): FilledLeads {
+  const choices: LeadChoices[] = [];
+  const notJudged: string[] = [];
+  design.windings.forEach((winding, w) => {
+    const mine = design.layers.flatMap((layer, i) =>
+      layer.kind === 'winding' && layer.winding === winding.id ? [i] : [],
+    );
+    if (mine.length === 0) return;
+    const wire = wires.get(winding.id)!;
+    const at = (end: 'start' | 'finish'): Where => ({
+      name: `${winding.id} ${end}`,
+      field: `windings[${w}].leads`,
+      circuit: winding.circuit,
+      layer: end === 'start' ? mine[0]! : mine.at(-1)!,
+      wire,
+      kind: 'lead',
+      upTo: null,
+    });
+    const { leads } = winding;
+    if (leads === 'not-judged') notJudged.push(`leads of ${winding.id}`);
+    else if ('kind' in leads) {
+      const best = filling.unknown(`windings[${w}].leads`, 'unsleeved risers, at either side') === 'best';
+      choices.push(...(best ? [] : [unknownLead(at('start')), unknownLead(at('finish'))]));
+    } else {
+      for (const end of ['start', 'finish'] as const) {
+        const field = `windings[${w}].leads.${end}`;
+        choices.push(leadChoices(filling, leads[end], { ...at(end), field }, leastThickness));
+        const known = leads[end];
+        if (!isUnknown(known) && known.bareFrom.kind === 'unknown')
+          notJudged.push(`stripped end of ${winding.id} ${end}`);
+      }
+    }
+    choices.push(...linkChoices(filling, design, winding, w, wire, leastThickness));
+    // nothing says how it gets over the divider
+    if (new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1)
+      notJudged.push(`link of ${winding.id} from chamber to chamber`);
+  });
+  const screens = screenLeads(filling, design, leastThickness);
+  return { choices: [...choices, ...screens.choices], notJudged: [...notJudged, ...screens.notJudged] };
+}
+
+const isUnknown = <T extends object>(value: T | Unknown): value is Unknown =>
+  'kind' in value && value.kind === 'unknown';
+
+/** Nothing is known: an unsleeved riser, at either side. */
+const unknownLead = (where: Where): LeadChoices => ({
+  options: [SIDES.map((side) => lay(where, side, side, 'riser', null, 0, null, `${where.name} ${side}`))],
+});
+
+function lay(
+  where: Where,
+  at: Side,
+  exit: Side,
+  way: Lay['way'],
+  sleeve: BuildSleeve | null,
+  crossTape: number,
+  apart: Nm | null,
+  name: string,
+): Lay {
+  const { circuit, layer, wire, kind, upTo } = where;
+  return {
+    name,
+    group: where.name,
+    circuit,
+    layer,
+    at,
+    exit,
+    way,
+    wire,
+    sleeve,
+    crossTape,
+    upTo,
+    kind,
+    apart,
+  };
+}
+
+function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, leastThickness: Nm): LeadChoices {
+  const { field } = where;
+  if (isUnknown(lead)) {
+    return filling.unknown(field, 'an unsleeved riser, at either side') === 'best'
+      ? NONE
+      : unknownLead(where);
+  }
+  const sleeve = sleeveOf(filling, lead.sleeve, `${field}.sleeve`, leastThickness);
+  const sideOf = (side: Side | Unknown, name: string): { sides: readonly Side[]; best: boolean } =>
+    typeof side === 'string'
+      ? { sides: [side], best: false }
+      : { sides: SIDES, best: filling.unknown(`${field}.${name}`, 'each side in turn') === 'best' };
+  const at = sideOf(lead.at, 'at');
+  const exit = sideOf(lead.exit, 'exit');
+  const way = wayOf(filling, lead.way, field);
+  if (sleeve === 'strong') return NONE;
+  const many = at.sides.length * exit.sides.length > 1;
+  const lays = at.sides.flatMap((from) =>
+    exit.sides.map((to) => {
+      const name = many ? `${where.name} ${from === to ? to : `${from} to ${to}`}` : where.name;
+      return lay(where, from, to, way, sleeve, lead.crossTape, lead.apart?.value ?? null, name);
+    }),
+  );
+  return at.best || exit.best ? { options: lays.map((one) => [one]) } : { options: [lays] };
+}
+
+/** A lead over the rim lies like a riser: it climbs the flange above its own layer. */
+function wayOf(filling: Filling, way: Lead['way'], field: string): Lay['way'] {
+  if (typeof way === 'string') return way === 'slot' ? 'slot' : 'riser';
+  return filling.unknown(`${field}.way`, 'a riser') === 'best' ? 'slot' : 'riser';
+}
+
+function sleeveOf(
+  filling: Filling,
+  sleeve: Sleeve | null | Unknown,
+  field: string,
+  leastThickness: Nm,
+): BuildSleeve | null | 'strong' {
+  if (sleeve === null) return null;
+  if (isUnknown(sleeve)) return filling.unknown(field, 'no sleeve') === 'best' ? 'strong' : null;
+  return fillSleeve(filling, sleeve, field, leastThickness);
+}
+
+function linkChoices(
+  filling: Filling,
+  design: Design,
+  winding: Winding,
+  w: number,
+  wire: BuildWire,
+  leastThickness: Nm,
+): readonly LeadChoices[] {
+  const gaps = linkGaps(design.layers, winding.id);
+  const { links } = winding;
+  if ('kind' in links) {
+    const best = filling.unknown(`windings[${w}].links`, 'unsleeved risers, at either side') === 'best';
+    if (best) return [];
+  }
+  return gaps.map(({ inner, outer }, i) => {
+    const where: Where = {
+      name: `${winding.id} link ${i + 1}`,
+      field: `windings[${w}].links[${i}]`,
+      circuit: winding.circuit,
+      layer: inner,
+      wire,
+      kind: 'link',
+      upTo: outer,
+    };
+    return 'kind' in links || !links[i]
+      ? unknownLead(where)
+      : oneLink(filling, links[i], where, leastThickness);
+  });
+}
+
+function oneLink(filling: Filling, link: Link, where: Where, leastThickness: Nm): LeadChoices {
+  const { field, name } = where;
+  const sleeve = sleeveOf(filling, link.sleeve, `${field}.sleeve`, leastThickness);
+  const unknownSide = typeof link.side !== 'string';
+  const best = unknownSide && filling.unknown(`${field}.side`, 'each side in turn') === 'best';
+  if (sleeve === 'strong') return NONE;
+  const sides = typeof link.side === 'string' ? [link.side] : SIDES;
+  const lays = sides.map((side) =>
+    lay(where, side, side, 'riser', sleeve, 0, null, unknownSide ? `${name} ${side}` : name),
+  );
+  return best ? { options: lays.map((one) => [one]) } : { options: [lays] };
+}
+
+function screenLeads(filling: Filling, design: Design, leastThickness: Nm): FilledLeads {
+  const choices: LeadChoices[] = [];
+  const notJudged: string[] = [];
+  design.layers.forEach((layer, i) => {
+    if (layer.kind !== 'screen' || layer.circuit === null || layer.lead === null) return;
+    const wire = { overall: layer.thickness.value, metal: null, cover: null, bare: true, slumps: false };
+    const name = `screen ${i + 1}`;
+    const field = `layers[${i}].lead`;
+    const where: Where = {
+      name,
+      field,
+      circuit: layer.circuit,
+      layer: i,
+      wire,
+      kind: 'screen-lead',
+      upTo: null,
+    };
+    if (layer.lead === 'not-judged') notJudged.push(`lead of ${name}`);
+    else choices.push(leadChoices(filling, layer.lead, where, leastThickness));
+  });
+  return { choices, notJudged };
+}

@@ -1,0 +1,161 @@
+// Sheets, blocks and sleeves of a build: thickness, strength and tracking group from the file or the tables.
+
+import { because } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import type { MaterialGroup } from '#standards/grade.ts';
+import { filmBreakdown, sleeveById, tapeById, type Figure } from '#standards/materials.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
+import type { Margin, Sheet, Sleeve, Withstand } from '#model/design.ts';
+import type { Unknown } from '#model/reading.ts';
+import { isKnown } from '#model/reading.ts';
+import type { BuildSheet, BuildSleeve, StuffId } from '#solver/section/build.ts';
+import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
+import type { Filling } from './filling.ts';
+import type { Strength } from '#judge/grade/stuff.ts';
+
+/** Plies that an unknown count has at its best: as many as any rule asks for. */
+const PLIES_AT_BEST = 3;
+
+/** So far inside that a sleeve's end lies flush with the winding's. */
+const FLUSH = nm(1_000_000_000);
+
+/** Strength is compared as peak: rms times the square root of two, direct voltage as it is. */
+export const peakOf = (withstand: Withstand): VoltsPeak =>
+  withstand.kind === 'dc' ? voltsPeak(withstand.value) : voltsPeak(withstand.value * Math.SQRT2);
+
+const isWithstand = (value: Withstand | Unknown): value is Withstand => value.kind !== 'unknown';
+
+export interface FillSheetOptions {
+  readonly bonded?: number | null;
+}
+
+export function fillSheet(
+  filling: Filling,
+  book: Book,
+  sheet: Sheet,
+  field: string,
+  options: FillSheetOptions = {},
+): BuildSheet {
+  const tape = sheet.material === null ? null : tapeById(sheet.material);
+  const plyThickness = sheet.plyThickness?.value ?? tape?.total.value ?? nm(60_000);
+  const plies =
+    typeof sheet.plies === 'number'
+      ? sheet.plies
+      : filling.unknown(`${field}.plies`, 'one ply') === 'best'
+        ? PLIES_AT_BEST
+        : 1;
+  const { strength, why } = sheetStrength(filling, book, sheet, field);
+  const stuff = filling.stuffs.id({
+    kind: 'sheet',
+    alike: `${sheet.material ?? field} ${plyThickness}`,
+    group: groupOf(tape?.group ?? null),
+    strength,
+    stated: isWithstand(sheet.plyWithstand),
+    thickness: plyThickness,
+    bonded: options.bonded ?? null,
+    layers: null,
+    because: why,
+  });
+  return { plies, plyThickness, stuff };
+}
+
+function sheetStrength(
+  filling: Filling,
+  book: Book,
+  sheet: Sheet,
+  field: string,
+): { readonly strength: Strength; readonly why: ReturnType<typeof because> } {
+  const { plyWithstand: stated, material } = sheet;
+  if (isWithstand(stated)) {
+    const peak = peakOf(stated);
+    return {
+      strength: peak,
+      why: because('stated-withstand', {
+        field: `${field}.plyWithstand`,
+        value: stated.value,
+        shape: stated.kind,
+        peak,
+      }),
+    };
+  }
+  const tape = material === null ? null : tapeById(material);
+  const share = book.filmShare;
+  const film = sheet.film && material !== null ? filmBreakdown(material, sheet.film.value) : null;
+  const least = film ? (isOutOfRange(film) ? null : film.value) : (tape?.leastBreakdown?.value ?? null);
+  const peak = least === null ? null : voltsPeak(least * share.value * Math.SQRT2);
+  const says =
+    peak === null || least === null
+      ? 'no strength shown'
+      : `${Math.round(share.value * 100)} % of ${least / 1000} kV rms, a table figure`;
+  // a file that is silent leaves our reading of the table; one that says unknown says that nobody knows
+  const kind = stated.leftOut ? 'house-rule' : 'unknown';
+  if (filling.unknown(`${field}.plyWithstand`, says, kind) === 'best') {
+    return { strength: 'whatever', why: because('taken-to-stand', { field: `${field}.plyWithstand` }) };
+  }
+  const cites = tape?.leastBreakdown ? [tape.leastBreakdown.cite] : [];
+  const from = film && !isOutOfRange(film) ? [film.because, share.because] : [share.because];
+  const values = { material, breakdown: least, share: share.value, peak };
+  return { strength: peak, why: because(peak === null ? 'no-strength' : 'film-share', values, cites, from) };
+}
+
+/** An unlisted group counts as the worst. */
+export const groupOf = (group: Figure<MaterialGroup> | null): MaterialGroup => group?.value ?? 'IIIb';
+
+export function fillBlock(filling: Filling, margin: Margin, field: string): StuffId {
+  const tape = margin.material === null ? null : tapeById(margin.material);
+  return filling.stuffs.id({
+    kind: 'block',
+    alike: 'block',
+    group: groupOf(tape?.group ?? null),
+    strength: thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled && margin.moulded),
+    stated: isWithstand(margin.withstand),
+    thickness: nm(0),
+    bonded: null,
+    layers: null,
+    because: because('margin-block', { field }),
+  });
+}
+
+/** Blocks and thin sleeves: nothing is shown unless a withstand is stated. */
+function thinStrength(
+  filling: Filling,
+  withstand: Withstand | Unknown,
+  field: string,
+  asked: boolean,
+): Strength {
+  if (isWithstand(withstand)) return peakOf(withstand);
+  if (!asked) return null;
+  return filling.unknown(field, 'no strength shown') === 'best' ? 'whatever' : null;
+}
+
+/** Null: nothing of it is shown. `strong`: at its best, so that the lead cannot matter. */
+export function fillSleeve(
+  filling: Filling,
+  sleeve: Sleeve,
+  field: string,
+  leastThickness: Nm,
+): BuildSleeve | null | 'strong' {
+  const known = (part: 'wall' | 'into') => {
+    const reading = sleeve[part];
+    if (isKnown(reading)) return reading.value;
+    return filling.unknown(`${field}.${part}`, '0 mm') === 'best' ? null : nm(0);
+  };
+  const [knownWall, knownInto] = [known('wall'), known('into')];
+  if (knownWall === null && knownInto === null) return 'strong';
+  // one of the two that is known holds at best as well: a thin wall stays thin, a short sleeve short
+  const [wall, into] = [knownWall ?? leastThickness, knownInto ?? FLUSH];
+  if (wall === 0) return null;
+  const material = sleeve.material === null ? null : sleeveById(sleeve.material);
+  const stuff = filling.stuffs.id({
+    kind: 'sleeve',
+    alike: 'sleeve',
+    group: groupOf(material?.group ?? null),
+    strength: thinStrength(filling, sleeve.withstand, `${field}.withstand`, wall < leastThickness),
+    stated: isWithstand(sleeve.withstand),
+    thickness: wall,
+    bonded: null,
+    layers: null,
+    because: because('sleeve', { field, wall: inMm(wall) }),
+  });
+  return { wall, into, stuff };
+}

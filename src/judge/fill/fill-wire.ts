@@ -1,0 +1,191 @@
+// The wire of a winding: overall diameter, and what of its cover counts.
+
+import { because, type Because } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import {
+  fullyInsulatedBreakdown,
+  fullyInsulatedWire,
+  insulatedWireOverall,
+  litzOverall,
+  roundWire,
+} from '#standards/materials.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
+import type { Design, Winding, Wire } from '#model/design.ts';
+import type { BuildCover, BuildWire } from '#solver/section/build.ts';
+import { nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
+import type { Filling } from './filling.ts';
+import type { Stuff } from '#judge/grade/stuff.ts';
+
+/** A cover that is certified and strong, where nothing of it is known and all is taken at its best. */
+const CERTIFIED = 3;
+
+export function fillWire(
+  filling: Filling,
+  book: Book,
+  design: Design,
+  winding: Winding,
+  field: string,
+): BuildWire & { readonly because: Because } {
+  const { wire } = winding;
+  const overall = overallOf(filling, wire, field);
+  const plain = {
+    overall: overall.value,
+    metal: metalOf(wire, overall.value),
+    cover: null,
+    bare: wire.kind === 'bare',
+    slumps: true,
+  };
+  if (typeof wire.kind !== 'string') {
+    const best = filling.unknown(`${field}.kind`, 'enamelled wire') === 'best';
+    const cover = best ? certified(filling, overall.value, wire, winding, CERTIFIED, book) : null;
+    return { ...plain, cover, slumps: cover === null, because: overall.because };
+  }
+  switch (wire.kind) {
+    case 'bare':
+    case 'enamelled':
+    case 'litz':
+      return { ...plain, because: overall.because };
+    case 'layer-insulated': {
+      const layers = layersOf(filling, design, wire, field);
+      const cover = layers === null ? null : certified(filling, overall.value, wire, winding, layers, book);
+      return { ...plain, cover, slumps: false, because: overall.because };
+    }
+    case 'fully-insulated':
+      return { ...fullCover(filling, book, wire, winding, overall.value, field), because: overall.because };
+  }
+}
+
+/** Certified layers that count; null where the cover earns nothing. */
+function layersOf(filling: Filling, design: Design, wire: Wire, field: string): 1 | 2 | 3 | null {
+  let approved = wire.approval === 'wire-annex';
+  if (typeof wire.approval !== 'string') {
+    const proposed = wire.approval.leftOut && design.origin !== 'dissected';
+    approved = proposed || filling.unknown(`${field}.approval`, 'a cover that earns nothing') === 'best';
+  }
+  if (typeof wire.insulationLayers === 'number') return approved ? wire.insulationLayers : null;
+  const best = filling.unknown(`${field}.insulationLayers`, 'a cover that earns nothing') === 'best';
+  return approved && best ? CERTIFIED : null;
+}
+
+function certified(
+  filling: Filling,
+  overall: Nm,
+  wire: Wire,
+  winding: Winding,
+  layers: 1 | 2 | 3,
+  book: Book,
+): BuildCover {
+  const rule = book.wireLayers(layers);
+  const stuff = filling.stuffs.id(
+    coverStuff(
+      'cover',
+      winding,
+      null,
+      layers,
+      because('wire-cover', { winding: winding.id, layers }, [], [rule.because]),
+    ),
+    winding.id,
+  );
+  return { thickness: coverThickness(overall, wire), plies: layers === 3 ? null : layers, stuff };
+}
+
+function fullCover(
+  filling: Filling,
+  book: Book,
+  wire: Wire,
+  winding: Winding,
+  overall: Nm,
+  field: string,
+): BuildWire {
+  const grade = typeof wire.grade === 'number' ? wire.grade : null;
+  const best = grade === null && filling.unknown(`${field}.grade`, 'the lowest grade, 3') === 'best';
+  const conductor = wire.conductor?.value ?? overall;
+  const listed = fullyInsulatedWire(conductor, (grade ?? 3) as 3);
+  const least = isOutOfRange(listed) ? fullyInsulatedBreakdown(conductor, overall) : listed;
+  const breakdown = isOutOfRange(least)
+    ? null
+    : typeof least.value === 'number'
+      ? least.value
+      : least.value.leastBreakdown;
+  const share = book.filmShare;
+  const peak = breakdown === null ? null : voltsPeak(voltsRms(breakdown * share.value) * Math.SQRT2);
+  const why = because(
+    'full-cover',
+    { winding: winding.id, grade, breakdown, peak },
+    [],
+    [least.because, share.because],
+  );
+  const strength = best ? 'whatever' : peak;
+  const stuff = filling.stuffs.id(coverStuff('full-cover', winding, strength, null, why), winding.id);
+  return {
+    overall,
+    metal: metalOf(wire, overall),
+    cover: { thickness: coverThickness(overall, wire), plies: 1, stuff },
+    bare: false,
+    slumps: false,
+  };
+}
+
+const coverStuff = (
+  kind: 'cover' | 'full-cover',
+  winding: Winding,
+  strength: Stuff['strength'],
+  layers: Stuff['layers'],
+  why: Because,
+): Stuff => ({
+  kind,
+  alike: winding.id,
+  group: 'IIIb',
+  strength,
+  stated: false,
+  thickness: nm(0),
+  bonded: null,
+  layers,
+  because: why,
+});
+
+const metalOf = ({ kind, conductor }: Wire, overall: Nm): Nm | null =>
+  kind === 'litz' || !conductor || conductor.value > overall ? null : conductor.value;
+
+/** Half the growth of the diameter; a quarter of the whole where the conductor is not known or not smaller. */
+function coverThickness(overall: Nm, wire: Wire): Nm {
+  const conductor = wire.conductor?.value ?? 0;
+  const growth = conductor > 0 && conductor < overall ? overall - conductor : overall / 2;
+  return nm(Math.max(1, Math.floor(growth / 2)));
+}
+
+function overallOf(
+  filling: Filling,
+  wire: Wire,
+  field: string,
+): { readonly value: Nm; readonly because: Because } {
+  if (wire.overallDiameter) {
+    return { value: wire.overallDiameter.value, because: because('stated-diameter', { field }) };
+  }
+  const conductor = wire.conductor?.value ?? nm(0);
+  const kind = typeof wire.kind === 'string' ? wire.kind : 'enamelled';
+  if (kind === 'bare') return { value: conductor, because: because('bare-wire', { field }) };
+  if (kind === 'layer-insulated') return insulatedWireOverall(conductor);
+  const grade = gradeOf(filling, wire, field, kind === 'fully-insulated' ? 3 : 1);
+  const found =
+    kind === 'fully-insulated'
+      ? fullyInsulatedWire(conductor, grade as 3)
+      : kind === 'litz'
+        ? litzOverall(conductor, grade as 1, wire.litzStrands ?? 1, wire.served ? 'single' : 'none')
+        : roundWire(conductor, grade as 1);
+  if (isOutOfRange(found)) {
+    // beyond the tables: enamel of a tenth of the diameter, which the file should state
+    filling.unknown(`${field}.overallDiameter`, 'a tenth more than the conductor, for no table lists it');
+    return { value: nm(Math.round(conductor * 1.1)), because: found.because };
+  }
+  return {
+    value: typeof found.value === 'number' ? found.value : found.value.overall,
+    because: found.because,
+  };
+}
+
+function gradeOf(filling: Filling, wire: Wire, field: string, lowest: number): number {
+  if (typeof wire.grade === 'number') return wire.grade;
+  filling.unknown(`${field}.grade`, `grade ${lowest}`);
+  return lowest;
+}

@@ -1,0 +1,119 @@
+// How the sections of a build are searched so that nothing that could decide is missed and nothing else is followed:
+// which solids grading counts, how far, and which tracking groups can be taken together.
+
+import { CLASSES } from '#solver/paths/code.ts';
+import type { Counting } from '#solver/paths/counting.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { VoltsPeak } from '#units/quantity.ts';
+import type { PairQuestion } from './asked.ts';
+import { solidInsulations, type SolidRules, stands } from './solid-grade.ts';
+import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
+
+export interface SearchPlan {
+  readonly grading: Counting;
+  /** As grading knows them: those that the search cannot tell apart any more are worth nothing. */
+  readonly stuffs: readonly Stuff[];
+  /** A piece longer than this is reinforced by its distance alone, for every pair. */
+  readonly longest: Readonly<Record<Metric, number>>;
+  /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
+  readonly trackingRank: readonly number[];
+  /** Solids whose stated strength is under a test: thick as they may be, a path goes through them. */
+  readonly weak: readonly number[];
+  /** Conductors of which one lies at an end of every piece that grading asks for. */
+  readonly ends: (conductor: string) => boolean;
+  /** Tells `ends` apart in a cache. */
+  readonly endsName: string;
+}
+
+export function searchPlan(
+  questions: readonly PairQuestion[],
+  stuffs: readonly Stuff[],
+  rules: SolidRules,
+): SearchPlan {
+  const ranks = mergedRanks(questions);
+  const worst = (metric: Metric) =>
+    Math.max(
+      ...questions.flatMap(({ asked }) =>
+        GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
+      ),
+    );
+  const others = farEnds(questions);
+  const grading = gradingCount(questions, stuffs, rules);
+  return {
+    stuffs: stuffs.map((stuff, id) =>
+      grading.classOf(id) === null ? { ...stuff, strength: null, layers: null } : stuff,
+    ),
+    ends: (conductor) => !others.has(conductor),
+    endsName: [...others].join(','),
+    grading,
+    longest: { creepage: worst('creepage'), clearance: worst('clearance') },
+    trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
+    weak: stuffs.flatMap((stuff, id) =>
+      stuff.stated && questions.some(({ asked }) => !stands(stuff.strength, asked.creepage.levels.reinforced))
+        ? [id]
+        : [],
+    ),
+  };
+}
+
+/**
+ * Circuits that need not be searched from: the other end of every pair that asks for something is searched from, and so
+ * is everything that floats.
+ */
+function farEnds(questions: readonly PairQuestion[]): ReadonlySet<string> {
+  const circuits = [...new Set(questions.flatMap(({ between }) => between))];
+  const asked = questions.filter(({ needed }) => needed !== null);
+  const far = new Set<string>();
+  for (const circuit of circuits) {
+    const meets = asked.some(
+      ({ between }) => between.includes(circuit) && between.some((end) => far.has(end)),
+    );
+    if (!meets) far.add(circuit);
+  }
+  return far;
+}
+
+/** For every group the worst one of which no pair asks more. */
+function mergedRanks(questions: readonly PairQuestion[]): readonly number[] {
+  const same = (a: number, b: number) =>
+    questions.every(({ asked }) => {
+      const [one, other] = [asked.creepage.distance(a), asked.creepage.distance(b)];
+      return one.basic === other.basic && one.reinforced === other.reinforced;
+    });
+  return GROUPS.map((_, rank) => Math.max(...GROUPS.map((__, other) => (same(rank, other) ? other : rank))));
+}
+
+/** Counts each stuff that is worth something; enough is as many of one as are reinforced for every pair. */
+function gradingCount(
+  questions: readonly PairQuestion[],
+  stuffs: readonly Stuff[],
+  rules: SolidRules,
+): Counting {
+  const classes = new Map<number, number>();
+  const enough: (number | undefined)[] = [];
+  const highest: VoltsPeak[] = questions.flatMap(({ asked }) => asked.creepage.levels.reinforced ?? []);
+  const unanswered = questions.some(({ asked }) => asked.creepage.levels.reinforced === null);
+  const top = unanswered ? null : (Math.max(...highest) as VoltsPeak);
+  stuffs.forEach((stuff, id) => {
+    // more classes than a search tells apart: the rest counts for nothing, in grading too
+    if (stuff.strength === null && stuff.layers === null) return;
+    if (classes.size >= CLASSES) return;
+    const cls = classes.size;
+    classes.set(id, cls);
+    enough[cls] = stuff.kind === 'sheet' ? pliesEnough(id, stuffs, top, rules) : undefined;
+  });
+  const name = `grading ${[...classes.keys()].join(',')}/${enough.map((most) => most ?? '').join(',')}`;
+  return { classOf: (stuff) => classes.get(stuff) ?? null, enough, byRank: true, name };
+}
+
+function pliesEnough(
+  id: number,
+  stuffs: readonly Stuff[],
+  level: VoltsPeak | null,
+  rules: SolidRules,
+): number | undefined {
+  const levels = { basic: level, reinforced: level };
+  return [rules.alone, rules.anyTwo].find((count) =>
+    solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some((one) => one.reinforced),
+  );
+}

@@ -1,0 +1,214 @@
+// The judgement of a design: what is needed and achieved between every two circuits, and the verdict over all.
+// Judged twice, with all unknowns at worst and all at best; what differs is not shown.
+
+import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
+import { ruleBook } from '#books/book.ts';
+import type { Design } from '#model/design.ts';
+import type { Build } from '#solver/section/build.ts';
+import { chamberFits } from '#solver/section/lay-out.ts';
+import type { Section } from '#solver/section/section.ts';
+import { type Turn, turnsOf } from '#solver/section/turns.ts';
+import { heatOf } from '#stress/heat/heat.ts';
+import { inMm, type Nm } from '#units/quantity.ts';
+import { assumptionsOf, openFrequencies, unknownBridgeFields } from '#judge/verdict/assumptions.ts';
+import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
+import { BEST } from '#judge/fill/choice.ts';
+import { decidersOf } from '#judge/cases/deciders.ts';
+import { reaches } from '#judge/grade/grade.ts';
+import { judgeOnce, openFrequency } from '#judge/cases/judge-once.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import { PathCache } from '#judge/paths/path-cache.ts';
+import { printPair } from '#judge/verdict/print-pair.ts';
+import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
+import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
+import { undrawnCircuits } from '#judge/fill/undrawn.ts';
+import type { Answer, CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
+import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
+
+export interface Judgement {
+  readonly verdict: Verdict;
+  /** As judged at worst, intervals nominal; the plain one first. */
+  readonly sections: readonly Section[];
+  /** Turns of every section by its name, worked out only when asked for. */
+  readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
+}
+
+/** A judgement before its turns are asked for: data without a function, which may go from one thread to another. */
+export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections'> {
+  /** What the sections are of. */
+  readonly build: Build;
+}
+
+/** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
+export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
+  withTurns(judgePlain(design, cache));
+
+export const withTurns = ({ verdict, sections, build }: PlainJudgement): Judgement => ({
+  verdict,
+  sections,
+  turns: {
+    get: (name) => {
+      const section = sections.find((each) => each.name === name);
+      return section && turnsOf(build, section);
+    },
+  },
+});
+
+export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
+  const book = ruleBook(design.rules);
+  if (!book) throw new Error(`no rule book ${design.rules}`);
+  cache.nextGeneration();
+  const judging = { book, cache, printed: false, reachOnly: false };
+  const worst = judgeWorst({ ...judging, printed: true }, design);
+  const best = bestPairs(judging, design, worst);
+  const undrawn = undrawnCircuits(design);
+  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
+  const { filled, build, sections } = worst.nominal;
+  const { overfull } = worst;
+  const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
+  const open = new Set(
+    answers.flatMap((answer, i) => (answer === 'not-shown' && short(worst.pairs[i]!) ? [i] : [])),
+  );
+  const fields = [
+    ...filled.counted.map(({ field }) => field),
+    ...design.bridges.flatMap(unknownBridgeFields),
+    ...openFrequencies(worst.pairs).map(({ field }) => field),
+  ];
+  const deciders = decidersOf(judging, design, fields, open, worst.ends);
+  const heat = heatOf(design, book);
+  const hot = hotSpot(heat);
+  const overall = (pairs: readonly Answer[]): Answer => {
+    const all = [...pairs, ...(hot ? [hot.verdict] : []), ...(overfull ? ['not-shown' as const] : [])];
+    return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
+  };
+  const pairs = worst.pairs.map((pair, i) =>
+    printPair(
+      book,
+      design,
+      pair,
+      (pair.needed === null ? pair : best[i]!).achieved,
+      answers[i]!,
+      pair.needed === null ? [] : pair.between.filter((id) => undrawn.has(id)),
+    ),
+  );
+  const spots = weakSpots(
+    design,
+    worst.pairs.map((outcome, i) => ({ outcome, verdict: answers[i]! })),
+  );
+  const verdict: Verdict = {
+    format: 'layerwright-verdict/1',
+    title: design.title,
+    rules: { id: book.id, edition: yearOf(book.edition) },
+    verdict: overall(answers),
+    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged, heat),
+    coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
+    pairs,
+    weakSpots: [...spots, ...(overfull ? [overfullSpot(overfull.build)] : []), ...(hot ? [hot] : [])],
+    fit: fitOf(build),
+    remarks: remarksOf(design, build, worst.pairs),
+    assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
+      overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+    ),
+    restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
+  };
+  return { verdict, sections, build };
+}
+
+/** `3 (2018)` is told as 2018. */
+const yearOf = (edition: string): string => /\((\d{4})\)/.exec(edition)?.[1] ?? edition;
+
+/** The judging at best; where it can come out no better than at worst it is not made again. */
+function bestPairs(
+  judging: Parameters<typeof judgeOnce>[0],
+  design: Design,
+  worst: WorstCase,
+  coreTo?: string,
+): readonly PairOutcome[] {
+  const { filled } = worst.nominal;
+  const strengthsOnly =
+    worst.intervals.length === 0 &&
+    filled.counted.every(({ field }) => field.endsWith('.plyWithstand')) &&
+    design.bridges.every((bridge, i) => unknownBridgeFields(bridge, i).length === 0);
+  // with places and lengths known, a path through no solid is the same at best
+  const settledNow = (pair: PairOutcome) =>
+    reaches(pair.achieved, pair.needed) ||
+    (strengthsOnly &&
+      !pair.stress.estimate &&
+      openFrequency(pair.stress) === null &&
+      pair.holding?.kind === 'path' &&
+      isThroughNothing(pair.holding));
+  if (worst.pairs.every(settledNow)) return worst.pairs;
+  return judgeOnce(judging, design, BEST, coreTo).pairs;
+}
+
+/** Through no solid whose strength could be known better. */
+const isThroughNothing = ({ chain, tools }: FoundPath): boolean =>
+  chain.pieces.every(
+    (step) =>
+      step.kind === 'outside' ||
+      step.piece.punctured.every(({ stuff }) => ['block', 'wall'].includes(tools.stuffs[stuff]!.kind)),
+  );
+
+/**
+ * Both short: falls short. Both good: meets. A pair without any known voltage, or of which one circuit is not drawn, is
+ * never shown to meet.
+ */
+function answerOf(worst: PairOutcome, best: PairOutcome, undrawn: ReadonlySet<string>): Answer {
+  if (worst.needed === null) return 'meets';
+  if (!reaches(best.achieved, best.needed)) return 'falls-short';
+  const isKnown = worst.stress.basis !== 'floor' && !worst.between.some((id) => undrawn.has(id));
+  return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
+}
+
+/** Laboratories often count the core with the primary: shown beside a core that floats. */
+function coreAsPrimary(
+  judging: Parameters<typeof judgeWorst>[0],
+  design: Design,
+  asIs: WorstCase,
+  answers: readonly Answer[],
+): CoreAsPrimary | null {
+  const { bond } = design.core;
+  const primary = design.circuits.find(({ role }) => role === 'mains');
+  if (bond !== 'floating' || !primary || asIs.nominal.coreBonds[0] !== null) return null;
+  const worst = judgeWorst(judging, design, primary.id);
+  const best = bestPairs(judging, design, worst, primary.id);
+  const undrawn = undrawnCircuits(design);
+  const isUndrawn = ({ between }: PairOutcome) => between.some((id) => undrawn.has(id));
+  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
+  const asked = worst.pairs.flatMap((pair, i) => (pair.needed === null ? [] : [{ pair, verdict: tied[i]! }]));
+  const pairs = asked.map(({ pair, verdict }) => {
+    const isJudged = !isUndrawn(pair) || verdict !== 'not-shown';
+    const path = isJudged && pair.holding?.kind === 'path' ? pair.holding : null;
+    return {
+      between: pair.between,
+      achieved: isJudged ? pair.achieved : ('none' as const),
+      verdict,
+      length: path && inMm(path.length as Nm),
+      required: path && requiredLength(path, pair),
+      metric: path && path.metric,
+    };
+  });
+  const all = [...tied, ...answers];
+  return {
+    verdict: all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets',
+    pairs,
+  };
+}
+
+function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
+  const fits = chamberFits(build);
+  const used = Math.max(0, ...fits.map((fit) => fit.used)) as Nm;
+  return {
+    height: { used: inMm(used), available: inMm(build.height) },
+    chambers: fits.map((fit) => ({
+      used: inMm(fit.used),
+      layers: fit.layers.map((layer) => ({ ...layer, height: inMm(layer.height) })),
+    })),
+  };
+}
+
+/** The least confirmed figure that any pair rests on. */
+function restsOn(whys: readonly Because[]): Confirmed {
+  const all = because('verdict', {}, [], whys);
+  return citesOf(all).length === 0 ? 'stated' : weakestConfirmed(all);
+}

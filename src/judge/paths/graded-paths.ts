@@ -1,0 +1,238 @@
+// The paths between two circuits in one section, or wholly outside the window, and the grade that each gives.
+
+import type { MaterialGroup } from '#standards/grade.ts';
+import type { Design } from '#model/design.ts';
+import type { Build } from '#solver/section/build.ts';
+import type { Counting } from '#solver/paths/counting.ts';
+import type { LayOutOptions } from '#solver/section/lay-out.ts';
+import type { Metric, Piece } from '#solver/paths/pieces.ts';
+import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
+import { nm, type Nm } from '#units/quantity.ts';
+import type { PairQuestion } from '#judge/grade/asked.ts';
+import {
+  type Chain,
+  type ChainPiece,
+  chainLength,
+  chainPlies,
+  chainRank,
+  chainsBetween,
+  type Links,
+  linksOf,
+} from '#judge/grade/chain.ts';
+import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
+import type { FoundPath } from './outcome.ts';
+import { outsidePieces } from './outside-pieces.ts';
+import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
+import { gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
+import type { SearchPlan } from '#judge/grade/search-plan.ts';
+
+export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
+
+export interface PathSearch {
+  readonly leastThickness: Nm;
+  readonly design: Design;
+  readonly tools: GradingTools;
+  readonly plan: SearchPlan;
+  readonly cache: PathCache;
+  /** The shortest paths by plies are wanted too, and weak places at either side of every section that falls short. */
+  readonly printed: boolean;
+  /** Whether a pair reaches what is needed is all that is wanted: the first path that does not is enough. */
+  readonly reachOnly: boolean;
+}
+
+/** One build with its sections and the distances outside them. */
+export interface Place {
+  readonly build: Build;
+  readonly sections: readonly KeyedSection[];
+  readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+}
+
+export function placeOf(
+  design: Design,
+  outsideGroups: readonly MaterialGroup[],
+  build: Build,
+  cache: PathCache,
+  strength: LayOutOptions,
+): Place {
+  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, strength);
+  return {
+    build,
+    sections: cache.sections(build, strength),
+    outside: { creepage: outside('creepage'), clearance: outside('clearance') },
+  };
+}
+
+/** One build with its core bound one way, and all that is the same there for every pair. */
+export interface Site {
+  readonly search: PathSearch;
+  readonly place: Place;
+  /** The circuit that the core is tied to; null floating. */
+  readonly coreTo: string | null;
+  readonly circuits: ReadonlySet<string>;
+  readonly ties: MetalTies;
+  /** Pieces outside the window, and where metal joins circuits. */
+  readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+  /** By the pieces of a search, which several pairs may ask for. */
+  readonly ways: Map<readonly Piece[], Ways>;
+}
+
+interface Ways {
+  readonly links: Links;
+  readonly floating: ReadonlySet<string>;
+}
+
+export function siteOf(search: PathSearch, place: Place, coreTo: string | null): Site {
+  const ties = metalTies(search.design, coreTo);
+  const joined = contacts(ties);
+  return {
+    search,
+    place,
+    coreTo,
+    circuits: new Set(search.design.circuits.map(({ id }) => id)),
+    ties,
+    outside: {
+      creepage: [...place.outside.creepage, ...joined],
+      clearance: [...place.outside.clearance, ...joined],
+    },
+    ways: new Map(),
+  };
+}
+
+export interface PathsFrom {
+  readonly section: KeyedSection | null;
+  readonly question: PairQuestion;
+  readonly metric: Metric;
+  readonly counting: Counting;
+  readonly limits: NamedLimits;
+  /** What makes a chain stronger in this search besides its length; see `ChainLimits`. */
+  readonly weigh: (piece: ChainPiece) => readonly number[];
+}
+
+/** Every path of a pair that may count; graded by `gradedPath`. */
+export function* pathsFrom(site: Site, from: PathsFrom): Generator<Chain> {
+  const { section, question, metric, limits, weigh } = from;
+  if (section === null && site.outside[metric].length === 0) return;
+  const { links, floating } = waysOf(site, from);
+  const [first, last] = question.between;
+  const { x } = question.asked[metric];
+  for (const chain of chainsBetween(links, first, last, floating, { x, longest: limits.length[0]!, weigh })) {
+    // without a section only what lies wholly outside; with one only what is not wholly outside
+    const whollyOutside = chain.pieces.every((piece) => piece.kind === 'outside');
+    if (whollyOutside === (section === null)) yield chain;
+  }
+}
+
+export function gradedPath(site: Site, { section, question, metric }: PathsFrom, chain: Chain): FoundPath {
+  const { tools } = site.search;
+  const asked = question.asked[metric];
+  const graded = gradeOfChain(chain, asked, tools);
+  const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
+  return {
+    kind: 'path',
+    metric,
+    section,
+    chain,
+    grade: bare ? 'none' : graded,
+    length: chainLength(chain, asked.x),
+    plies: chainPlies(chain),
+    rank: chainRank(chain),
+    coreTo: site.coreTo,
+    asked,
+    tools,
+  };
+}
+
+function waysOf(site: Site, { section, metric, counting, limits }: PathsFrom): Ways {
+  if (section === null) return waysOver(site, site.outside[metric]);
+  const pieces = piecesIn(site, section, counting, limits);
+  const known = site.ways.get(pieces);
+  if (known) return known;
+  const inside = pieces.map((piece): ChainPiece => ({
+    kind: 'inside',
+    piece: isContact(piece) ? atBareMetal(section, piece, limits.window) : piece,
+    length: piece.length,
+    plies: piece.plies,
+    rank: piece.rank,
+  }));
+  const ways = waysOver(site, [...inside, ...site.outside[metric]]);
+  site.ways.set(pieces, ways);
+  return ways;
+}
+
+function piecesIn(
+  { search, place }: Site,
+  section: KeyedSection,
+  counting: Counting,
+  limits: NamedLimits,
+): readonly Piece[] {
+  const options = {
+    leastThickness: search.leastThickness,
+    trackingRank: search.plan.trackingRank,
+    weak: counting.byRank ? search.plan.weak : [],
+  };
+  return search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
+}
+
+function waysOver(site: Site, pieces: readonly ChainPiece[]): Ways {
+  const linked = (all: readonly ChainPiece[]): Ways => {
+    const links = linksOf(all, site.ties.nameOf);
+    return { links, floating: new Set([...links.keys()].filter((end) => !site.circuits.has(end))) };
+  };
+  const ways = linked(pieces);
+  return ways.floating.size > MOST_APART ? linked(alongTheWorst(pieces)) : ways;
+}
+
+/** Over more floating conductors than this, material groups are not kept apart: there are too many ways to run. */
+const MOST_APART = 8;
+
+/** As if every piece ran along the worst material that any of them runs along. */
+function alongTheWorst(pieces: readonly ChainPiece[]): readonly ChainPiece[] {
+  const rank = Math.max(...pieces.map((piece) => piece.rank));
+  return pieces.map((piece) => ({ ...piece, rank }));
+}
+
+const isContact = ({ length, plies }: Pick<Piece, 'length' | 'plies'>): boolean =>
+  length === 0 && plies === 0;
+
+/** Of all the places where two conductors touch, the search names one; bare metal touching at another is the worse. */
+function atBareMetal(section: Section, piece: Piece, window: NamedLimits['window']): Piece {
+  const [a, b] = piece.between.map((conductor) =>
+    section.regions.filter((r): r is ConductorRegion => isBareOf(r, conductor)),
+  );
+  const [from, to] = window ?? [-Infinity, Infinity];
+  for (const one of a!) {
+    for (const other of b!) {
+      const x = nm(Math.max(one.x0, other.x0));
+      const y = nm(Math.max(one.y0, other.y0));
+      if (x > Math.min(one.x1, other.x1) || y > Math.min(one.y1, other.y1) || x < from || x > to) continue;
+      return { ...piece, from: [x, y], to: [x, y], trace: () => [] };
+    }
+  }
+  return piece;
+}
+
+const isBareOf = (r: Region, conductor: string): r is ConductorRegion =>
+  r.kind === 'conductor' && r.conductor === conductor && r.bare;
+
+/** Circuits that metal joins touch, wherever that is. */
+const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
+  joined.map((between) => ({
+    kind: 'outside',
+    between,
+    length: nm(0),
+    plies: 0,
+    rank: 0,
+    what: 'metal joins them',
+    group: 'IIIb',
+    isBare: true,
+  }));
+
+/** A contact of bare metal, enamel or cover on neither side. */
+export function isBareContact(section: Section | null, piece: ChainPiece): boolean {
+  if (piece.kind === 'outside') return piece.isBare;
+  if (section === null || !isContact(piece)) return false;
+  const [x, y] = piece.piece.from;
+  const bare = (conductor: string) =>
+    section.regions.some((r) => isBareOf(r, conductor) && r.x0 <= x && r.x1 >= x && r.y0 <= y && r.y1 >= y);
+  return piece.piece.between.every(bare);
+}

@@ -1,0 +1,66 @@
+// What one judging found, unknowns counted one way: per pair the grade, the path that holds it there, and the
+// shortest paths for every number of plies.
+
+import type { Because } from '#standards/because.ts';
+import type { Grade } from '#standards/grade.ts';
+import type { Design } from '#model/design.ts';
+import type { Build } from '#solver/section/build.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { Section } from '#solver/section/section.ts';
+import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
+import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { Transients } from '#stress/voltages/transient.ts';
+import type { Asked, GradingTools } from '#judge/grade/path-grade.ts';
+import type { Chain } from '#judge/grade/chain.ts';
+import type { PairRequired } from '#judge/grade/required.ts';
+
+/** A whole path found in a section, or over outside distances only (`section` null). */
+export interface FoundPath {
+  readonly kind: 'path';
+  readonly metric: Metric;
+  readonly section: Section | null;
+  readonly chain: Chain;
+  readonly grade: Grade;
+  readonly length: number;
+  readonly plies: number;
+  readonly rank: number;
+  /** The circuit that the core was tied to; null floating. */
+  readonly coreTo: string | null;
+  /** What was asked, and of which solids, when it was graded. */
+  readonly asked: Asked;
+  readonly tools: GradingTools;
+}
+
+export interface FoundBridge {
+  readonly kind: 'bridge';
+  readonly grade: Grade;
+  readonly bridge: BridgeGrade;
+}
+
+export type Holding = FoundPath | FoundBridge;
+
+export interface PairOutcome {
+  readonly between: readonly [string, string];
+  /** Null: nothing is asked. */
+  readonly needed: Grade | null;
+  readonly neededBecause: Because;
+  readonly stress: PairStressResult;
+  readonly transients: Transients;
+  readonly required: PairRequired;
+  readonly achieved: Grade;
+  /** What holds it there; null where no path is left. */
+  readonly holding: Holding | null;
+  readonly shortest: Readonly<Record<Metric, readonly (FoundPath | null)[]>>;
+  /** The worst path of every section and core bond that does not reach what is needed. */
+  readonly failing: readonly Holding[];
+}
+
+export interface Outcome {
+  /** The design as judged: intervals settled. */
+  readonly design: Design;
+  readonly pairs: readonly PairOutcome[];
+  readonly sections: readonly Section[];
+  readonly build: Build;
+  readonly coreBonds: readonly (string | null)[];
+  readonly overfull: boolean;
+}

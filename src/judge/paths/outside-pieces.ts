@@ -1,0 +1,70 @@
+// Pieces of a path outside the winding window: distances that the file states, and those between leads that leave at one
+// side.
+
+import type { Design } from '#model/design.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
+import { chamberFaces, placementOf } from '#solver/section/fit.ts';
+import { type LayOutOptions, neighbourLays } from '#solver/section/lay-out.ts';
+import { sleeveIsStrong } from '#solver/section/lead-shape.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { MaterialGroup } from '#standards/grade.ts';
+import { nm, type Nm } from '#units/quantity.ts';
+import type { ChainPiece } from '#judge/grade/chain.ts';
+import { rankOfGroup } from '#judge/grade/stuff.ts';
+
+/** `groups`: that of each of the file's distances. One without this metric says nothing of it. */
+export function outsidePieces(
+  design: Design,
+  groups: readonly MaterialGroup[],
+  build: Build,
+  metric: Metric,
+  strength: LayOutOptions,
+): readonly ChainPiece[] {
+  const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
+    const length = entry[metric]?.value;
+    return length === undefined ? [] : [outsidePiece(metric, entry.between, length, entry.what, groups[i]!)];
+  });
+  return [...entries, ...leadsApart(build, metric, strength)];
+}
+
+const outsidePiece = (
+  metric: Metric,
+  between: readonly [string, string],
+  length: Nm,
+  what: string,
+  group: MaterialGroup,
+): ChainPiece => ({
+  kind: 'outside',
+  between,
+  length,
+  plies: 0,
+  rank: metric === 'creepage' ? rankOfGroup(group) : 0,
+  what,
+  group,
+  isBare: false,
+});
+
+/**
+ * Leads that leave at one side a stated distance apart; a strong cover, or a strong sleeve over the whole of one, leaves
+ * no path between them.
+ */
+function leadsApart(build: Build, metric: Metric, strength: LayOutOptions): readonly ChainPiece[] {
+  const isOpen = (lay: Lay) =>
+    !(lay.wire.cover && lay.wire.cover.plies === null) &&
+    !(sleeveIsStrong(lay, strength) && lay.sleeve!.into >= runOf(build, lay));
+  return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
+    const stated = [a.apart, b.apart].filter((one) => one !== null);
+    if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];
+    const length = nm(Math.min(...stated));
+    return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb')];
+  });
+}
+
+/** How far a lead runs inside the chamber, from its winding's end to the flange where it leaves. */
+function runOf(build: Build, { layer, at, exit }: Lay): number {
+  const wound = build.layers[layer]!;
+  const place = placementOf(build, wound);
+  const face = chamberFaces(build)[wound.chamber]!;
+  const end = at === 'left' ? place.x0 : place.x1;
+  return exit === 'left' ? end - face.x0 : face.x1 - end;
+}

@@ -1,0 +1,108 @@
+// What was solved before: sections of a build, networks of sections, pieces. What a change did not touch is not solved
+// again. Keyed by all that shapes it; what the last two judgings did not ask for is dropped, networks after each.
+
+import type { Build, StuffId } from '#solver/section/build.ts';
+import type { Counting } from '#solver/paths/counting.ts';
+import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
+import { type LayOutOptions, sectionsOf } from '#solver/section/lay-out.ts';
+import type { Network } from '#solver/paths/network.ts';
+import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
+import type { Section } from '#solver/section/section.ts';
+
+/** A section with the number of its geometry: equal numbers have equal paths. */
+export type KeyedSection = Section & { readonly geometry: number };
+
+export interface NamedLimits extends SectionLimits {
+  /** Tells their `between` apart. */
+  readonly name: string;
+  /** No clearance longer than this will be looked for in the section, now or later in this judging. */
+  readonly sightsUpTo: number;
+}
+
+/** A buffer that outlives one judging, hence a class. */
+export class PathCache {
+  readonly #sections = new Generations<readonly KeyedSection[]>();
+  readonly #geometries = new Generations<number>();
+  readonly #pieces = new Generations<readonly Piece[]>();
+  #networks = new Map<string, Network>();
+  #count = 0;
+
+  /** Call before each judging of a document. */
+  nextGeneration(): void {
+    this.#sections.next();
+    this.#geometries.next();
+    this.#pieces.next();
+    this.#networks = new Map();
+  }
+
+  /** Sections of a build, each distinct geometry once, the plain one first. */
+  sections(build: Build, strength: LayOutOptions): readonly KeyedSection[] {
+    return this.#sections.get(JSON.stringify([build, strength]), () => {
+      const seen = new Set<number>();
+      return sectionsOf(build, strength).flatMap((section) => {
+        const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+        if (seen.has(geometry)) return [];
+        seen.add(geometry);
+        return [{ ...section, geometry }];
+      });
+    });
+  }
+
+  pieces(
+    section: KeyedSection,
+    options: SolidOptions,
+    closedJoint: StuffId,
+    counting: Counting,
+    limits: NamedLimits,
+  ): readonly Piece[] {
+    if (limits.window !== null) {
+      // conductors that nothing joins in the whole section are not joined in a part of it
+      const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
+      if (whole.length === 0) return whole;
+    }
+    const { leastThickness, trackingRank, weak } = options;
+    const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${weak.join('.')}#${closedJoint}`;
+    const { metric, x, length, window } = limits;
+    const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
+    return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
+      const wanted = metric === 'clearance' ? Math.max(...length) : 0;
+      const known = this.#networks.get(of);
+      const net =
+        known && known.sightsUpTo >= wanted
+          ? known
+          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo));
+      this.#networks.set(of, net);
+      return findPieces(net, counting, limits);
+    });
+  }
+}
+
+/** Keeps what was asked for in this generation and the one before. */
+class Generations<T> {
+  #young = new Map<string, T>();
+  #old = new Map<string, T>();
+
+  next(): void {
+    this.#old = this.#young;
+    this.#young = new Map();
+  }
+
+  get(key: string, make: () => T): T {
+    const known = this.#young.get(key) ?? this.#old.get(key);
+    const value = known ?? make();
+    this.#young.set(key, value);
+    return value;
+  }
+}
+
+/** All that shapes a path of a section, as one string. */
+function geometryKeyOf(section: Section): string {
+  const parts: (string | number)[] = [section.kind, section.potted ? 'potted' : ''];
+  for (const r of section.regions) {
+    parts.push(r.x0, r.y0, r.x1, r.y1);
+    if (r.kind === 'conductor') parts.push(r.conductor);
+    else parts.push(r.kind, r.body, r.stuff, r.crossX, r.crossY, r.closed ? `c${r.layer}` : '', r.turnUp);
+  }
+  for (const r of section.sagging) parts.push(r.x0, r.y0, r.x1, r.y1);
+  return parts.join(',');
+}

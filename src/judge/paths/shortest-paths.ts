@@ -1,0 +1,89 @@
+// The paths that a verdict prints: per pair and metric the shortest that punctures at most k plies.
+
+import { countAll } from '#solver/paths/counting.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import type { PairQuestion } from '#judge/grade/asked.ts';
+import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
+import { gradedPath, METRICS, pathsFrom, type Site } from './graded-paths.ts';
+import type { FoundPath } from './outcome.ts';
+
+export const PRINTED_PLIES = [0, 1, 2, 3] as const;
+
+export const noPaths = (): Record<Metric, (FoundPath | null)[]> => ({
+  creepage: PRINTED_PLIES.map(() => null),
+  clearance: PRINTED_PLIES.map(() => null),
+});
+
+/** Per pair the shortest paths that puncture at most k plies, over all sections of one build. */
+export function shortestOfPairs(
+  site: Site,
+  questions: readonly PairQuestion[],
+): readonly Record<Metric, (FoundPath | null)[]>[] {
+  const shortest = questions.map(noPaths);
+  const { search, place, ties } = site;
+  for (const section of [...place.sections, null]) {
+    const knownOf = (metric: Metric) =>
+      // only what is shorter than what the pairs have already is looked for
+      questions.map((_, i) => PRINTED_PLIES.map((k) => (shortest[i]![metric][k]?.length ?? Infinity) - 1));
+    const sightsUpTo = Math.max(search.plan.longest.clearance, ...knownOf('clearance').flat());
+    for (const metric of METRICS) {
+      const known = knownOf(metric);
+      questions.forEach((question, i) => {
+        const x = question.asked[metric].x;
+        const name = [x, ...known.flat()].join(',');
+        const between = knownBetween(questions, known, x, ties.nameOf);
+        const length = atLeast(x, longestOf(known));
+        const limits = { metric, x, length, window: null, between, name, sightsUpTo };
+        const from = { section, question, metric, counting: COUNT_PRINTED, limits, weigh };
+        for (const chain of pathsFrom(site, from)) {
+          const measured = { length: chainLength(chain, x), plies: chainPlies(chain) };
+          const better = PRINTED_PLIES.filter((k) => isShorter(measured, k, shortest[i]![metric][k] ?? null));
+          if (better.length === 0) continue;
+          const path = gradedPath(site, from, chain);
+          for (const k of better) shortest[i]![metric][k] = path;
+        }
+      });
+    }
+  }
+  return shortest;
+}
+
+const longestOf = (known: readonly (readonly number[])[]): readonly number[] =>
+  PRINTED_PLIES.map((k) => Math.max(...known.map((lengths) => lengths[k]!)));
+
+const atLeast = (x: number, lengths: readonly number[]): readonly number[] =>
+  lengths.map((length) => Math.max(length, x));
+
+/**
+ * What is known for two conductors: that of their pair; over a floating one that of all pairs with the other end, and any
+ * length under X, which counts nothing in a chain.
+ */
+function knownBetween(
+  questions: readonly PairQuestion[],
+  known: readonly (readonly number[])[],
+  x: number,
+  tied: (conductor: string) => string,
+): (a: string, b: string) => readonly number[] {
+  const circuits = new Set(questions.flatMap(({ between }) => between));
+  return (a, b) => {
+    const ends = [tied(a), tied(b)].filter((end) => circuits.has(end));
+    const lengths = longestOf(
+      known.filter((_, i) => ends.every((end) => questions[i]!.between.includes(end))),
+    );
+    return ends.length === 2 ? lengths : atLeast(x, lengths);
+  };
+}
+
+/** Only plies count beside the length. */
+const weigh = ({ plies }: ChainPiece): readonly number[] => [plies];
+
+const COUNT_PRINTED = countAll(PRINTED_PLIES.length - 1);
+
+type Measured = Pick<FoundPath, 'length' | 'plies'>;
+
+/** It is the one to print for at most k plies: the shorter, then the one through fewer. */
+function isShorter(path: Measured, k: number, than: Measured | null): boolean {
+  if (path.plies > k) return false;
+  if (than === null || path.length !== than.length) return than === null || path.length < than.length;
+  return path.plies < than.plies;
+}

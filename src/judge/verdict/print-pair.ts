@@ -1,0 +1,182 @@
+// A judged pair as it is printed: millimetres and volts, what is required with its derivation, the paths by plies.
+
+import { because, type Because, type Judged } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import type { Design } from '#model/design.ts';
+import { inMm, type Nm } from '#units/quantity.ts';
+import { printed } from '#judge/grade/grade.ts';
+import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
+import { requiredLength } from './spots.ts';
+import { GROUPS } from '#judge/grade/stuff.ts';
+import type { Answer, Grade, Limiting, PairStress, PairVerdict, PrintedPath, Required } from './verdict.ts';
+
+export function printPair(
+  book: Book,
+  design: Design,
+  worst: PairOutcome,
+  atBest: Grade,
+  verdict: Answer,
+  undrawn: readonly string[],
+): PairVerdict {
+  const { between, needed } = worst;
+  const isJudged = undrawn.length === 0 || verdict !== 'not-shown';
+  const achieved = isJudged ? worst.achieved : 'none';
+  const paths = (['creepage', 'clearance'] as const).flatMap((metric) =>
+    PRINTED_PLIES.map((k) => printPath(design, worst, metric, k, worst.shortest[metric][k] ?? null)),
+  );
+  return {
+    between,
+    needed: needed ?? 'functional',
+    achieved,
+    achievedAtBest: atBest,
+    verdict,
+    undrawn,
+    stress: printStress(worst),
+    required: needed === null ? null : printRequired(book, worst),
+    paths,
+    limiting: isJudged ? printLimiting(design, worst) : null,
+    because: because('judged-pair', { needed, achieved, verdict }, [], [worst.neededBecause]),
+  };
+}
+
+function printStress({ stress, transients }: PairOutcome): PairStress {
+  const { withstand } = transients;
+  return {
+    rms: stress.rms,
+    peak: stress.peak,
+    frequency: stress.frequency,
+    withstand: isOutOfRange(withstand) ? 0 : withstand.value,
+    basis: stress.basis,
+    because: because('stress', {}, [], [stress.because, withstand.because]),
+  };
+}
+
+interface PrintedFigure {
+  readonly value: number | null;
+  readonly because: Because;
+}
+
+const lengthOf = (found: Judged<Nm> | OutOfRange): PrintedFigure => ({
+  value: isOutOfRange(found) ? null : inMm(found.value),
+  because: found.because,
+});
+
+function printRequired(book: Book, pair: PairOutcome): Required {
+  const { required } = pair;
+  const group = GROUPS[weakestRank(pair)]!;
+  const creepage = required.creepage(group);
+  const least = book.leastThickness();
+  const rule = book.plyRule('reinforced');
+  const { alone, anyTwo } = rule.value;
+  const { basic, reinforced } = required.test;
+  const level = isOutOfRange(reinforced) ? null : reinforced.value;
+  const asked = pair.needed === 'reinforced' || pair.needed === 'double' ? reinforced : basic;
+  const peak = isOutOfRange(asked) ? null : asked.value;
+  return {
+    clearance: printDistance(required.clearance),
+    creepage: { ...printDistance(creepage), materialGroup: group },
+    throughInsulation: {
+      leastThickness: inMm(least.value),
+      plies: `${alone} plies that each stand the test, or ${anyTwo} of which any two together do`,
+      because: because('through-insulation', {}, [], [least.because, rule.because]),
+    },
+    test: {
+      peak,
+      rms: peak === null ? null : Math.round(peak / Math.SQRT2),
+      dc: peak,
+      seconds: book.testSeconds.value,
+      basicPeak: isOutOfRange(basic) ? null : basic.value,
+      reinforcedPeak: level,
+      highFrequencyPeak: required.highFrequencyTest.reinforced?.value ?? null,
+      because: because('test', {}, [], [asked.because, book.testSeconds.because]),
+    },
+  };
+}
+
+function printDistance(both: PairOutcome['required']['clearance']): Required['clearance'] {
+  const [basic, reinforced] = [lengthOf(both.basic), lengthOf(both.reinforced)];
+  return {
+    basic: basic.value,
+    reinforced: reinforced.value,
+    because: because('distance', {}, [], [basic.because, reinforced.because]),
+  };
+}
+
+/** Tracking rank of the creepage path that holds the pair, or of its shortest. */
+function weakestRank(pair: PairOutcome): number {
+  const { holding, shortest } = pair;
+  if (holding?.kind === 'path' && holding.metric === 'creepage') return holding.rank;
+  return shortest.creepage.find((path) => path !== null)?.rank ?? GROUPS.length - 1;
+}
+
+function printPath(
+  design: Design,
+  pair: PairOutcome,
+  metric: FoundPath['metric'],
+  plies: number,
+  path: FoundPath | null,
+): PrintedPath {
+  if (!path) {
+    const none = { points: [], legs: [], pieces: [], over: [] };
+    return { metric, plies, length: null, grade: null, section: null, required: null, ...none };
+  }
+  const legs = orientedLegs(design, path, pair.between[0]);
+  const limits = path.asked.distance(path.rank);
+  const single = path.chain.pieces.length === 1;
+  return {
+    metric,
+    plies,
+    length: inMm(path.length as Nm),
+    grade: printed(path.grade, pair.needed),
+    section: path.section?.name ?? 'outside',
+    over: path.chain.over,
+    points: pathPoints(legs),
+    legs: path.section ? printedLegs(path.section, legs) : [],
+    pieces: single
+      ? []
+      : path.chain.pieces.map((piece) => ({
+          between: piece.kind === 'inside' ? piece.piece.between : piece.between,
+          length: inMm(piece.length),
+          plies: piece.plies,
+        })),
+    required:
+      pair.needed === null
+        ? null
+        : { basic: mmOrNull(limits.basic), reinforced: mmOrNull(limits.reinforced) },
+  };
+}
+
+const mmOrNull = (value: Nm | null): number | null => (value === null ? null : inMm(value));
+
+function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
+  const { holding } = pair;
+  if (holding === null) return null;
+  const grade = printed(holding.grade, pair.needed);
+  if (holding.kind === 'bridge') {
+    const none = { length: null, required: null, section: null, points: [], legs: [], plies: 0 };
+    const along = { over: [], outside: [] };
+    const { id, because } = holding.bridge;
+    return { metric: 'bridge', grade, ...none, ...along, bridge: id, because };
+  }
+  const legs = orientedLegs(design, holding, pair.between[0]);
+  const figures = pair.required.creepage(GROUPS[holding.rank]!);
+  const wanted = holding.metric === 'creepage' ? figures : pair.required.clearance;
+  const strong = pair.needed === 'reinforced' || pair.needed === 'double';
+  return {
+    metric: holding.metric,
+    length: inMm(holding.length as Nm),
+    required: pair.needed === null ? null : requiredLength(holding, pair),
+    grade,
+    section: holding.section?.name ?? 'outside',
+    points: pathPoints(legs),
+    legs: holding.section ? printedLegs(holding.section, legs) : [],
+    plies: holding.plies,
+    over: holding.chain.over,
+    outside: holding.chain.pieces.flatMap((piece) => (piece.kind === 'outside' ? [piece.what] : [])),
+    bridge: null,
+    because: (strong ? wanted.reinforced : wanted.basic).because,
+  };
+}

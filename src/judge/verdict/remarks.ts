@@ -1,0 +1,190 @@
+// What the verdict leaves out, and what is worth saying although it lowers no grade.
+
+import type { Design } from '#model/design.ts';
+import { chamberFits } from '#solver/section/lay-out.ts';
+import { isRetained } from '#solver/section/slump.ts';
+import type { Build } from '#solver/section/build.ts';
+import type { Heat } from '#stress/heat/heat.ts';
+import type { PairOutcome } from '#judge/paths/outcome.ts';
+import { reaches } from '#judge/grade/grade.ts';
+import { GROUPS } from '#judge/grade/stuff.ts';
+import type { Remark } from './verdict.ts';
+
+export function notJudgedOf(
+  design: Design,
+  pairs: readonly PairOutcome[],
+  leads: readonly string[],
+  heat: Heat,
+): readonly string[] {
+  const barriers = pairs.filter(({ needed }) => needed !== null);
+  // a barrier outside is known by both of its distances
+  const stated = ({ between }: PairOutcome) => {
+    const entries = design.outside.filter((entry) => entry.between.every((id) => between.includes(id)));
+    return [
+      entries.some(({ clearance }) => clearance !== null),
+      entries.some(({ creepage }) => creepage !== null),
+    ].every(Boolean);
+  };
+  return [
+    ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
+    ...leads,
+    ...(design.parts.length === 0 ? ['parts near the coil'] : []),
+    ...(heat.hottest === null || heat.system === null ? ['heat'] : classesLeftOut(design, heat)),
+  ];
+}
+
+/** The class of an enamel is in no file, that of a material without a name in no table. */
+const classesLeftOut = ({ windings }: Design, { unknown }: Heat): readonly string[] => [
+  'class of the enamel',
+  ...(unknown.length > windings.length ? ['class of materials that are not named'] : []),
+];
+
+export function remarksOf(design: Design, build: Build, pairs: readonly PairOutcome[]): readonly Remark[] {
+  const barriers = pairs.filter(({ needed }) => needed !== null);
+  const noBarrier: Remark = {
+    kind: 'no-barrier',
+    says: 'There is no barrier in this file: nothing above functional insulation is asked.',
+  };
+  return [
+    ...(barriers.length === 0 ? [noBarrier] : []),
+    ...lowSupply(design),
+    ...looseEnds(build),
+    ...doubtfulFits(build),
+    ...crossings(design),
+    ...interpolations(barriers),
+    ...byClimbOnly(barriers),
+    ...earthedScreens(design),
+    ...outermostMains(design),
+  ];
+}
+
+/** Lowest nominal voltage of a public mains, V (IEC 60038, from memory): less is more likely a slip of the pen. */
+const LOWEST_MAINS = 100;
+
+function lowSupply({ supply }: Design): readonly Remark[] {
+  const { kind, voltage } = supply;
+  if (kind !== 'ac' || voltage.value >= LOWEST_MAINS) return [];
+  const says = `The supply is ${voltage.value} V: no public mains is that low (from memory); is a digit missing?`;
+  return [{ kind: 'low-supply', says }];
+}
+
+/** Rule books want end turns held by positive means, even where the build meets with them stretched. */
+function looseEnds(build: Build): readonly Remark[] {
+  return build.layers.flatMap((layer) => {
+    if (layer.kind !== 'winding') return [];
+    const sides = (['left', 'right'] as const).filter((side) => !isRetained(build, layer, side));
+    if (sides.length === 0) return [];
+    const where = sides.length === 2 ? 'both ends' : `the ${sides[0]} end`;
+    return [
+      {
+        kind: 'end-turns',
+        says: `Layer ${layer.index + 1}: ${where} of ${layer.winding} not held; end turns are to be held by positive means.`,
+      },
+    ];
+  });
+}
+
+function doubtfulFits(build: Build): readonly Remark[] {
+  return chamberFits(build).flatMap((fit) =>
+    fit.layers
+      .filter((layer) => layer.doubtful)
+      .map((layer) => ({
+        kind: 'fit-doubtful',
+        says: `Layer ${layer.layer + 1}: a row is full to the last turn; the helix needs one turn's width to return.`,
+      })),
+  );
+}
+
+function crossings(design: Design): readonly Remark[] {
+  return design.windings.flatMap((winding) => {
+    const { leads } = winding;
+    if (leads === 'not-judged' || 'kind' in leads) return [];
+    return (['start', 'finish'] as const).flatMap((end) => {
+      const lead = leads[end];
+      if ('kind' in lead || typeof lead.at !== 'string' || typeof lead.exit !== 'string') return [];
+      const covered = winding.wire.kind === 'layer-insulated' || winding.wire.kind === 'fully-insulated';
+      if (lead.at === lead.exit || !covered || lead.crossTape > 0) return [];
+      return [
+        {
+          kind: 'covered-wire-crossing',
+          says: `${winding.id} ${end}: covered wire crosses another under tension; some laboratories ask for a sleeve or tape there, others accept it for certified wire.`,
+        },
+      ];
+    });
+  });
+}
+
+/** The pair meets with the interpolated figure, but not with the next row of the table. */
+function interpolations(barriers: readonly PairOutcome[]): readonly Remark[] {
+  return barriers.flatMap((pair) => {
+    const { holding, needed, between } = pair;
+    if (holding?.kind !== 'path' || !reaches(pair.achieved, needed)) return [];
+    const strong = needed === 'reinforced' || needed === 'double';
+    const { creepage, clearance } = pair.required;
+    const figures = holding.metric === 'creepage' ? creepage(GROUPS[holding.rank]!) : clearance;
+    const next = (strong ? figures.reinforced : figures.basic).because.values['nextRow'];
+    if (typeof next !== 'number' || holding.length / 1e6 >= next || holding.plies > 0) return [];
+    return [
+      {
+        kind: 'interpolated',
+        says: `${between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${next} mm.`,
+      },
+    ];
+  });
+}
+
+/** Without the climb along the ply edges the path would be too short. */
+function byClimbOnly(barriers: readonly PairOutcome[]): readonly Remark[] {
+  return barriers.flatMap((pair) => {
+    const { holding, needed, between } = pair;
+    if (holding?.kind !== 'path' || !holding.section || !reaches(pair.achieved, needed) || holding.plies > 0)
+      return [];
+    const climbed = holding.chain.pieces.flatMap((piece) =>
+      piece.kind === 'inside' ? piece.piece.trace() : [],
+    );
+    const faces = holding.section.chambers.flatMap(({ x0, x1 }) => [x0, x1]);
+    const climb = climbed
+      .filter((leg) => leg.from[0] === leg.to[0] && faces.includes(leg.from[0]))
+      .reduce((sum, leg) => sum + leg.length, 0);
+    const limits = holding.asked.distance(holding.rank);
+    const wanted = needed === 'reinforced' || needed === 'double' ? limits.reinforced : limits.basic;
+    if (wanted === null || holding.length - climb >= wanted || climb === 0) return [];
+    return [
+      {
+        kind: 'meets-by-climb',
+        says: `${between.join(' to ')}: meets only by ${(climb / 1e6).toFixed(2)} mm of climb along the tape edges at the flange.`,
+      },
+    ];
+  });
+}
+
+function earthedScreens(design: Design): readonly Remark[] {
+  const earth = new Set(design.circuits.filter(({ role }) => role === 'earth').map(({ id }) => id));
+  return design.layers.flatMap((layer, i) =>
+    layer.kind === 'screen' && layer.circuit !== null && earth.has(layer.circuit)
+      ? [
+          {
+            kind: 'earthed-screen',
+            says: `Layer ${i + 1}: an earthed screen must cover the windings' full width, with its ends insulated and its lead fixed.`,
+          },
+        ]
+      : [],
+  );
+}
+
+function outermostMains(design: Design): readonly Remark[] {
+  const mains = new Set(design.circuits.filter(({ role }) => role === 'mains').map(({ id }) => id));
+  return design.former.chambers.flatMap((_, chamber) => {
+    const windings = design.layers.filter((layer) => layer.kind === 'winding' && layer.chamber === chamber);
+    const last = windings.at(-1);
+    if (last?.kind !== 'winding') return [];
+    const circuit = design.windings.find(({ id }) => id === last.winding)!.circuit;
+    if (!mains.has(circuit)) return [];
+    return [
+      {
+        kind: 'mains-outermost',
+        says: `Winding ${last.winding} lies outermost and belongs to the mains: parts near the coil (band, clip, heat sink, output wiring) must keep their distance from it.`,
+      },
+    ];
+  });
+}

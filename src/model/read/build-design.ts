@@ -1,0 +1,138 @@
+// From the read file to the design: every default filled in, those that can shape the verdict listed in `defaulted`.
+
+import { hertz, metres } from '#units/quantity.ts';
+import type {
+  Bridge,
+  Converter,
+  Core,
+  Design,
+  Former,
+  Outside,
+  OvervoltageCategory,
+  PollutionDegree,
+  WorkingVoltage,
+} from '#model/design.ts';
+import { buildLayer } from './build-layer.ts';
+import { buildSheet, buildWall, orOpen } from './build-solid.ts';
+import { buildWinding } from './build-winding.ts';
+import { known, leftOut } from '#model/reading.ts';
+import type { FileRead } from '#model/schema/schema.ts';
+
+const TOLERANCE = 0.1;
+const FREQUENCY = known(hertz(50));
+const CATEGORY = 2;
+const POLLUTION = 2;
+const ALTITUDE = known(metres(2000));
+
+export const buildDesign = (read: FileRead): Design => ({
+  format: read.format,
+  title: read.title,
+  origin: read.origin,
+  made: read.made ?? null,
+  notes: read.notes ?? '',
+  rules: read.rules,
+  supply: {
+    kind: read.supply.kind,
+    voltage: read.supply.voltage,
+    tolerance: read.supply.tolerance ?? TOLERANCE,
+    frequency: read.supply.frequency ?? FREQUENCY,
+    overvoltageCategory: (read.supply.overvoltageCategory ?? CATEGORY) as OvervoltageCategory,
+  },
+  surroundings: {
+    pollutionDegree: (read.surroundings?.pollutionDegree ?? POLLUTION) as PollutionDegree,
+    altitude: read.surroundings?.altitude ?? ALTITUDE,
+    hottestInsulation: read.surroundings?.hottestInsulation ?? leftOut,
+    impregnation: read.surroundings?.impregnation ?? 'none',
+    proof: read.surroundings?.proof ?? 'none',
+  },
+  converter: read.converter ? buildConverter(read.converter) : null,
+  workingVoltages: (read.workingVoltages ?? []).map(buildWorkingVoltage),
+  circuits: read.circuits.map(({ id, name = id, role }) => ({ id, name, role })),
+  former: buildFormer(read.former),
+  core: buildCore(read.core),
+  parts: (read.parts ?? []).map(({ id, bond = 'floating', touches = [] }) => ({ id, bond, touches })),
+  windings: read.windings.map((winding) => buildWinding(winding, read.layers)),
+  layers: read.layers.map(buildLayer),
+  outside: (read.outside ?? []).map(buildOutside),
+  bridges: (read.bridges ?? []).map(buildBridge),
+  evidence: (read.evidence ?? []).map(({ id, kind, says = '', fields = [], file = null }) => ({
+    id,
+    kind,
+    says,
+    fields,
+    file,
+  })),
+  defaulted: defaultedIn(read),
+});
+
+type Each<K extends keyof FileRead> = NonNullable<FileRead[K]> extends readonly (infer T)[] ? T : never;
+
+const buildConverter = (read: NonNullable<FileRead['converter']>): Converter => ({
+  ...read,
+  duty: read.duty ?? null,
+  bulk: read.bulk ?? null,
+  variants: (read.variants ?? []).map((variant) => ({
+    ...variant,
+    switchingFrequency: variant.switchingFrequency ?? null,
+  })),
+});
+
+const buildWorkingVoltage = (read: Each<'workingVoltages'>): WorkingVoltage => ({
+  between: read.between,
+  rms: read.rms ?? null,
+  peak: read.peak ?? null,
+  frequency: read.frequency ?? null,
+  basis: read.basis ?? 'stated',
+});
+
+const buildFormer = (read: FileRead['former']): Former => ({
+  height: read.height,
+  wall: buildWall(read.wall),
+  flange: read.flange,
+  material: orOpen(read.material),
+  split: read.split ?? false,
+  chambers: read.chambers,
+  dividers: read.dividers ?? [],
+});
+
+const buildCore = (read: FileRead['core']): Core => ({
+  bond: orOpen(read?.bond),
+  outerGap: read?.outerGap ?? leftOut,
+  wrap: read?.wrap ? buildSheet(read.wrap) : null,
+});
+
+const buildOutside = (read: Each<'outside'>): Outside => ({
+  between: read.between,
+  what: read.what ?? '',
+  clearance: read.clearance ?? null,
+  creepage: read.creepage ?? null,
+  materialGroup: orOpen(read.materialGroup),
+});
+
+const buildBridge = (read: Each<'bridges'>): Bridge => ({
+  id: read.id,
+  kind: read.kind,
+  between: read.between,
+  capacitance: read.capacitance ?? null,
+  resistance: read.resistance ?? null,
+  safetyClass: orOpen(read.safetyClass),
+  rated: read.rated ?? null,
+  inSeries: read.inSeries ?? 1,
+  clearance: read.clearance ?? null,
+  creepage: read.creepage ?? null,
+  throughInsulation: read.throughInsulation ?? null,
+  approval: orOpen(read.approval),
+});
+
+function defaultedIn({ supply, surroundings = {} }: FileRead): readonly string[] {
+  const missing = <R extends object>(
+    group: string,
+    record: R,
+    fields: readonly (keyof R & string)[],
+  ): readonly string[] =>
+    fields.filter((field) => record[field] === undefined).map((field) => `${group}.${field}`);
+  return [
+    ...missing('supply', supply, ['tolerance', 'frequency', 'overvoltageCategory']),
+    ...missing('surroundings', surroundings, ['pollutionDegree', 'altitude', 'impregnation']),
+  ];
+}

@@ -1,0 +1,56 @@
+// From the read file to the design, for one layer.
+
+import { unreachable } from '#units/unreachable.ts';
+import type { Layer, ScreenLayer } from '#model/design.ts';
+import { buildInset, buildMargins, buildSheet } from './build-solid.ts';
+import { buildLead } from './build-winding.ts';
+import type { FileRead } from '#model/schema/schema.ts';
+
+type LayerRead = FileRead['layers'][number];
+
+export function buildLayer(read: LayerRead): Layer {
+  const chamber = read.chamber ?? 0;
+  const margins = buildMargins(read.margins);
+  switch (read.kind) {
+    case 'winding': {
+      const { winding, turns, strands = 1, spread = true, extent = null } = read;
+      return { kind: 'winding', chamber, winding, turns, strands, spread, margins, extent };
+    }
+    case 'tape': {
+      const { bonded = false, cemented = false, turnUp = null } = read;
+      return {
+        kind: 'tape',
+        chamber,
+        ...buildSheet(read),
+        bonded,
+        cemented,
+        inset: buildInset(read.inset),
+        margins,
+        turnUp,
+      };
+    }
+    case 'screen': {
+      const { circuit = null, id = null, thickness } = read;
+      const overlap = read.overlap ? buildSheet(read.overlap) : null;
+      const lead = buildScreenLead(read);
+      return {
+        kind: 'screen',
+        chamber,
+        circuit,
+        id,
+        thickness,
+        overlap,
+        inset: buildInset(read.inset),
+        margins,
+        lead,
+      };
+    }
+    default:
+      return unreachable(read);
+  }
+}
+
+function buildScreenLead(read: Extract<LayerRead, { kind: 'screen' }>): ScreenLayer['lead'] {
+  if (read.lead === 'not-judged') return read.lead;
+  return read.lead === undefined && read.circuit === undefined ? null : buildLead(read.lead);
+}

@@ -1,0 +1,140 @@
+// What the schema cannot see: every id named exists and stands once, and figures that only make sense together do.
+
+import type { BadInput } from './bad-input.ts';
+import { badField } from './bad-field.ts';
+import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
+import { checkLayers } from './check-layers.ts';
+import { checkWindings } from './check-windings.ts';
+import type { BulkCapacitor, Design, Supply } from '#model/design.ts';
+
+/** Ids that mean something of their own where a conductor is named. */
+const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];
+
+export function checkDesign(design: Design, known: KnownIds): readonly BadInput[] {
+  return [
+    ...oneOf(['rules'], design.rules, known.rules, 'rule book'),
+    ...checkIds(design),
+    ...checkReferences(design),
+    ...checkFormer(design, known),
+    ...checkWindings(design, known),
+    ...checkLayers(design, known),
+  ];
+}
+
+/** Circuits, parts and screens share one name space, since `between` may name any of them. */
+function checkIds(design: Design): readonly BadInput[] {
+  const screens = design.layers.flatMap((layer, i) =>
+    layer.kind === 'screen' && layer.id !== null ? [{ keys: ['layers', i, 'id'] as Keys, id: layer.id }] : [],
+  );
+  const of = (list: 'circuits' | 'parts' | 'windings' | 'bridges' | 'evidence') =>
+    design[list].map(({ id }, i) => ({ keys: [list, i, 'id'] as Keys, id }));
+  return [
+    ...doubled([...of('circuits'), ...of('parts'), ...screens], RESERVED),
+    ...doubled(of('windings')),
+    ...doubled(of('bridges')),
+    ...doubled(of('evidence')),
+  ];
+}
+
+function doubled(
+  entries: readonly { readonly keys: Keys; readonly id: string }[],
+  reserved: readonly string[] = [],
+): readonly BadInput[] {
+  const seen = new Set<string>();
+  return entries.flatMap(({ keys, id }) => {
+    // names that every object has would be found in any table keyed by id
+    if (reserved.includes(id) || id in Object.prototype)
+      return [badField(keys, id, 'another id: this word has a meaning of its own')];
+    if (seen.has(id)) return [badField(keys, id, 'an id that no other entry has')];
+    seen.add(id);
+    return [];
+  });
+}
+
+function checkReferences(design: Design): readonly BadInput[] {
+  const circuits = design.circuits.map(({ id }) => id);
+  const screens = design.layers.flatMap((layer) =>
+    layer.kind === 'screen' && layer.id !== null ? [layer.id] : [],
+  );
+  const conductors = ['core', ...design.parts.map(({ id }) => id), ...screens];
+  const { bond } = design.core;
+  return [
+    ...design.workingVoltages.flatMap(({ between, rms, peak }, i) => [
+      ...pair(['workingVoltages', i, 'between'], between, circuits, 'circuit'),
+      ...(rms === null && peak === null
+        ? [badField(['workingVoltages', i, 'rms'], undefined, 'a voltage, rms or peak or both')]
+        : []),
+    ]),
+    ...(design.converter ? outputs(['converter', 'outputs'], design.converter.outputs, circuits) : []),
+    ...(design.converter?.bulk ? bulk(design.converter.bulk, design.supply) : []),
+    ...(design.converter?.variants ?? []).flatMap((variant, i) =>
+      outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
+    ),
+    ...(typeof bond === 'string'
+      ? oneOf(['core', 'bond'], bond, ['floating', ...circuits], 'circuit, or "floating"')
+      : []),
+    ...design.parts.flatMap((part, i) => [
+      ...oneOf(['parts', i, 'bond'], part.bond, ['floating', ...circuits], 'circuit, or "floating"'),
+      ...part.touches.flatMap((id, j) =>
+        oneOf(
+          ['parts', i, 'touches', j],
+          id,
+          conductors.filter((other) => other !== part.id),
+          'core, screen or other part',
+        ),
+      ),
+    ]),
+    ...design.outside.flatMap(({ between }, i) =>
+      pair(
+        ['outside', i, 'between'],
+        between,
+        [...circuits, ...conductors],
+        'circuit, screen, part or the core',
+      ),
+    ),
+    ...design.bridges.flatMap(({ between }, i) =>
+      pair(['bridges', i, 'between'], between, circuits, 'circuit'),
+    ),
+  ];
+}
+
+function bulk({ lowestMains, efficiency }: BulkCapacitor, { kind, voltage }: Supply): readonly BadInput[] {
+  const at: Keys = ['converter', 'bulk'];
+  if (kind === 'dc') return [badField(at, kind, 'none with a direct supply: nothing is rectified')];
+  return [
+    ...(lowestMains.value > voltage.value
+      ? [badField([...at, 'lowestMains'], lowestMains.value, `at most the supply's ${voltage.value} V`)]
+      : []),
+    ...(efficiency === 0
+      ? [badField([...at, 'efficiency'], 0, 'a number above 0, up to 1, 0.8 being 80 %')]
+      : []),
+  ];
+}
+
+const pair = (
+  keys: Keys,
+  [a, b]: readonly [string, string],
+  ids: readonly string[],
+  what: string,
+): readonly BadInput[] => [
+  ...oneOf([...keys, 0], a, ids, what),
+  ...oneOf([...keys, 1], b, ids, what),
+  ...(a === b ? [badField([...keys, 1], b, 'another id than the first')] : []),
+];
+
+const outputs = (keys: Keys, list: readonly { readonly circuit: string }[], circuits: readonly string[]) =>
+  list.flatMap(({ circuit }, i) => oneOf([...keys, i, 'circuit'], circuit, circuits, 'circuit'));
+
+function checkFormer({ former, core }: Design, known: KnownIds): readonly BadInput[] {
+  const { material, wall, chambers, dividers } = former;
+  return [
+    ...(typeof material === 'string'
+      ? oneOf(['former', 'material'], material, known.formers, "former's material")
+      : []),
+    ...(wall.kind === 'plies' ? checkSheet(['former', 'wall'], wall, known) : []),
+    ...(core.wrap ? checkSheet(['core', 'wrap'], core.wrap, known) : []),
+    ...(dividers.length === chambers.length - 1
+      ? []
+      : [badField(['former', 'dividers'], dividers, `one fewer than chambers: ${chambers.length - 1}`)]),
+  ];
+}

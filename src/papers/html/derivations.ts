@@ -1,0 +1,39 @@
+// Worked sheets: how the worst pair's limiting figure was found, and at the end every figure of every pair.
+
+import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { Because } from '#standards/because.ts';
+import { sheetsOf } from '#words/derivation/explain-text.ts';
+import { askedLength } from '#words/text/number-words.ts';
+import { worstFirst } from '#words/verdict/pair-words.ts';
+import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { block, raw, table, tag, type Content, type Markup } from './markup.ts';
+import type { ReportParts } from './report-parts.ts';
+import { knownSign, pairSign } from './signs.ts';
+
+export function foundBlock({ judgement }: ReportParts): Markup | null {
+  const [worst] = worstFirst(judgement.verdict);
+  const limiting = worst?.limiting ?? null;
+  if (limiting === null || limiting.required === null) return null;
+  return block(`How ${askedLength(limiting.required)} was found`, sheetTable(limiting.because));
+}
+
+/** Everything else, for who wants to check it by hand. */
+export function derivations(parts: ReportParts): readonly (Markup | null)[] {
+  return worstFirst(parts.judgement.verdict).map((pair) =>
+    block(['Figures, ', pairSign(pair.between, parts.looks, parts.theme)], pairSheets(pair)),
+  );
+}
+
+const pairSheets = (pair: PairVerdict): readonly Content[] =>
+  sheetsOf(pair).flatMap(({ title, why }) => [tag('p', { class: 'step' }, title), sheetTable(why)]);
+
+function sheetTable(why: Because): Markup {
+  const rows = workedSheet(why).map(({ label, text, value, confirmed, result }) => [
+    label,
+    text,
+    result === true ? tag('b', {}, value) : value,
+    knownSign(confirmed),
+  ]);
+  const columns = [{ title: '' }, { title: '' }, { title: '', figures: true }, { title: '' }];
+  return table(columns, rows, 'steps') ?? raw('');
+}

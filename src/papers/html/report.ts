@@ -1,0 +1,111 @@
+// The whole report as one self-contained HTML file: drawing, figures with their clauses, what is unknown, what to test,
+// and the design file itself. Complete without the tool; the same input gives the same bytes.
+
+import type { Design } from '#model/design.ts';
+import type { Judgement } from '#judge/judge.ts';
+import { bookWords, capitalised, answerWords, scopeWords } from '#words/verdict/answer-words.ts';
+import { circuitLooks } from '#words/design/circuit-look.ts';
+import { headline, worstFirst } from '#words/verdict/pair-words.ts';
+import { palette } from '#drawing/scene/palette.ts';
+import { sceneOf } from '#drawing/scene/scene.ts';
+import { svgOf } from '#drawing/svg/svg.ts';
+import { TOOL_VERSION } from '#words/text/tool-version.ts';
+import { attached } from './attached.ts';
+import { build } from './build.ts';
+import { derivations, foundBlock } from './derivations.ts';
+import { evidence } from './evidence.ts';
+import { raw, tag, wholeBlock, type Content, type Markup } from './markup.ts';
+import { pairsBlock, pathsBlock } from './pairs.ts';
+import { asked } from './asked.ts';
+import { verdictBar } from './signs.ts';
+import { spots } from './spots.ts';
+import type { ReportParts } from './report-parts.ts';
+import { sheet } from './sheet.ts';
+import { stress } from './stress.ts';
+import { openQuestions, unknowns } from './unknowns.ts';
+
+export interface ReportInput {
+  readonly design: Design;
+  readonly judgement: Judgement;
+  /** The design file as it was read, to be attached. */
+  readonly designText: string;
+  /** Black ink on white paper instead of colour. */
+  readonly black?: boolean;
+}
+
+export function reportHtml(input: ReportInput): string {
+  const theme = palette[input.black === true ? 'print' : 'paper'];
+  const parts: ReportParts = { ...input, looks: circuitLooks(input.design.circuits), theme };
+  const foot = {
+    left: `Layerwright ${TOOL_VERSION}, ${bookWords(parts.judgement.verdict.rules)}`,
+    right:
+      'meets, falls short or cannot be shown, for the named edition; a test laboratory and local codes decide',
+  };
+  const { design, judgement } = parts;
+  const about = `${ORIGIN[design.origin]}; judged to ${bookWords(judgement.verdict.rules)}`;
+  const head = { title: `${design.title}: report`, name: design.title, about, theme, foot };
+  return sheet(head, ...content(parts, input.designText));
+}
+
+const content = (parts: ReportParts, designText: string): readonly Content[] => [
+  top(parts),
+  drawing(parts),
+  pairsBlock(parts),
+  foundBlock(parts),
+  pathsBlock(parts),
+  spots(parts),
+  asked(parts),
+  unknowns(parts),
+  remarks(parts),
+  stress(parts),
+  openQuestions(parts),
+  build(parts),
+  evidence(parts),
+  attached(designText),
+  derivations(parts),
+];
+
+const ORIGIN = { proposed: 'proposed', dissected: 'taken apart', lesson: 'a lesson' } as const;
+
+function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
+  const answer = capitalised(answerWords(verdict.verdict));
+  const pencil = verdict.verdict === 'falls-short' ? 'pencil' : null;
+  const scope = scopeWords(verdict);
+  const left = scope === '' ? '' : `${scope}; not judged: ${verdict.notJudged.join(', ')}`;
+  return [
+    tag(
+      'h2',
+      { class: 'answer' },
+      tag('span', { class: pencil }, verdictBar(verdict.verdict, 14), ` ${answer}`),
+    ),
+    left === '' ? null : tag('p', { class: 'scope' }, left),
+    tag('p', { class: 'headline' }, headline(verdict, looks)),
+    verdict.restsOn === 'memory'
+      ? tag('p', { class: 'note' }, 'This verdict rests on a figure from memory.')
+      : null,
+    design.notes === '' ? null : tag('p', { class: 'note' }, design.notes),
+  ];
+}
+
+/** The section on which the worst pair is decided. */
+function drawing({ design, judgement, theme }: ReportParts): Content {
+  const [worst] = worstFirst(judgement.verdict);
+  const limiting = worst?.limiting?.section ?? 'plain';
+  // a distance outside the window lies on no section
+  const scene = sceneOf(design, judgement, limiting) ?? sceneOf(design, judgement, 'plain');
+  if (scene === null) return null;
+  const svg = svgOf(scene, {
+    theme: theme.name,
+    prefix: 'main-',
+    caption: false,
+    heading: design.title,
+    width: 900,
+  });
+  const caption = `${scene.title}, ${scene.says}. Same scale both ways; filled and hollow pieces of the staff are 1 mm each. Hollow flags stand on other sections.`;
+  return tag('figure', {}, raw(svg), tag('figcaption', {}, caption));
+}
+
+function remarks({ judgement }: ReportParts): Markup | null {
+  const items = judgement.verdict.remarks.map(({ says }) => tag('li', {}, says));
+  return items.length === 0 ? null : wholeBlock('Remarks', tag('ul', {}, items));
+}

@@ -1,0 +1,172 @@
+// The pieces between every two conductors of a section: for every set of plies punctured the shortest that touches
+// no third conductor. Exact on whole nanometres along x and y; slanting sight lines through air are floating point.
+
+import { nm, type Nm } from '#units/quantity.ts';
+import type { StuffId } from '#solver/section/build.ts';
+import { hopClosedJoints } from './closed-joints.ts';
+import { countAll, type Counting, packed } from './counting.ts';
+import { gridOf } from './grid.ts';
+import { LabelHeap } from './label-heap.ts';
+import {
+  ACROSS_AIR,
+  CLOSED,
+  contactsOf,
+  EdgeList,
+  type Network,
+  packEdges,
+  SIGHT,
+  THROUGH,
+} from './network.ts';
+import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
+import type { Section } from '#solver/section/section.ts';
+import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
+import { collectSightLines } from './sight.ts';
+import { collectEdges } from './walk-lines.ts';
+
+/** One network is packed before the next is begun, so all share the buffer. */
+const EDGES = new EdgeList();
+
+/**
+ * All moves that a path may make in a section, but for sight lines longer than `sightsUpTo`. `closedJoint` is the stuff that
+ * a short closed joint counts as.
+ */
+export function networkOf(
+  section: Section,
+  options: SolidOptions,
+  closedJoint: StuffId,
+  sightsUpTo = Infinity,
+): Network {
+  const grid = gridOf(section, closedJoint);
+  const edges = EDGES;
+  edges.clear();
+  const shownAt = collectEdges(grid, options, edges);
+  hopClosedJoints(edges, options.leastThickness, closedJoint);
+  const contacts = contactsOf(grid);
+  collectSightLines(grid, contacts, options, edges, sightsUpTo);
+  return packEdges(grid, contacts, edges, shownAt, sightsUpTo);
+}
+
+/** Limits of a whole section. */
+export interface SectionLimits extends Omit<SearchLimits, 'lengthTo'> {
+  /** Nothing longer is looked for; by the count of the first class where the list has several. */
+  readonly length: readonly number[];
+  /** The same for two conductors, where it is less; left out: it is for none. */
+  readonly between?: (a: string, b: string) => readonly number[];
+  /** Pieces with none of these at either end are not asked for; left out: all are. */
+  readonly ends?: (conductor: string) => boolean;
+}
+
+/** One search is over before the next begins, so all share the buffer. */
+const HEAP = new LabelHeap();
+
+export function findPieces(net: Network, counting: Counting, limits: SectionLimits): readonly Piece[] {
+  const { conductors } = net.grid;
+  const { ends = () => true, between = () => limits.length } = limits;
+  const plies = net.punctures.map((punctured) => packed(punctured, counting));
+  const open = new Set(conductors.keys());
+  return conductors.flatMap((from, source) => {
+    if (!ends(from)) return [];
+    // what is found from here need not be found the other way round
+    open.delete(source);
+    if (open.size === 0) return [];
+    const lengthTo = new Map([...open].map((to) => [to, between(from, conductors[to]!)]));
+    return shortestFrom(net, source, counting, plies, { ...limits, lengthTo }, HEAP).map((arrival) =>
+      pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric),
+    );
+  });
+}
+
+/** The shortest piece between every two conductors for every number of plies up to `most`. */
+export const shortestPieces = (
+  section: Section,
+  options: PathOptions,
+  closedJoint: StuffId,
+  most: number,
+): readonly Piece[] =>
+  findPieces(networkOf(section, options, closedJoint), countAll(most), {
+    metric: options.metric,
+    x: options.x,
+    length: [Infinity],
+    window: null,
+  });
+
+function pieceOf(
+  net: Network,
+  between: readonly [string, string],
+  arrival: Arrival,
+  metric: PathOptions['metric'],
+): Piece {
+  const { nodes, edges } = arrival;
+  // what a trace needs is taken out now, so that a kept piece does not keep its network
+  const points = nodes.map((node) => pointOf(net, node));
+  const steps = edges.map((edge) => ({
+    kind: net.kind[edge]!,
+    length: nm(Math.round(net.cost[edge]!)),
+    punctured: puncturedBy(net, edge),
+  }));
+  const punctured = summed(steps.flatMap((step) => step.punctured));
+  return {
+    between,
+    length: nm(Math.round(arrival.length)),
+    plies: punctured.reduce((sum, { count }) => sum + count, 0),
+    punctured,
+    rank: metric === 'clearance' ? 0 : edges.reduce((worst, edge) => Math.max(worst, net.rank[edge]!), 0),
+    from: points[0]!,
+    to: points.at(-1)!,
+    trace: () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!))),
+  };
+}
+
+const puncturedBy = (net: Network, edge: number): readonly Punctured[] =>
+  net.puncture[edge]! > 0 ? net.punctures[net.puncture[edge]! - 1]! : [];
+
+function summed(all: readonly Punctured[]): readonly Punctured[] {
+  if (all.length < 2) return all;
+  const counts = new Map<StuffId, number>();
+  for (const { stuff, count } of all) counts.set(stuff, (counts.get(stuff) ?? 0) + count);
+  return [...counts].map(([stuff, count]) => ({ stuff, count }));
+}
+
+interface Step {
+  readonly kind: number;
+  readonly length: Nm;
+  readonly punctured: readonly Punctured[];
+}
+
+function legOf({ kind, length, punctured }: Step, from: Leg['from'], to: Leg['to']): Leg {
+  const words =
+    kind === THROUGH
+      ? 'through'
+      : kind === CLOSED
+        ? 'closed-joint'
+        : kind === ACROSS_AIR || kind === SIGHT
+          ? 'air'
+          : 'surface';
+  const plies = punctured.reduce((sum, { count }) => sum + count, 0);
+  return { kind: words, from, to, length, stuff: punctured[0]?.stuff ?? null, plies };
+}
+
+function pointOf(net: Network, node: number): readonly [Nm, Nm] {
+  const nx = net.grid.xs.length;
+  const onGrid = net.nodes - net.shownAt.length;
+  const shown = node < onGrid ? node : net.shownAt[node - onGrid]!;
+  return [nm(net.grid.xs[shown % nx]!), nm(net.grid.ys[Math.floor(shown / nx)]!)];
+}
+
+/** Legs in one direction along the same kind of way are one leg. */
+function merged(legs: readonly Leg[]): readonly Leg[] {
+  const out: Leg[] = [];
+  for (const leg of legs) {
+    const last = out.at(-1);
+    if (last && leg.kind === 'surface' && last.kind === 'surface' && goesOn(last, leg)) {
+      out[out.length - 1] = { ...last, to: leg.to, length: nm(last.length + leg.length) };
+    } else out.push(leg);
+  }
+  return out;
+}
+
+function goesOn(a: Leg, b: Leg): boolean {
+  const [ax, ay] = [a.to[0] - a.from[0], a.to[1] - a.from[1]];
+  const [bx, by] = [b.to[0] - b.from[0], b.to[1] - b.from[1]];
+  return (ax === 0 && bx === 0 && ay * by > 0) || (ay === 0 && by === 0 && ax * bx > 0);
+}

@@ -1,0 +1,124 @@
+// The desk around the sheet: which page is open, the builds that come and go, and what is said about them.
+
+import { createContext } from 'svelte';
+import type { DesignFile } from '#model/schema/schema.ts';
+import type { Bench } from './bench.svelte.ts';
+import type { KeptBuild } from '#state/storage/build-store.ts';
+import type { Demo } from '#state/begin/demos.ts';
+import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
+import { rememberSheet } from '#state/storage/last-sheet.ts';
+import type { Keeper } from '#state/storage/keeper.svelte.ts';
+import { lessonOf, Walk } from '#state/begin/lessons.svelte.ts';
+import { ManyBuilds } from '#state/judging/many-builds.svelte.ts';
+import { openable, type Openable } from '#state/storage/openable.ts';
+import type { Pages } from './pages.svelte.ts';
+import { PhotoDesk } from '#state/photo/photo-desk.svelte.ts';
+import { withoutPictures } from '#state/photo/photo-record.ts';
+import { readFragment, SHARE_PREFIX, shareFragment } from '#state/storage/share-link.ts';
+
+const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
+
+export class Desk {
+  readonly bench: Bench;
+  readonly keeper: Keeper;
+  readonly pages: Pages;
+  readonly photos: PhotoDesk;
+  readonly many = new ManyBuilds();
+  /** What went wrong with the last thing that was opened; null where nothing did. */
+  refusal: string | null = $state(null);
+  /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
+  walk: Walk | null = $state(null);
+  #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
+
+  constructor(bench: Bench, keeper: Keeper, pages: Pages) {
+    this.bench = bench;
+    this.keeper = keeper;
+    this.pages = pages;
+    this.photos = new PhotoDesk(bench.editor);
+  }
+
+  async layOut(doc: DesignFile, kept: KeptBuild | null = null, keepAtOnce = false): Promise<void> {
+    await this.keeper.open(doc, kept, keepAtOnce);
+    this.refusal = null;
+    this.hideLink();
+    this.walk = null;
+    this.bench.selection.startAt(this.bench.verdict);
+    this.pages.go('sheet');
+  }
+
+  async openDemo(demo: Demo): Promise<void> {
+    await this.layOut(await demo.load());
+    rememberSheet(`demo:${demo.id}`);
+    const lesson = lessonOf(demo.id);
+    this.walk = lesson === null ? null : new Walk(lesson);
+  }
+
+  async openFile(file: File): Promise<void> {
+    await this.#take(await readFile(file));
+  }
+
+  /** What was dropped on the page: pictures go to the photographs, a design file is laid out, many are judged in a row. */
+  async takeFiles(files: readonly File[]): Promise<void> {
+    const pictures = files.filter(({ type, name }) => type.startsWith('image/') || PICTURE_NAME.test(name));
+    const [file] = files;
+    if (pictures.length > 0) {
+      this.pages.go('photographs');
+      await this.photos.take(pictures);
+    } else if (files.length > 1) {
+      this.pages.go('many');
+      await this.many.take(files);
+    } else if (file !== undefined) await this.openFile(file);
+  }
+
+  async openText(text: string): Promise<void> {
+    await this.#take(openable(text));
+  }
+
+  /** Opens the build that the address holds, if it holds one. */
+  async openAddress(): Promise<boolean> {
+    const fragment = location.hash.slice(1);
+    if (!fragment.startsWith(SHARE_PREFIX)) return false;
+    await this.#take(await readFragment(fragment));
+    return true;
+  }
+
+  async showLink(): Promise<void> {
+    const { doc } = this.bench.editor;
+    const fragment = await shareFragment(withoutPictures(doc));
+    this.#link = { doc, text: `${location.href.split('#')[0]}#${fragment}` };
+  }
+
+  hideLink(): void {
+    this.#link = null;
+  }
+
+  /** The link to this build, while it is shown; a build that was changed since is in no link. */
+  get link(): string | null {
+    return this.#link?.doc === this.bench.editor.doc ? this.#link.text : null;
+  }
+
+  save(): void {
+    const { doc } = this.bench.editor;
+    saveFile(designText(doc), fileName(doc.title, 'json'), 'application/json');
+  }
+
+  /** From now on printing gives the report in place of the screen; returns what ends that. */
+  async printReports(): Promise<() => void> {
+    const [{ printPapers }, { reportHtml }] = await Promise.all([
+      import('#state/storage/print-papers.ts'),
+      import('#papers/html/report.ts'),
+    ]);
+    return printPapers(() => {
+      const judged = this.bench.editor.judgedNow();
+      return judged === null ? null : reportHtml({ ...judged, designText: designText(judged.doc) });
+    });
+  }
+
+  async #take(found: Openable): Promise<void> {
+    if (found.kind === 'build') return this.layOut(found.doc, null, true);
+    this.refusal = found.says;
+    this.pages.go('open');
+  }
+}
+
+export const [useDesk, provideDesk] = createContext<Desk>();

@@ -1,0 +1,79 @@
+// What happens when the page opens and when it is left: a link's build or the last one is taken up, the newest change is kept.
+
+import type { BuildStore } from '#state/storage/build-store.ts';
+import { demos } from '#state/begin/demos.ts';
+import type { Desk } from './desk.svelte.ts';
+import { keepSteps, keptSteps } from '#state/storage/kept-steps.ts';
+import { rememberedSheet } from '#state/storage/last-sheet.ts';
+import type { PageName } from './pages.svelte.ts';
+
+/** Returns what stops watching. */
+export function settle(desk: Desk, store: BuildStore): () => void {
+  void takeUp(desk, store);
+  const leave = (): void => {
+    if (document.visibilityState === 'hidden') void desk.keeper.flush();
+  };
+  const keep = (): void => {
+    const { editor } = desk.bench;
+    // a field that was not left yet is left now, which keeps what stands in it
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    keepSteps(desk.keeper.id ?? rememberedSheet(), editor.doc, editor.history(MOST_STEPS));
+    void desk.keeper.flush();
+  };
+  const followLink = (): void => void desk.openAddress();
+  document.addEventListener('visibilitychange', leave);
+  const warn = (event: BeforeUnloadEvent): void => {
+    if (desk.keeper.wouldLose) event.preventDefault();
+  };
+  addEventListener('pagehide', keep);
+  addEventListener('beforeunload', warn);
+  addEventListener('hashchange', followLink);
+  return () => {
+    document.removeEventListener('visibilitychange', leave);
+    removeEventListener('pagehide', keep);
+    removeEventListener('beforeunload', warn);
+    removeEventListener('hashchange', followLink);
+  };
+}
+
+async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
+  await desk.keeper.refresh();
+  if (await desk.openAddress()) return;
+  const page = desk.pages.current;
+  if (!OVER_BUILD.includes(page)) return;
+  const id = rememberedSheet();
+  const demo = demos.find((each) => `demo:${each.id}` === id);
+  const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
+  if (demo !== undefined) {
+    await desk.openDemo(demo);
+    resumeLeft(desk, `demo:${demo.id}`, 0);
+  } else if (build !== null) {
+    await desk.layOut(build.doc, build);
+    resumeLeft(desk, build.id, build.saved);
+  }
+  if (desk.pages.current !== page) desk.pages.go(page);
+}
+
+/** As this tab left the build, unless it was kept anew since: the last figure typed, and the steps to undo it all. */
+function resumeLeft(desk: Desk, id: string, saved: number): void {
+  const { editor } = desk.bench;
+  const found = keptSteps(id);
+  if (found === null) return;
+  const isSame = JSON.stringify(found.doc) === JSON.stringify(editor.doc);
+  if (!isSame && found.left < saved) return;
+  if (!isSame) editor.change(found.doc, found.past[0]?.says ?? 'what was typed last');
+  editor.resume(found);
+}
+
+/** Steps that outlast a reload. */
+const MOST_STEPS = 500;
+
+/** Pages that show the build itself, so that a reload must bring it back. */
+const OVER_BUILD: readonly PageName[] = [
+  'sheet',
+  'stress',
+  'report',
+  'photographs',
+  'taking-apart',
+  'decide',
+];

@@ -1,0 +1,112 @@
+// What leaves the tool on paper or as a file: the report, the winder's sheet, the figures, the drawing of a section.
+// Only its own page asks for it, so that the first script of the page need not carry it.
+
+import { csvOf } from '#papers/csv.ts';
+import { dxfOf } from '#drawing/dxf/dxf.ts';
+import { reportHtml } from '#papers/html/report.ts';
+import { winderSheet } from '#papers/html/winder-sheet.ts';
+import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
+import { svgOf } from '#drawing/svg/svg.ts';
+import type { Bench } from '#state/document/bench.svelte.ts';
+import { designText, fileName, saveFile } from './files.ts';
+import { pngOf } from './svg-to-png.ts';
+
+export const PAPERS = ['report', 'winder'] as const;
+export type PaperKind = (typeof PAPERS)[number];
+
+export const DRAWINGS = ['svg', 'png', 'dxf'] as const;
+export type DrawingKind = (typeof DRAWINGS)[number];
+
+/** Outward scale over axial scale. */
+export const STRETCHES = [1, 2, 4, 8] as const;
+
+export class Papers {
+  kind: PaperKind = $state('report');
+  /** Black ink on white paper instead of colour. */
+  isBlack = $state(false);
+  stretch: number = $state(1);
+  #section: string | null = $state(null);
+  readonly #bench: Bench;
+
+  constructor(bench: Bench) {
+    this.#bench = bench;
+  }
+
+  /** The section to draw: the one on the sheet until another is picked. */
+  get section(): string {
+    const picked = this.#section;
+    return picked !== null && this.#bench.sections.includes(picked) ? picked : this.#bench.section;
+  }
+
+  set section(name: string) {
+    this.#section = name;
+  }
+
+  /** A wrong entry stands in the build: all papers tell its last state that could be judged. */
+  get isOfLastGood(): boolean {
+    return this.#bench.editor.faults.length > 0;
+  }
+
+  /** The picked paper as one HTML file; null while nothing could be judged. */
+  readonly html: string | null = $derived.by(() => {
+    const { judged } = this.#bench.editor;
+    if (judged === null) return null;
+    const { design, judgement, doc } = judged;
+    const black = this.isBlack;
+    return this.kind === 'winder'
+      ? winderSheet({ design, judgement, black })
+      : reportHtml({ design, judgement, designText: designText(doc), black });
+  });
+
+  /** For what leaves the page, which must not be of an older state. */
+  htmlNow(): string | null {
+    this.#bench.editor.judgedNow();
+    return this.html;
+  }
+
+  saveHtml(): void {
+    const html = this.htmlNow();
+    if (html === null) return;
+    const name = this.kind === 'winder' ? `${this.#title} winding sheet` : this.#title;
+    saveFile(html, fileName(name, 'html'), 'text/html');
+  }
+
+  saveFigures(): void {
+    const judged = this.#bench.editor.judgedNow();
+    if (judged === null) return;
+    const csv = csvOf(judged.design, judged.judgement.verdict);
+    saveFile(csv, fileName(this.#title, 'csv'), 'text/csv');
+  }
+
+  /** Null where it was saved; else why not. */
+  async saveDrawing(kind: DrawingKind): Promise<string | null> {
+    const scene = this.#scene();
+    if (scene === null) return 'There is no section to draw.';
+    const name = fileName(`${this.#title} ${this.section}`, kind);
+    if (kind === 'dxf') saveFile(dxfOf(scene), name, 'image/vnd.dxf');
+    else if (kind === 'svg') saveFile(`${this.#svg(scene)}\n`, name, 'image/svg+xml');
+    else {
+      const picture = await pngOf(this.#svg(scene));
+      if (picture === null)
+        return 'This browser could not make a PNG of the drawing; the SVG holds the same.';
+      saveFile(picture, name, 'image/png');
+    }
+    return null;
+  }
+
+  get #title(): string {
+    return this.#bench.design?.title ?? '';
+  }
+
+  #scene(): Scene | null {
+    this.#bench.editor.judgedNow();
+    const { design, judgement, pair } = this.#bench;
+    if (design === null || judgement === null) return null;
+    return sceneOf(design, judgement, this.section, { pair: pair?.between ?? null });
+  }
+
+  #svg(scene: Scene): string {
+    const theme = this.isBlack ? 'print' : 'light';
+    return svgOf(scene, { theme, radialStretch: this.stretch, heading: this.#title });
+  }
+}

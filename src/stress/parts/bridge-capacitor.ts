@@ -1,0 +1,46 @@
+// A bridging capacitor by its class: Y1 reinforced, Y2 basic, two equal Y2 in series double. Across a barrier an X
+// class or none at all is unsafe: its short circuit puts the mains on the other side.
+
+import type { Bridge } from '#model/design.ts';
+import { because, type Because } from '#standards/because.ts';
+import type { Grade } from '#standards/grade.ts';
+import type { CapacitorClass } from '#books/iec-62368-1/solids.ts';
+
+import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
+
+export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+  const safetyClass = classOf(bridge, asked.at);
+  const found = asked.book.capacitorGrade(safetyClass);
+  const why: Because[] = [
+    because('bridge-class', { class: safetyClass, grade: found.value }, [], [found.because]),
+  ];
+  if (found.value === 'none' || found.value === 'functional') {
+    return { grade: found.value, unsafe: asked.barrier ? 'class' : null, because: why };
+  }
+  const limited = withinLimits(found.value, asked);
+  if (limited.because !== null) why.push(limited.because);
+  if (limited.grade === 'basic' && bridge.inSeries > 1 && (safetyClass === 'Y1' || safetyClass === 'Y2')) {
+    why.push(because('bridge-series', { inSeries: bridge.inSeries, each: limited.grade, grade: 'double' }));
+    return { grade: 'double', unsafe: null, because: why };
+  }
+  return { grade: limited.grade, unsafe: null, because: why };
+}
+
+function classOf({ safetyClass }: Bridge, at: 'worst' | 'best'): CapacitorClass {
+  if (typeof safetyClass === 'string') return safetyClass;
+  return at === 'best' ? 'Y1' : 'unknown';
+}
+
+/** One part earns its grade up to the mains voltage and category of the rule; beyond them one grade less. */
+function withinLimits(
+  grade: 'basic' | 'reinforced',
+  { book, mains, category }: BridgeQuestion,
+): { readonly grade: Grade; readonly because: Because | null } {
+  const rule = book.rule('single-y1');
+  const mainsMost = Number(rule.values['mainsMost']);
+  const categoryMost = Number(rule.values['categoryMost']);
+  if (mains <= mainsMost && category <= categoryMost) return { grade, because: null };
+  const less = grade === 'reinforced' ? 'basic' : 'functional';
+  const values = { mains, mainsMost, category, categoryMost, from: grade, grade: less };
+  return { grade: less, because: because('bridge-limits', values, [], [rule]) };
+}

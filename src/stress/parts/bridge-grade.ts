@@ -1,0 +1,46 @@
+// What is asked of a part that bridges two circuits, and what the answer holds.
+
+import type { OvervoltageCategory } from '#model/design.ts';
+import type { Because } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
+import type { Grade } from '#standards/grade.ts';
+import type { Nm, VoltsRms } from '#units/quantity.ts';
+
+export interface BridgeQuestion {
+  readonly book: Book;
+  /** A grade from basic up is asked between its two circuits. */
+  readonly barrier: boolean;
+  /** Working voltage of the pair. */
+  readonly rms: VoltsRms;
+  readonly mains: VoltsRms;
+  readonly category: OvervoltageCategory;
+  /** Null where the book has no figure: then no distance reaches it. */
+  readonly required: { readonly clearance: Reach; readonly creepage: Reach } | null;
+  /** How what the file leaves open is counted. */
+  readonly at: 'worst' | 'best';
+}
+
+export interface Reach {
+  readonly basic: Nm;
+  readonly reinforced: Nm;
+}
+
+export type Unsafe = 'class' | 'rating' | 'single-part';
+
+export interface BridgeGrade {
+  readonly id: string;
+  readonly between: readonly [string, string];
+  readonly grade: Grade;
+  /** Why one fault of this part would put the mains on the other side; null where it would not. */
+  readonly unsafe: Unsafe | null;
+  /** No rating is given, so that it is taken to be high enough. */
+  readonly ratingAssumed: boolean;
+  readonly because: Because;
+}
+
+/** What a kind of part says before its rating is asked. */
+export interface PartGrade {
+  readonly grade: Grade;
+  readonly unsafe: Unsafe | null;
+  readonly because: readonly Because[];
+}

@@ -1,0 +1,56 @@
+// Keys that work anywhere on the page, unless one is typing: steps back and forward, files, weak spots, sections, the list.
+
+import type { Desk } from '#state/document/desk.svelte.ts';
+
+export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void): void {
+  if (event.defaultPrevented) return;
+  const isTyping =
+    event.target instanceof Element && event.target.closest('input, textarea, select') !== null;
+  const done =
+    event.ctrlKey || event.metaKey
+      ? commandKey(event, desk, isTyping)
+      : !isTyping && plainKey(event, desk, showList);
+  if (done) event.preventDefault();
+}
+
+function commandKey(event: KeyboardEvent, desk: Desk, isTyping: boolean): boolean {
+  const { bench } = desk;
+  const key = event.key.toLowerCase();
+  if (key === 's') {
+    keepTyped();
+    desk.save();
+  } else if (key === 'o') desk.pages.go('open');
+  else if (isTyping) return false;
+  else if (key === 'z' && !event.shiftKey) bench.undo();
+  else if (key === 'y' || key === 'z') bench.redo();
+  else return false;
+  return true;
+}
+
+/** What stands in a field, though it was not left: leaving it keeps it. */
+function keepTyped(): void {
+  const field = document.activeElement;
+  if (!(field instanceof HTMLElement)) return;
+  field.blur();
+  field.focus();
+}
+
+function plainKey(event: KeyboardEvent, desk: Desk, showList: () => void): boolean {
+  const { bench, pages } = desk;
+  if (event.altKey) return false;
+  if (event.key === '?') {
+    showList();
+    return true;
+  }
+  if (pages.current !== 'sheet') return false;
+  if (event.key === '[' || event.key === ']') {
+    const place = bench.sections.indexOf(bench.section) + (event.key === ']' ? 1 : -1);
+    const next = bench.sections.at(place % bench.sections.length);
+    if (next !== undefined) bench.pickSection(next);
+    return true;
+  }
+  const spot = /^[1-9]$/.test(event.key) ? bench.verdict?.weakSpots[Number(event.key) - 1] : undefined;
+  if (spot === undefined) return false;
+  bench.selection.pickSpot(spot);
+  return true;
+}

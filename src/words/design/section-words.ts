@@ -1,0 +1,29 @@
+// What a section is called: its kind as a title, and in one clause what is laid in and what has moved.
+
+import type { Section } from '#solver/section/section.ts';
+
+export interface SectionWords {
+  readonly title: string;
+  readonly says: string;
+}
+
+export function sectionWords(section: Pick<Section, 'kind' | 'slumped' | 'lays'>): SectionWords {
+  const laid = section.lays.join(' and ');
+  const title =
+    section.kind === 'plain'
+      ? section.slumped === null
+        ? 'Plain section'
+        : 'Slumped section'
+      : section.lays.length > 1
+        ? 'Section with two lead-outs'
+        : 'Section with a lead-out';
+  const lead = section.kind === 'plain' ? 'no lead in it' : laid;
+  return { title, says: `${lead}, ${SLUMPED[section.slumped ?? 'not']}` };
+}
+
+const SLUMPED = {
+  not: 'nothing slumped',
+  'as-is': 'loose ends and tapes slumped',
+  left: 'loose ends slumped, loose tapes pushed left',
+  right: 'loose ends slumped, loose tapes pushed right',
+} as const;

@@ -1,0 +1,35 @@
+// The one sentence for a path that runs out along one margin and back along another: which winding begins too near
+// its flange, and where it would have to begin.
+
+import type { PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
+import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+
+/** Null where the limiting path is not of that kind. `nameOf` gives the circuit's name. */
+export function marginSentence(pair: PairVerdict, nameOf: (circuit: string) => string): string | null {
+  const { limiting, between } = pair;
+  if (pair.verdict !== 'falls-short' || !limiting?.length || limiting.required === null) return null;
+  if (limiting.plies > 0 || limiting.over.length > 0) return null;
+  const { legs } = limiting;
+  const [first, last] = [legs[0], legs.at(-1)];
+  const rounds = legs.some(({ says }) => says.includes('the tape edges at the flange'));
+  if (!rounds || !first || !last || ![first, last].every(isAlongMargin)) return null;
+  // the narrower margin is the one to widen
+  const [leg, circuit, end, face] =
+    last.length <= first.length
+      ? [last, between[1], last.to, last.from]
+      : [first, between[0], first.from, first.to];
+  const side = end[0] > face[0] ? 'left' : 'right';
+  const wanted = leg.length + limiting.required - limiting.length;
+  const winding = `The ${inSentence(nameOf(circuit))} winding`;
+  return (
+    `${winding} begins ${lengthDown(leg.length)} mm from the ${side} flange; it would have to begin at ` +
+    `${lengthUp(wanted)}. ${capitalised(pair.achieved)} insulation stands there; ${pair.needed} is asked.`
+  );
+}
+
+const isAlongMargin = ({ says, length }: PathLeg): boolean => says.endsWith('along the margin') && length > 0;
+
+/** A plain word loses its capital; names such as `12 V` stay. */
+const inSentence = (name: string): string => (/^[A-Z][a-z]+$/.test(name) ? name.toLowerCase() : name);
+
+const capitalised = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);

@@ -1,0 +1,157 @@
+// A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
+
+import { reaches } from '#judge/grade/grade.ts';
+import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import { unreachable } from '#units/unreachable.ts';
+import type { CircuitLook } from '#words/design/circuit-look.ts';
+import { marginSentence } from './margin-words.ts';
+import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+import { listed, solidsCrossed } from './path-words.ts';
+import { answerWords } from './answer-words.ts';
+
+/** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
+export function pairNames(between: readonly [string, string], looks: readonly CircuitLook[]): string {
+  return between.map((id) => nameOf(id, looks)).join(' to ');
+}
+
+export const nameOf = (id: string, looks: readonly CircuitLook[]): string =>
+  looks.find(({ circuit }) => circuit === id)?.name ?? id;
+
+/** `creepage 4.83 of 5.6 mm`; empty where nothing is asked. */
+export function limitingFigure(limiting: Limiting | null): string {
+  if (limiting === null) return '';
+  const { metric, bridge, length, required } = limiting;
+  if (metric === 'bridge') return `bridging part ${bridge ?? ''}`.trimEnd();
+  if (length === null) return `${metric}, solid insulation alone`;
+  const figure = `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  if (limiting.outside.length > 0 && limiting.over.length === 0) return `${figure}, outside the window`;
+  return isTooShort(limiting) ? `${figure}, each piece too short to count` : figure;
+}
+
+/** Pieces of a path over conductors count for nothing where each is too short by itself. */
+export const isTooShort = ({ length, legs }: Limiting): boolean =>
+  length === 0 && legs.some((leg) => leg.length > 0);
+
+/** Why the pair stands where it stands, in one sentence. */
+export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): string {
+  const [a = '', b = ''] = pair.between.map((id) => nameOf(id, looks));
+  if (pair.required === null) return `Between ${a} and ${b} nothing is asked.`;
+  if (isUndrawn(pair)) return undrawnWords(pair, looks);
+  const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
+  const why = limitingWords(pair.limiting);
+  switch (pair.verdict) {
+    case 'meets':
+      return `${asked} and ${pair.achieved} is reached${why}.`;
+    case 'falls-short':
+      return `${asked}, ${pair.achieved} is reached${why}.`;
+    case 'not-shown':
+      return isVoltageOpen(pair)
+        ? `${asked} and ${pair.achieved} is reached${why}. ${openWords(pair)}`
+        : `${asked}; known is only ${pair.achieved}${why}. ${openWords(pair)}`;
+    default:
+      return unreachable(pair.verdict);
+  }
+}
+
+/** Nothing of one circuit is drawn, so that there is nothing to judge. */
+export const isUndrawn = ({ undrawn, verdict }: PairVerdict): boolean =>
+  undrawn.length > 0 && verdict === 'not-shown';
+
+function undrawnWords({ undrawn, between }: PairVerdict, looks: readonly CircuitLook[]): string {
+  const missing = undrawn.map((id) => nameOf(id, looks)).join(' or ');
+  return `No winding of ${missing} is drawn: there is nothing to judge between ${between
+    .map((id) => nameOf(id, looks))
+    .join(' and ')}.`;
+}
+
+/** What keeps a pair from being shown. */
+export const openWords = (pair: PairVerdict): string =>
+  isVoltageOpen(pair)
+    ? `That holds for ${Math.round(pair.stress.rms)} V rms, the least it can be: the working voltage is not known.`
+    : `With every unknown at its best it would be ${pair.achievedAtBest}.`;
+
+/** It reaches what is needed, but at the floor of the voltage, and what really stands across it may be more. */
+const isVoltageOpen = ({ achieved, needed, stress }: PairVerdict): boolean =>
+  stress.basis === 'floor' && reaches(achieved, needed);
+
+function limitingWords(limiting: Limiting | null): string {
+  if (limiting === null) return '';
+  const { metric, length, required, over, legs, outside } = limiting;
+  if (metric === 'bridge') return `, limited by ${limiting.bridge ?? 'a part'}, which bridges the two`;
+  if (length === null) return ', limited by solid insulation alone';
+  const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
+  const crossed = solidsCrossed(legs);
+  const through = crossed.length === 0 ? '' : `, through ${listed(crossed)}`;
+  const way =
+    over.length === 0 ? '' : `, over ${listed(over.map((id) => (id === 'core' ? 'the core' : id)))}`;
+  if (length > 0)
+    return `: the ${wayOf(metric, outside, over)} is ${lengthDown(length)} mm${needed}${through}${way}`;
+  // no figure to set against what is needed: they touch, a solid lies between, or each piece is too short to count
+  if (isTooShort(limiting))
+    return `: every piece of the ${wayOf(metric, outside, over)} is too short to count${needed}${through}${way}`;
+  if (crossed.length > 0)
+    return `: only ${listed(crossed)} ${isOne(crossed) ? 'lies' : 'lie'} between them${way}`;
+  if (over.length > 0) return `: the way${way} is no distance at all`;
+  return limiting.grade === 'none' ? ': their bare metal touches' : ': they touch, and enamel is no barrier';
+}
+
+/** A distance outside the window goes by the name that the file gives it. */
+function wayOf(
+  metric: 'creepage' | 'clearance',
+  outside: readonly string[],
+  over: readonly string[],
+): string {
+  return outside.length > 0 && over.length === 0
+    ? `${metric} outside the window (${outside.join(', ')})`
+    : WAYS[metric];
+}
+
+const isOne = (crossed: readonly string[]): boolean => crossed.length === 1 && !/^\d/.test(crossed[0] ?? '');
+
+const WAYS = {
+  creepage: 'shortest way along surfaces',
+  clearance: 'shortest way through air',
+} as const;
+
+/** Worst first: falls short, not shown, meets, nothing asked; among equals the order of the file. */
+export function worstFirst(verdict: Verdict): readonly PairVerdict[] {
+  const rank = (pair: PairVerdict): number => (pair.required === null ? 3 : ORDER.indexOf(pair.verdict));
+  return [...verdict.pairs].sort((a, b) => rank(a) - rank(b));
+}
+
+const ORDER = ['falls-short', 'not-shown', 'meets'] as const;
+
+/** The one sentence under the verdict: the worst pair's. */
+export function headline(verdict: Verdict, looks: readonly CircuitLook[]): string {
+  const [worst] = worstFirst(verdict);
+  if (worst === undefined || worst.required === null)
+    return 'No pair of circuits asks for a barrier, so nothing is judged: are the roles of the circuits right?';
+  const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
+  if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
+  const asked = verdict.pairs.filter(({ required }) => required !== null).length;
+  if (verdict.verdict === 'meets') {
+    const all = `${asked === 2 ? 'Both' : `All ${asked}`} pairs that ask for insulation have it.`;
+    return `${asked > 1 ? all : pairSentence(worst, looks)}${coreWords(verdict)}`;
+  }
+  return marginSentence(worst, (id) => nameOf(id, looks)) ?? pairSentence(worst, looks);
+}
+
+/** A laboratory that counts the core with the mains may find otherwise. */
+export const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
+  coreAsPrimary === null || coreAsPrimary.verdict === verdict
+    ? ''
+    : ` With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;
+
+/** `4.83 of 5.6 mm` of a spot; empty where it has no length. */
+export function spotFigure({ length, required }: WeakSpot): string {
+  if (length === null) return '';
+  return required === null ? `${lengthDown(length)} mm` : `${lengthDown(length)} of ${lengthUp(required)} mm`;
+}
+
+/** `Primary to Output: basic of reinforced, falls short` */
+export const pairLine = (pair: PairVerdict, looks: readonly CircuitLook[]): string =>
+  pair.required === null
+    ? `${pairNames(pair.between, looks)}: nothing is asked`
+    : isUndrawn(pair)
+      ? `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, nothing to judge`
+      : `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved} of ${pair.needed}`;

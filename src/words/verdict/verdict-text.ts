@@ -1,0 +1,99 @@
+// A whole verdict as lines of plain text, as the command line prints it.
+
+import type { Design } from '#model/design.ts';
+import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import { CAUTION, answerWords, bookWords, capitalised, scopeWords, spotWords } from './answer-words.ts';
+import { countedWords } from './assumption-words.ts';
+import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
+import { headline, limitingFigure, pairLine, pairNames, spotFigure, worstFirst } from './pair-words.ts';
+import { pathSentence } from './path-words.ts';
+import { printable } from '#words/text/printable.ts';
+
+export function verdictText(design: Design, verdict: Verdict): string {
+  const looks = circuitLooks(design.circuits);
+  const blocks = [
+    top(verdict, looks),
+    section(
+      'Pairs',
+      worstFirst(verdict).flatMap((pair) => pairBlock(pair, looks)),
+    ),
+    core(verdict, looks),
+    section(
+      'Weak spots, worst first',
+      verdict.weakSpots.map((spot, k) => spotLine(spot, k + 1, looks)),
+    ),
+    section(
+      'Unknown and assumed',
+      verdict.assumptions.map((assumption) => assumptionLine(assumption, looks)),
+    ),
+    section(
+      'Remarks',
+      verdict.remarks.map(({ says }) => says),
+    ),
+    section('Not judged', verdict.notJudged),
+    ground(verdict),
+    [`Caution: ${CAUTION}`],
+  ];
+  return `${blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.map(printable).join('\n'))
+    .join('\n\n')}\n`;
+}
+
+/** One line for one of many files: verdict, file, title, and why. */
+export function verdictLine(file: string, design: Design, verdict: Verdict): string {
+  const looks = circuitLooks(design.circuits);
+  const [worst] = worstFirst(verdict);
+  const why =
+    worst === undefined
+      ? ''
+      : `; ${[pairLine(worst, looks), limitingFigure(worst.limiting)].filter(Boolean).join(', ')}`;
+  return printable(`${answerWords(verdict.verdict).padEnd(11)}  ${file}  ${verdict.title}${why}`);
+}
+
+function top(verdict: Verdict, looks: readonly CircuitLook[]): readonly string[] {
+  const scope = scopeWords(verdict);
+  const answer = `${capitalised(answerWords(verdict.verdict))}, ${bookWords(verdict.rules)}`;
+  return [verdict.title, scope === '' ? answer : `${answer}; ${scope}`, headline(verdict, looks)];
+}
+
+const section = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map((line) => `  ${line}`)];
+
+function pairBlock(pair: PairVerdict, looks: readonly CircuitLook[]): readonly string[] {
+  const line = pairLine(pair, looks);
+  if (pair.required === null || pair.limiting === null) return [line];
+  const { section: where, legs } = pair.limiting;
+  const figure = [limitingFigure(pair.limiting), where ?? ''].filter((part) => part !== '').join(', ');
+  return [line, `  ${figure}`, ...(legs.length === 0 ? [] : [`  ${pathSentence(legs)}`])];
+}
+
+function core(verdict: Verdict, looks: readonly CircuitLook[]): readonly string[] {
+  const { coreAsPrimary } = verdict;
+  if (coreAsPrimary === null) return [];
+  const lines = coreAsPrimary.pairs.map(
+    (pair) => `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved}`,
+  );
+  return section(`Core counted as primary: ${answerWords(coreAsPrimary.verdict)}`, lines);
+}
+
+function spotLine(spot: WeakSpot, number: number, looks: readonly CircuitLook[]): string {
+  const where = [spot.between === null ? '' : pairNames(spot.between, looks), spot.section, spotFigure(spot)];
+  const head = `${number} ${spotWords(spot.kind)} (${where.filter((part) => part !== '').join('; ')})`;
+  return [`${head}: ${spot.says}`, spot.mend].filter((part) => part !== '').join(' ');
+}
+
+function assumptionLine(assumption: Assumption, looks: readonly CircuitLook[]): string {
+  const { field, between, decides, atBest, kind } = assumption;
+  const sign = kind === 'unknown' ? '? ' : '';
+  const pair = between === null ? '' : ` (${pairNames(between, looks)})`;
+  const effect = decides ? `; decides a pair${wholeAtBest(atBest)}` : '';
+  return `${sign}${field}${pair}: ${countedWords(assumption)}${effect}`;
+}
+
+const wholeAtBest = (atBest: Assumption['atBest']): string =>
+  atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
+
+function ground(verdict: Verdict): readonly string[] {
+  return verdict.restsOn === 'memory' ? ['This verdict rests on a figure from memory.'] : [];
+}

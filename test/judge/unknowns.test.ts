@@ -1,0 +1,373 @@
+// How each unknown is counted at worst and at best: one row of the table of unknowns a test.
+// A star in a name says that the field counts as unknown where the file is silent, too.
+
+import { describe, expect, it } from 'vitest';
+import { BEST, withBest, WORST } from '#judge/fill/choice.ts';
+import { fillBuild, type Filled } from '#judge/fill/fill-build.ts';
+import { ruleBook } from '#books/book.ts';
+import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
+import { inMm } from '#units/quantity.ts';
+import { barrierWith, type Changes, designWith, MARGINS, PLIES, verdictWith } from './margin-build.ts';
+
+const BOOK = ruleBook('iec-62368-1')!;
+const LEAST = 0.4;
+
+const fill = (changes: Changes, choice = WORST): Filled => fillBuild(designWith(changes), BOOK, choice);
+const [worst, best] = [fill, (changes: Changes) => fill(changes, BEST)];
+
+const buildOf = ({ builds }: Filled): Build => builds[0]![0]!;
+const fields = ({ counted }: Filled) => counted.map(({ field }) => field);
+
+const wireOf = (filled: Filled) => layerOf(filled, 0, 'winding').wire;
+const laysOf = (filled: Filled) => buildOf(filled).lays;
+const lay = ({ name, at, exit, way, sleeve }: Lay) => ({ name, at, exit, way, sleeved: sleeve !== null });
+
+function layerOf<K extends BuildLayer['kind']>(filled: Filled, index: number, kind: K) {
+  const layer = buildOf(filled).layers[index]!;
+  if (layer.kind !== kind) throw new Error(`layer ${index} is ${layer.kind}`);
+  return layer as Extract<BuildLayer, { kind: K }>;
+}
+
+/** Strength of the stuff that a tape layer's plies are of. */
+const strengthOf = (filled: Filled, index: number) =>
+  filled.stuffs[layerOf(filled, index, 'tape').stuff]!.strength;
+
+const lead = (more: Changes = {}) => ({ at: 'left', exit: 'left', way: 'slot', sleeve: null, ...more });
+const leads = (more: Changes): Changes => ({
+  'windings[0].leads': { start: lead(more), finish: lead() },
+});
+const start = (filled: Filled) => laysOf(filled).filter(({ name }) => name.startsWith('P start'));
+
+describe('unknown wire', () => {
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count a kind that is %s as enamelled, at best as certified and as thick', (_, kind) => {
+    const changes = { 'windings[0].wire.kind': kind };
+    expect(wireOf(worst(changes))).toMatchObject({ overall: 230_000, cover: null, slumps: true });
+    expect(wireOf(best(changes))).toMatchObject({ overall: 230_000, cover: { plies: null }, slumps: false });
+    expect(fields(worst(changes))).toContain('windings[0].wire.kind');
+  });
+
+  it('should count a grade that is left out * as 1', () => {
+    const without = { 'windings[0].wire.overallDiameter': undefined, 'windings[0].wire.grade': undefined };
+    const grade = (of: number) => wireOf(worst({ ...without, 'windings[0].wire.grade': of })).overall;
+    expect(wireOf(worst(without)).overall).toBe(grade(1));
+    expect(grade(1)).toBeLessThan(grade(2));
+    expect(fields(worst(without))).toContain('windings[0].wire.grade');
+  });
+
+  it('should count fully insulated wire of unknown grade as the lowest, at best as standing the test', () => {
+    const changes = {
+      'windings[0].wire': { kind: 'fully-insulated', conductor: '0.1 mm', overallDiameter: '0.2 mm' },
+    };
+    const graded = (grade: number) => ({ ...changes, 'windings[0].wire.grade': grade });
+    const strength = (filled: Filled) => filled.stuffs[wireOf(filled).cover!.stuff]!.strength;
+    expect(strength(worst(changes))).toBe(strength(worst(graded(3))));
+    expect(strength(best(changes))).toBe('whatever');
+    expect(strength(best(graded(3)))).toBe(strength(worst(graded(3))));
+  });
+
+  const covered = {
+    'windings[0].wire': { kind: 'layer-insulated', conductor: '0.2 mm', insulationLayers: 2 },
+  };
+
+  it.each([
+    ['proposed', { origin: 'proposed' }, 2],
+    ['a lesson', { origin: 'lesson' }, 2],
+    ['dissected', { origin: 'dissected' }, undefined],
+    ['proposed but unknown', { 'windings[0].wire.approval': 'unknown' }, undefined],
+    ['not approved', { 'windings[0].wire.approval': 'none' }, undefined],
+  ])('should give a cover without approval its grade where the build is %s', (_, change, plies) => {
+    expect(wireOf(worst({ ...covered, ...change })).cover?.plies).toBe(plies);
+    const isNone = 'windings[0].wire.approval' in change && change['windings[0].wire.approval'] === 'none';
+    expect(wireOf(best({ ...covered, ...change })).cover?.plies).toBe(isNone ? undefined : 2);
+  });
+
+  it('should give a cover of unknown layers nothing, at best three', () => {
+    const changes = { ...covered, 'windings[0].wire.insulationLayers': 'unknown' };
+    expect(wireOf(worst(changes)).cover).toBeNull();
+    expect(wireOf(best(changes)).cover?.plies).toBeNull();
+    expect(wireOf(best({ ...changes, 'windings[0].wire.approval': 'none' })).cover).toBeNull();
+  });
+});
+
+describe('unknown tape', () => {
+  it('should count plies as one, at best as many as any grade needs', () => {
+    const changes = { 'layers[1].plies': 'unknown' };
+    expect(layerOf(worst(changes), 1, 'tape').plies).toBe(1);
+    expect(layerOf(best(changes), 1, 'tape').plies).toBe(3);
+    expect(barrierWith(changes)[1]).toBe('not-shown');
+  });
+
+  it.each([
+    ['unknown', 'unknown', 'unknown'],
+    ['left out *', undefined, 'house-rule'],
+  ])(
+    'should count a strength that is %s as 0.6 x the table: 3.05 kV, at best as enough',
+    (_, value, kind) => {
+      const changes = { 'layers[1].plyWithstand': value };
+      expect(strengthOf(worst(changes), 1)).toBeCloseTo(3600 * 0.6 * Math.SQRT2, 9);
+      expect(strengthOf(best(changes), 1)).toBe('whatever');
+      expect(worst(changes).counted).toContainEqual(
+        expect.objectContaining({ field: 'layers[1].plyWithstand', kind }),
+      );
+    },
+  );
+
+  it('should show nothing of a material without a figure', () => {
+    const changes = { 'layers[1].plyWithstand': undefined, 'layers[1].material': 'glass-tape' };
+    expect(strengthOf(worst(changes), 1)).toBeNull();
+    expect(strengthOf(best(changes), 1)).toBe('whatever');
+  });
+});
+
+describe('unknown margins', () => {
+  it('should count a width as 0, at best as the widest with which the turns keep their row', () => {
+    // 20 turns of 0.23 are 4.6 of 12 mm; 3 mm lie at the other side
+    const changes = { 'layers[0].margins.left.width': 'unknown' };
+    expect(layerOf(worst(changes), 0, 'winding').margins.left.width).toBe(0);
+    expect(inMm(layerOf(best(changes), 0, 'winding').margins.left.width)).toBeCloseTo(12 - 3 - 4.6, 9);
+  });
+
+  it('should share the room where both are unknown, in as many rows as without any', () => {
+    // 100 turns of 0.23 in 12 mm are 52 a row, so two rows of 50
+    const changes = {
+      'layers[0].turns': 100,
+      'layers[0].margins': {
+        left: { width: 'unknown', filled: true },
+        right: { width: 'unknown', filled: true },
+      },
+    };
+    const { left, right } = layerOf(best(changes), 0, 'winding').margins;
+    expect([left.width, right.width].map(inMm)).toEqual([0.25, 0.25]);
+  });
+
+  it('should ask for the strength of a moulded block only *', () => {
+    const moulded = { 'layers[0].margins.left.moulded': true };
+    const strength = (filled: Filled) =>
+      filled.stuffs[layerOf(filled, 0, 'winding').margins.left.stuff]!.strength;
+    expect([strength(worst(moulded)), strength(best(moulded))]).toEqual([null, 'whatever']);
+    expect([strength(worst({})), strength(best({}))]).toEqual([null, null]);
+  });
+});
+
+describe('unknown former and core', () => {
+  const group = (filled: Filled) => filled.stuffs[buildOf(filled).moulding]!.group;
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count a material that is %s as of group IIIb, at best IIIa', (_, material) => {
+    const changes = { 'former.material': material };
+    expect([group(worst(changes)), group(best(changes))]).toEqual(['IIIb', 'IIIa']);
+  });
+
+  it.each([['wall'], ['flange']])(
+    'should count the %s as one ply of unknown strength, at best as strong',
+    (part) => {
+      const thick = (filled: Filled) => {
+        const { wall, flange } = buildOf(filled);
+        return inMm(part === 'flange' ? flange : (wall as { thickness: typeof flange }).thickness);
+      };
+      const changes = { [`former.${part}`]: 'unknown' };
+      expect(thick(worst(changes))).toBeLessThan(0.001);
+      expect(thick(best(changes))).toBe(LEAST);
+      expect(worst(changes).stuffs[buildOf(worst(changes)).moulding]!.strength).toBeNull();
+    },
+  );
+
+  it('should count the gap to the core as 0, at best as so large that it never limits', () => {
+    const changes = { 'core.outerGap': 'unknown' };
+    expect(buildOf(worst(changes)).outerGap).toBe(0);
+    expect(inMm(buildOf(best(changes)).outerGap)).toBeGreaterThan(50);
+  });
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count a bond of the core that is %s as whichever is worst, at best as none', (_, bond) => {
+    const changes = { 'core.bond': bond };
+    expect(worst(changes).coreBonds).toEqual([null, 'pri', 'out']);
+    expect(best(changes).coreBonds).toEqual([null]);
+  });
+});
+
+describe('unknown leads', () => {
+  it.each(['at', 'exit'] as const)(
+    'should lay a lead at each side in turn where `%s` is unknown',
+    (field) => {
+      const changes = leads({ [field]: 'unknown' });
+      const sides = (all: readonly Lay[]) => all.map((one) => one[field]);
+      expect(sides(start(worst(changes)))).toEqual(['left', 'right']);
+      expect(new Set(start(worst(changes)).map(({ group }) => group)).size).toBe(1);
+      // at best each is a build of its own, of which the better counts
+      expect(best(changes).builds.map(([build]) => sides(build!.lays.slice(0, 1)))).toEqual([
+        ['left'],
+        ['right'],
+      ]);
+    },
+  );
+
+  it('should count an unknown way as a riser, at best as a slot', () => {
+    const changes = leads({ way: 'unknown' });
+    expect([worst, best].map((filled) => start(filled(changes))[0]!.way)).toEqual(['riser', 'slot']);
+  });
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count leads that are %s as unsleeved risers at both sides, at best as none', (_, value) => {
+    const changes = { 'windings[0].leads': value };
+    const bare = { way: 'riser', sleeved: false };
+    expect(start(worst(changes)).map(lay)).toEqual([
+      { name: 'P start left', at: 'left', exit: 'left', ...bare },
+      { name: 'P start right', at: 'right', exit: 'right', ...bare },
+    ]);
+    expect(laysOf(worst(changes))).toHaveLength(4);
+    expect(laysOf(best(changes))).toEqual([]);
+    expect(worst(changes).notJudged).toEqual(['leads of S']);
+  });
+
+  it('should list leads that are left out on purpose', () => {
+    expect(worst({}).notJudged).toEqual(['leads of P', 'leads of S']);
+    expect(laysOf(worst({}))).toEqual([]);
+  });
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count a start that is %s alone, the finish as it is told', (_, value) => {
+    const changes = { 'windings[0].leads': { start: value, finish: lead() } };
+    expect(laysOf(worst(changes)).map(({ name }) => name)).toEqual([
+      'P start left',
+      'P start right',
+      'P finish',
+    ]);
+    expect(laysOf(best(changes)).map(({ name }) => name)).toEqual(['P finish']);
+  });
+
+  it('should list a stripped end that nobody knows *', () => {
+    const told = { bareFrom: '5 mm' };
+    const changes = { 'windings[0].leads': { start: lead(told), finish: lead() } };
+    expect(worst(changes).notJudged).toContain('stripped end of P finish');
+    expect(worst(changes).notJudged).not.toContain('stripped end of P start');
+  });
+
+  const split: Changes = {
+    layers: [
+      { kind: 'winding', winding: 'P', turns: 20, margins: MARGINS },
+      PLIES,
+      { kind: 'winding', winding: 'S', turns: 8, margins: MARGINS },
+      PLIES,
+      { kind: 'winding', winding: 'P', turns: 20, margins: MARGINS },
+    ],
+  };
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count links that are %s as unsleeved risers at both sides, at best as none', (_, links) => {
+    const changes = { ...split, 'windings[0].links': links };
+    expect(laysOf(worst(changes)).map(lay)).toEqual([
+      { name: 'P link 1 left', at: 'left', exit: 'left', way: 'riser', sleeved: false },
+      { name: 'P link 1 right', at: 'right', exit: 'right', way: 'riser', sleeved: false },
+    ]);
+    expect(laysOf(best(changes))).toEqual([]);
+  });
+
+  it('should lay a link at each side in turn where its side is unknown', () => {
+    const changes = { ...split, 'windings[0].links': [{ side: 'unknown', sleeve: null }] };
+    expect(laysOf(worst(changes)).map(({ at }) => at)).toEqual(['left', 'right']);
+    expect(best(changes).builds).toHaveLength(2);
+  });
+});
+
+describe('unknown sleeves', () => {
+  const sleeved = (sleeve: unknown) => leads({ sleeve });
+  const sleeveOf = (filled: Filled) => start(filled)[0]?.sleeve;
+
+  it('should count a sleeve as none, at best as strong and taking no room', () => {
+    const changes = sleeved('unknown');
+    expect(sleeveOf(worst(changes))).toBeNull();
+    expect(start(best(changes))).toEqual([]);
+  });
+
+  it('should count a wall as 0, at best as strong', () => {
+    const changes = sleeved({ wall: 'unknown', into: '2 mm' });
+    expect(sleeveOf(worst(changes))).toBeNull();
+    expect(inMm(sleeveOf(best(changes))!.wall)).toBe(LEAST);
+    expect(inMm(sleeveOf(best(changes))!.into)).toBe(2);
+  });
+
+  it('should count its reach as 0, at best as flush with the winding, the wall as thin as it is told', () => {
+    const changes = sleeved({ wall: '0.2 mm', into: 'unknown' });
+    expect(sleeveOf(worst(changes))).toMatchObject({ into: 0 });
+    expect(inMm(sleeveOf(best(changes))!.wall)).toBe(0.2);
+    expect(inMm(sleeveOf(best(changes))!.into)).toBeGreaterThan(12);
+  });
+
+  it('should not let an unknown reach beat every reach that there could be', () => {
+    const riser = (into: string) => ({
+      'windings[0].leads': {
+        start: lead({ way: 'riser', sleeve: { wall: '0.2 mm', into, withstand: '1 kV' } }),
+        finish: lead(),
+      },
+    });
+    expect(barrierWith(riser('8 mm'))[1]).not.toBe('meets');
+    expect(barrierWith(riser('unknown'))[1]).toBe(barrierWith(riser('8 mm'))[1]);
+  });
+
+  it('should ask for the strength of a thin sleeve only *', () => {
+    const strength = (filled: Filled) => filled.stuffs[sleeveOf(filled)!.stuff]!.strength;
+    const thin = sleeved({ wall: '0.2 mm', into: '5 mm' });
+    expect([strength(worst(thin)), strength(best(thin))]).toEqual([null, 'whatever']);
+    expect(fields(worst(thin))).toContain('windings[0].leads.start.sleeve.withstand');
+    const thick = sleeved({ wall: '0.4 mm', into: '5 mm' });
+    expect(fields(worst(thick))).not.toContain('windings[0].leads.start.sleeve.withstand');
+  });
+});
+
+describe('unknown surroundings and parts', () => {
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should not judge heat where the temperature is %s', (_, temperature) => {
+    const { verdict, notJudged } = verdictWith({ 'surroundings.hottestInsulation': temperature });
+    expect(verdict).toBe('meets');
+    expect(notJudged).toContain('heat');
+    expect(verdictWith({ 'surroundings.hottestInsulation': '100 degC' }).notJudged).not.toContain('heat');
+  });
+
+  it.each([
+    ['unknown', 'unknown'],
+    ['left out *', undefined],
+  ])('should count the group of an outside distance that is %s as IIIb, at best IIIa', (_, materialGroup) => {
+    // above 630 V in degree 3 the worst group has no figure at all
+    const changes = {
+      'surroundings.pollutionDegree': 3,
+      workingVoltages: [{ between: ['pri', 'out'], rms: '700 V', peak: '1000 V', frequency: '50 Hz' }],
+      outside: [{ between: ['pri', 'out'], what: 'pin rows', creepage: '30 mm', materialGroup }],
+    };
+    const field = 'outside[0].materialGroup';
+    expect(fields(worst(changes))).toContain(field);
+    const groups = (filled: Filled) => filled.outsideGroups;
+    expect([groups(worst(changes)), groups(best(changes))]).toEqual([['IIIb'], ['IIIa']]);
+    // nothing inside the window is in the way of a wire that is reinforced by itself
+    const covered = { kind: 'layer-insulated', conductor: '0.5 mm', insulationLayers: 3 };
+    const { pairs, assumptions } = verdictWith({ ...changes, 'windings[1].wire': covered });
+    expect(pairs[0]).toMatchObject({
+      achieved: 'functional',
+      achievedAtBest: 'reinforced',
+      verdict: 'not-shown',
+    });
+    expect(assumptions).toContainEqual(expect.objectContaining({ field, decides: true, atBest: 'meets' }));
+  });
+
+  it('should set one field alone at its best', () => {
+    const changes = { 'core.outerGap': 'unknown', 'layers[1].plies': 'unknown' };
+    const filled = fill(changes, withBest('layers[1].plies'));
+    expect(layerOf(filled, 1, 'tape').plies).toBe(3);
+    expect(buildOf(filled).outerGap).toBe(0);
+  });
+});

@@ -1,0 +1,43 @@
+// Which pieces the finder offers where solids end alike, and where a third conductor touches the end of a piece.
+
+import { describe, expect, it } from 'vitest';
+import { shortestPieces } from '#solver/paths/find-pieces.ts';
+import type { Region } from '#solver/section/section.ts';
+import { inMm, mm } from '#units/quantity.ts';
+import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';
+
+const options = {
+  metric: 'creepage',
+  x: mm(0.3),
+  leastThickness: mm(0.4),
+  trackingRank: [0],
+  weak: [],
+} as const;
+
+function lengthBetween(one: string, other: string, regions: readonly Region[], plies: number): number {
+  const pieces = shortestPieces(sectionOf([-1, -2, 5, 4], regions), options, 0, plies);
+  const lengths = pieces
+    .filter(({ between, plies: count }) => count <= plies && between.includes(one) && between.includes(other))
+    .map(({ length }) => inMm(length));
+  return Math.min(Infinity, ...lengths);
+}
+
+describe('shortest pieces', () => {
+  it('should pierce a thin solid at its edge beside a strong one that is as high', () => {
+    const strong = solid([0, 1, 1, 1.45], 1);
+    const thin = solid([1, 1, 1.1, 1.45], 2, { crossX: 'strong', crossY: 1 });
+    const ends = [metal('a', [0, 0, 1.1, 1]), metal('b', [0, 1.45, 1, 2])];
+    expect(lengthBetween('a', 'b', [strong, thin, ...ends], 1)).toBe(0);
+    expect(lengthBetween('a', 'b', [thin, strong, ...ends], 1)).toBe(0);
+  });
+
+  it('should start where a third conductor touches as well as end there', () => {
+    const bar = solid([-1, -2, 5, 0]);
+    // under `a` and in contact with it, so that both lie at the only corner that the way to `b` has
+    const third = metal('c', [0, -0.5, 1, 0]);
+    const a = metal('a', [0, 0, 1, 1]);
+    const b = metal('b', [2, 0, 3, 1]);
+    expect(lengthBetween('a', 'b', [bar, third, a, b], 0)).toBe(1);
+    expect(lengthBetween('a', 'b', [bar, b, third, a], 0)).toBe(1);
+  });
+});

@@ -1,0 +1,238 @@
+// Shortest pieces on sections drawn by hand: joints and punctured plies, closed joints, edges turned up, sight lines.
+// `a` lies under plies that run from wall to wall, `b` on top of them, each 3 mm from either wall.
+
+import { describe, expect, it } from 'vitest';
+import { shortestPieces } from '#solver/paths/find-pieces.ts';
+import type { PathOptions, Piece } from '#solver/paths/pieces.ts';
+import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
+import { inMm, mm } from '#units/quantity.ts';
+import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';
+
+const TAPE = 7;
+const CLOSED_JOINT = 5;
+const STRONG = { crossX: 'strong', crossY: 'strong' } as const;
+const OPTIONS: PathOptions = {
+  metric: 'creepage',
+  x: mm(1),
+  leastThickness: mm(0.4),
+  trackingRank: [],
+  weak: [],
+};
+
+function piecesOf(section: Section, change: Partial<PathOptions> = {}): readonly Piece[] {
+  const pieces = shortestPieces(section, { ...OPTIONS, ...change }, CLOSED_JOINT, 3);
+  return pieces.filter(({ between }) => between.includes('a') && between.includes('b'));
+}
+
+/** Plies punctured and length in millimetres, fewest plies first. */
+const summed = (pieces: readonly Piece[]) =>
+  pieces.map(({ plies, length }) => [plies, inMm(length)] as const).sort((p, q) => p[0] - q[0]);
+
+function taped(count: number, thickness: number, ply: Partial<SolidRegion> = {}, potted = false): Section {
+  const floor = 1 + count * thickness;
+  const closed = { closed: potted };
+  const margin = (x0: number, y: number, body: number) => solid([x0, y, x0 + 3, y + 1], body, closed);
+  const plies = Array.from({ length: count }, (_, i) =>
+    solid([0, 1 + i * thickness, 10, 1 + (i + 1) * thickness], 10 + i, {
+      ...closed,
+      kind: 'ply',
+      stuff: TAPE,
+      layer: 1,
+      ply: i,
+      ...ply,
+    }),
+  );
+  const regions: readonly Region[] = [
+    solid([-1, -20, 11, 0], 0, closed),
+    solid([-1, 0, 0, 6], 0, closed),
+    solid([10, 0, 11, 6], 0, closed),
+    margin(0, 0, 1),
+    margin(7, 0, 2),
+    margin(0, floor, 3),
+    margin(7, floor, 4),
+    ...plies,
+    metal('a', [3, 0, 7, 1]),
+    metal('b', [3, floor, 7, floor + 1]),
+  ];
+  return { ...sectionOf([-1, -20, 11, 6], regions), potted };
+}
+
+describe('pieces past plies', () => {
+  it('should find the way for every number of plies punctured: 3 + 3 + what is left to climb', () => {
+    const pieces = piecesOf(taped(3, 0.1));
+    expect(summed(pieces)).toEqual([
+      [0, 6.3],
+      [1, 6.2],
+      [2, 6.1],
+      [3, 0],
+    ]);
+    expect(pieces.find(({ plies }) => plies === 2)!.punctured).toEqual([{ stuff: TAPE, count: 2 }]);
+  });
+
+  it('should take a ply of the least thickness as strong, and one a little thinner as a ply', () => {
+    expect(summed(piecesOf(taped(1, 0.4)))).toEqual([[0, 6.4]]);
+    expect(summed(piecesOf(taped(1, 0.399)))).toEqual([
+      [0, 6.399],
+      [1, 0],
+    ]);
+  });
+
+  it('should take a thick ply of weak stuff as one ply', () => {
+    expect(summed(piecesOf(taped(1, 0.5), { weak: [TAPE] }))).toEqual([
+      [0, 6.5],
+      [1, 0],
+    ]);
+  });
+
+  it('should tell the legs in order: along the joint, up the wall, along the joint', () => {
+    const [piece] = piecesOf(taped(1, 0.1)).filter(({ plies }) => plies === 0);
+    const legs = piece!.trace();
+    expect(legs.map(({ kind, length }) => [kind, inMm(length)])).toEqual([
+      ['surface', 3],
+      ['surface', 0.1],
+      ['surface', 3],
+    ]);
+    expect(legs[0]!.from).toEqual(piece!.from);
+    expect(legs.at(-1)!.to).toEqual(piece!.to);
+  });
+
+  it('should keep the worst tracking rank of what it runs along, for creepage only', () => {
+    const trackingRank = [2, 0, 0, 0, 0, 0, 0, 3];
+    const rank = (metric: PathOptions['metric'], ranks: readonly number[]) =>
+      piecesOf(taped(1, 0.1), { metric, trackingRank: ranks }).find(({ plies }) => plies === 0)!.rank;
+    expect(rank('creepage', trackingRank)).toBe(3);
+    expect(rank('creepage', [2])).toBe(2);
+    expect(rank('clearance', trackingRank)).toBe(0);
+  });
+
+  it('should lengthen the climb by twice the edge turned up: 6.1 + 2 x 1', () => {
+    expect(summed(piecesOf(taped(1, 0.1, { turnUp: mm(1) })))[0]).toEqual([0, 8.1]);
+  });
+
+  /** Three plies, the lowest in a layer of its own. */
+  const inTwoLayers = (lowest: number, others: number): Section => {
+    const section = taped(3, 0.1, { turnUp: mm(others) });
+    const regions = section.regions.map((region) =>
+      region.kind === 'ply' && region.ply === 0 ? { ...region, layer: 0, turnUp: mm(lowest) } : region,
+    );
+    return { ...section, regions };
+  };
+
+  it('should lengthen it no more where the plies are wound as two layers: 6.3 + 2 x 1', () => {
+    const one = summed(piecesOf(taped(3, 0.1, { turnUp: mm(1) })));
+    expect(one[0]).toEqual([0, 8.3]);
+    expect(summed(piecesOf(inTwoLayers(1, 1)))).toEqual(one);
+  });
+
+  it('should count where each end of the climb is turned up: 6.3 + 1 + 0.5', () => {
+    expect(summed(piecesOf(inTwoLayers(1, 0.5)))[0]).toEqual([0, 7.8]);
+    expect(summed(piecesOf(inTwoLayers(0, 1)))[0]).toEqual([0, 8.3]);
+  });
+});
+
+describe('pieces past closed joints', () => {
+  /** Two plies from `a` to `b`, which reach their joint and, 0.05 mm off it, the surfaces under and over them. */
+  const endToEnd = (length: number, closed: boolean): Section => {
+    const ply = { kind: 'ply', stuff: TAPE, layer: 1, closed, ...STRONG } as const;
+    return sectionOf(
+      [-1, -20, length + 1, 5],
+      [
+        solid([-1, -20, length + 1, 0]),
+        solid([-1, 0, 0, 0.2], 0, STRONG),
+        solid([length, 0, length + 1, 0.2], 0, STRONG),
+        solid([0, 0, length, 0.1], 1, { ...ply, ply: 0 }),
+        solid([0, 0.1, length, 0.2], 2, { ...ply, ply: 1 }),
+        metal('a', [-1, 0.05, 0, 0.15]),
+        metal('b', [length, 0.05, length + 1, 0.15]),
+      ],
+    );
+  };
+
+  it('should run between plies that are not cemented, round those that are: 0.05 + 8 + 0.05', () => {
+    expect(summed(piecesOf(endToEnd(8, false)))).toEqual([[0, 8]]);
+    expect(summed(piecesOf(endToEnd(8, true)))).toEqual([[0, 8.1]]);
+  });
+
+  it('should count a closed joint shorter than the least thickness as one ply of its own stuff', () => {
+    const pieces = piecesOf(endToEnd(0.399, true));
+    expect(summed(pieces)).toEqual([
+      [0, 0.499],
+      [1, 0],
+    ]);
+    expect(pieces.find(({ plies }) => plies === 1)!.punctured).toEqual([{ stuff: CLOSED_JOINT, count: 1 }]);
+    expect(summed(piecesOf(endToEnd(0.4, true)))).toEqual([[0, 0.5]]);
+  });
+
+  it('should leave no way without a puncture where everything is potted', () => {
+    expect(summed(piecesOf(taped(3, 0.1, {}, true)))).toEqual([[3, 0]]);
+    expect(piecesOf(taped(1, 0.4, {}, true))).toEqual([]);
+  });
+});
+
+describe('sight lines', () => {
+  /** A conductor on the floor, one on top of a wall 3 mm away and 4 mm above its corner. */
+  const stepped = (more: readonly Region[] = []) =>
+    sectionOf(
+      [-1, -20, 8, 9],
+      [
+        solid([-1, -20, 8, 0]),
+        solid([4, 0, 8, 5]),
+        metal('a', [0, 0, 1, 1]),
+        metal('b', [4, 5, 8, 6]),
+        ...more,
+      ],
+    );
+  const lengthOf = (section: Section, metric: PathOptions['metric']) =>
+    Math.min(...piecesOf(section, { metric }).map(({ length }) => inMm(length)));
+
+  it('should see straight through air for clearance, and follow the surface for creepage', () => {
+    expect(lengthOf(stepped(), 'clearance')).toBeCloseTo(5, 5);
+    expect(lengthOf(stepped(), 'creepage')).toBeCloseTo(3 + 5, 5);
+  });
+
+  it('should bend at a solid in the way: sqrt(1 + 9) + sqrt(4 + 1)', () => {
+    const block = solid([2, 0, 3, 4], 1);
+    expect(lengthOf(stepped([block]), 'clearance')).toBeCloseTo(Math.sqrt(10) + Math.sqrt(5), 5);
+  });
+
+  it('should pass a third conductor by without touching it: sqrt(1 + 4) + sqrt(4 + 4)', () => {
+    const float = metal('float', [2, 0, 2.5, 3]);
+    expect(lengthOf(stepped([float]), 'clearance')).toBeCloseTo(Math.sqrt(5) + Math.sqrt(8), 4);
+  });
+
+  it('should count no climb through a void that sags: 3 + 5 - 2 along it, sqrt(9 + 9) through it', () => {
+    const { frame, ...rest } = stepped();
+    const sagging = [{ x0: mm(0), y0: mm(0), x1: mm(8), y1: mm(2) }];
+    expect(lengthOf({ ...rest, frame, sagging }, 'creepage')).toBeCloseTo(6, 5);
+    expect(lengthOf({ ...rest, frame, sagging }, 'clearance')).toBeCloseTo(Math.sqrt(18), 5);
+  });
+});
+
+describe('lines through air beside a flange', () => {
+  /**
+   * `a` lies 1.4 mm inside a flange of 1 mm and 0.35 mm under its rim, `b` on the rim 1.4 mm further out; a strong block
+   * 1.2 mm wide stands in the way.
+   */
+  const beside = (side: 1 | -1): Section => {
+    const at = ([x0, y0, x1, y1]: readonly [number, number, number, number]) =>
+      side === 1 ? ([x0, y0, x1, y1] as const) : ([-x1, y0, -x0, y1] as const);
+    return sectionOf(at([-3, -20, 10, 6]), [
+      solid(at([-3, -20, 10, 0])),
+      solid(at([-3, 0, 0, 1])),
+      solid(at([1.4, 0, 3, 0.6]), 1, STRONG),
+      solid(at([0, 0.7, 1.2, 1]), 2, STRONG),
+      metal('a', at([1.4, 0.6, 3, 0.65])),
+      metal('b', at([-2.4, 1, -1.4, 1.5])),
+    ]);
+  };
+
+  it.each([1, -1] as const)(
+    'should not climb inside it for nothing: hypot(0.2, 0.35) + 1.2 + 1.4 (%i)',
+    (side) => {
+      const [shortest, ...others] = summed(piecesOf(beside(side), { metric: 'clearance' }));
+      expect(shortest![0]).toBe(0);
+      expect(shortest![1]).toBeCloseTo(Math.hypot(0.2, 0.35) + 1.2 + 1.4, 4);
+      expect(others).toEqual([]);
+    },
+  );
+});

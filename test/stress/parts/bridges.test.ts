@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Bridge } from '#model/design.ts';
+import { known, leftOut } from '#model/reading.ts';
+import { ruleBook } from '#books/book.ts';
+import type { BridgeQuestion } from '#stress/parts/bridge-grade.ts';
+import { gradeOfBridge } from '#stress/parts/bridges.ts';
+import { mm, voltsRms } from '#units/quantity.ts';
+
+const book = ruleBook('iec-62368-1');
+if (book === null) throw new Error('no rule book');
+
+const part = (over: Partial<Bridge>): Bridge => ({
+  id: 'X',
+  kind: 'capacitor',
+  between: ['pri', 'out'],
+  capacitance: null,
+  resistance: null,
+  safetyClass: leftOut,
+  rated: null,
+  inSeries: 1,
+  clearance: null,
+  creepage: null,
+  throughInsulation: null,
+  approval: leftOut,
+  ...over,
+});
+
+const asked = (over: Partial<BridgeQuestion> = {}): BridgeQuestion => ({
+  book,
+  barrier: true,
+  rms: voltsRms(250),
+  mains: voltsRms(240),
+  category: 2,
+  required: {
+    clearance: { basic: mm(1.5), reinforced: mm(3) },
+    creepage: { basic: mm(2.5), reinforced: mm(5) },
+  },
+  at: 'worst',
+  ...over,
+});
+
+const grade = (over: Partial<Bridge>, more: Partial<BridgeQuestion> = {}) => {
+  const { grade, unsafe } = gradeOfBridge(part(over), asked(more));
+  return unsafe === null ? grade : `${grade}: ${unsafe}`;
+};
+
+const opto = (clearance: number, creepage: number, over: Partial<Bridge> = {}) =>
+  part({ kind: 'optocoupler', clearance: known(mm(clearance)), creepage: known(mm(creepage)), ...over });
+
+describe('gradeOfBridge', () => {
+  it('should take a capacitor by its class', () => {
+    expect(grade({ safetyClass: 'Y1' })).toBe('reinforced');
+    expect(grade({ safetyClass: 'Y2' })).toBe('basic');
+    expect(grade({ safetyClass: 'Y2', inSeries: 2 })).toBe('double');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(140), mains: voltsRms(120) })).toBe('basic');
+  });
+
+  it('should find X-class and unclassed capacitors across a barrier unsafe, alone and in series', () => {
+    for (const safetyClass of ['X1', 'X2', 'none'] as const) {
+      expect(grade({ safetyClass })).toBe('none: class');
+      expect(grade({ safetyClass, inSeries: 2 })).toBe('none: class');
+      expect(grade({ safetyClass }, { barrier: false })).not.toContain(':');
+    }
+  });
+
+  it('should count an unknown class as no safety part at worst and as Y1 at best', () => {
+    expect(grade({})).toBe('none: class');
+    expect(grade({}, { at: 'best' })).toBe('reinforced');
+  });
+
+  it('should find a rating below the working voltage unsafe, and one just at it not', () => {
+    expect(grade({ safetyClass: 'Y1', rated: known(voltsRms(249.9)) })).toBe('none: rating');
+    expect(grade({ safetyClass: 'Y1', rated: known(voltsRms(250)) })).toBe('reinforced');
+    expect(gradeOfBridge(part({ safetyClass: 'Y1' }), asked()).ratingAssumed).toBe(true);
+  });
+
+  it('should not take a class to be rated for more than any of its parts: Y4 ends at 150 V', () => {
+    expect(grade({ safetyClass: 'Y4' })).toBe('none: rating');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(150) })).toBe('basic');
+    expect(grade({ safetyClass: 'Y4' }, { rms: voltsRms(150.1) })).toBe('none: rating');
+  });
+
+  it('should let one Y1 carry reinforced only up to 300 V mains in category 2', () => {
+    expect(grade({ safetyClass: 'Y1' }, { mains: voltsRms(300) })).toBe('reinforced');
+    expect(grade({ safetyClass: 'Y1' }, { mains: voltsRms(301) })).toBe('basic');
+    expect(grade({ safetyClass: 'Y1', inSeries: 2 }, { mains: voltsRms(301) })).toBe('double');
+    expect(grade({ safetyClass: 'Y1' }, { category: 3 })).toBe('basic');
+    expect(grade({ safetyClass: 'Y2' }, { category: 3 })).toBe('functional');
+  });
+
+  it('should give an optocoupler its approval as far as the distances round it reach', () => {
+    const of = (bridge: Bridge, more: Partial<BridgeQuestion> = {}) =>
+      gradeOfBridge(bridge, asked(more)).grade;
+    expect(of(opto(7, 7, { approval: 'reinforced' }))).toBe('reinforced');
+    expect(of(opto(7, 4.9, { approval: 'reinforced' }))).toBe('basic');
+    expect(of(opto(1.4, 7, { approval: 'reinforced' }))).toBe('functional');
+    expect(of(opto(7, 7, { approval: 'basic' }))).toBe('basic');
+    expect(of(opto(7, 7, { approval: 'none' }))).toBe('basic');
+    expect(of(opto(7, 7))).toBe('basic');
+    expect(of(opto(7, 7), { at: 'best' })).toBe('reinforced');
+    expect(of(part({ kind: 'optocoupler', approval: 'reinforced' }))).toBe('functional');
+    expect(of(part({ kind: 'optocoupler', approval: 'reinforced' }), { at: 'best' })).toBe('reinforced');
+  });
+
+  it('should find one resistor without approval unsafe, a chain basic, an approved chain its grade', () => {
+    const round = { kind: 'resistor', clearance: known(mm(6)), creepage: known(mm(6)) } as const;
+    expect(grade({ ...round })).toBe('none: single-part');
+    expect(grade({ ...round, inSeries: 2 })).toBe('basic');
+    expect(grade({ ...round, inSeries: 2, rated: known(voltsRms(200)) })).toBe('none: rating');
+    expect(grade({ ...round, inSeries: 2, approval: 'reinforced' })).toBe('reinforced');
+  });
+
+  it('should never get worse by a better class', () => {
+    const order = ['none', 'functional', 'basic', 'double', 'reinforced'];
+    const rank = (over: Partial<Bridge>) => order.indexOf(gradeOfBridge(part(over), asked()).grade);
+    for (const inSeries of [1, 2, 3]) {
+      const ranks = (['none', 'X2', 'X1', 'Y4', 'Y2', 'Y1'] as const).map((safetyClass) =>
+        rank({ safetyClass, inSeries }),
+      );
+      expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    }
+  });
+});

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+
+import { workingVoltages } from '#stress/voltages/working-voltage.ts';
+
+import { benchDesign } from '#test/stress/bench-design.ts';
+
+const circuits = (...roles: readonly [string, string][]) => roles.map(([id, role]) => ({ id, role }));
+const said = (rms: string | null, peak: string | null, more: object = {}) => ({
+  between: ['pri', 'out'],
+  ...(rms === null ? {} : { rms }),
+  ...(peak === null ? {} : { peak }),
+  frequency: '65 kHz',
+  ...more,
+});
+
+describe('workingVoltages of what the file says', () => {
+  it('should take a measured figure before a higher stated one, each figure by itself', () => {
+    const [pair] = workingVoltages(
+      benchDesign({ workingVoltages: [said('310 V', '600 V'), said('281 V', null, { basis: 'measured' })] }),
+    );
+    expect(pair).toMatchObject({ rms: 281, peak: 600, frequency: 65_000, basis: 'stated' });
+    expect(pair?.from).toEqual({ rms: 'measured', peak: 'stated', frequency: 'measured' });
+  });
+
+  it('should take the highest of several of one basis, whichever way round they name the pair', () => {
+    const [pair] = workingVoltages(
+      benchDesign({
+        workingVoltages: [said('250 V', '500 V'), said('260 V', '480 V', { between: ['out', 'pri'] })],
+      }),
+    );
+    expect(pair).toMatchObject({ rms: 260, peak: 500, between: ['pri', 'out'] });
+  });
+
+  it('should raise a stated figure under the mains to it and say so', () => {
+    const [pair] = workingVoltages(benchDesign({ workingVoltages: [said('100 V', '200 V')] }));
+    expect(pair?.rms).toBe(240);
+    expect(pair?.peak).toBeCloseTo(339.411, 3);
+    expect(pair?.basis).toBe('stated');
+    expect(pair?.notes.map(({ kind }) => kind)).toEqual(['raised-to-mains', 'raised-to-mains']);
+  });
+
+  it('should take the floor where nothing is said, of an ac and of a dc supply', () => {
+    const [ac] = workingVoltages(benchDesign());
+    expect(ac).toMatchObject({ rms: 240, frequency: 50, basis: 'floor' });
+    const [dc] = workingVoltages(benchDesign({ supply: { kind: 'dc', voltage: '400 V' } }));
+    expect(dc).toMatchObject({ rms: 400, peak: 400, frequency: 0, basis: 'floor' });
+  });
+
+  it('should hold a missing peak at no less than a sine of the given rms', () => {
+    const [pair] = workingVoltages(benchDesign({ workingVoltages: [said('300 V', null)] }));
+    expect(pair?.peak).toBeCloseTo(424.264, 3);
+    expect(pair).toMatchObject({ basis: 'floor', from: { rms: 'stated', peak: 'floor' } });
+  });
+
+  it('should hold no peak under its own rms', () => {
+    const [pair] = workingVoltages(benchDesign({ workingVoltages: [said('400 V', '350 V')] }));
+    expect(pair?.peak).toBe(400);
+    expect(pair?.notes).toEqual([{ kind: 'peak-raised-to-rms', from: 350, to: 400 }]);
+  });
+
+  it('should say that a frequency is missing', () => {
+    const [pair] = workingVoltages(
+      benchDesign({ workingVoltages: [{ between: ['pri', 'out'], rms: '250 V', peak: '500 V' }] }),
+    );
+    expect(pair?.notes).toEqual([{ kind: 'frequency-not-given', entry: 0, counted: 50 }]);
+  });
+
+  it('should ask of isolated to touchable what stands between mains and touchable', () => {
+    const [, , second] = workingVoltages(
+      benchDesign({
+        circuits: circuits(['pri', 'mains'], ['mid', 'isolated'], ['out', 'touchable']),
+        workingVoltages: [said('281 V', '530 V'), said('20 V', '30 V', { between: ['mid', 'out'] })],
+      }),
+    );
+    expect(second).toMatchObject({ between: ['mid', 'out'], rms: 281, peak: 530 });
+    expect(second?.notes.map(({ kind }) => kind)).toEqual(['double-barrier', 'double-barrier']);
+  });
+
+  it('should leave a pair on one side of the barrier as it is stated', () => {
+    const results = workingVoltages(
+      benchDesign({
+        circuits: circuits(['pri', 'mains'], ['aux', 'mains'], ['out', 'touchable']),
+        workingVoltages: [said('60 V', '90 V', { between: ['pri', 'aux'] })],
+      }),
+    );
+    expect(results.map(({ between }) => between.join('-'))).toEqual(['pri-aux', 'pri-out', 'aux-out']);
+    expect(results[0]).toMatchObject({ rms: 60, peak: 90, notes: [] });
+  });
+});
+
+describe('workingVoltages of published reports', () => {
+  it.each([
+    // measured in test reports of adapters: IEC 60950-1 (two), IEC 62368-1; peak, rms, Hz (65 kHz where it prints none)
+    ['T1', 530, 281, 65_000],
+    ['T2', 428, 250, 65_000],
+    ['T3', 500, 240, 64_100],
+  ])('should take what %s measured as it stands, nothing raised at 240 V', (_, peak, rms, frequency) => {
+    const measured = said(`${rms} V`, `${peak} V`, { basis: 'measured', frequency });
+    const [pair] = workingVoltages(benchDesign({ workingVoltages: [measured] }));
+    expect(pair).toMatchObject({ rms, peak, frequency, basis: 'measured', notes: [] });
+    expect(pair?.estimate).toBe(false);
+  });
+});
