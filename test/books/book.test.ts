@@ -123,11 +123,14 @@ describe('ruleBook', () => {
   it('should mark each cell by what was seen of it', () => {
     const confirmed = (answer: Judged<Nm> | OutOfRange): string | undefined =>
       inRange(answer).because.cites[0]?.confirmed;
-    expect(confirmed(book.clearanceByWithstand(voltsPeak(2500), 2, 'reinforced'))).toBe('published');
+    expect(confirmed(book.clearanceByWithstand(voltsPeak(2500), 2, 'reinforced'))).toBe('two-sources');
     expect(confirmed(book.clearanceByWithstand(voltsPeak(2500), 3, 'reinforced'))).toBe('memory');
-    expect(confirmed(book.clearanceByWithstand(voltsPeak(4000), 2, 'basic'))).toBe('secondary');
-    expect(confirmed(book.clearanceByPeak(voltsPeak(2000), 2, 'reinforced'))).toBe('memory');
+    expect(confirmed(book.clearanceByWithstand(voltsPeak(4000), 2, 'basic'))).toBe('published');
+    expect(confirmed(book.clearanceByWithstand(voltsPeak(3000), 2, 'basic'))).toBe('secondary');
+    expect(confirmed(book.clearanceByPeak(voltsPeak(2000), 2, 'reinforced'))).toBe('published');
+    expect(confirmed(book.clearanceByPeak(voltsPeak(3000), 2, 'reinforced'))).toBe('memory');
     expect(confirmed(book.creepageByRms(voltsRms(250), 2, 'IIIa', 'basic'))).toBe('two-sources');
-    expect(confirmed(book.creepageByRms(voltsRms(320), 2, 'IIIa', 'basic'))).toBe('secondary');
+    expect(confirmed(book.creepageByRms(voltsRms(320), 2, 'IIIa', 'basic'))).toBe('two-sources');
+    expect(confirmed(book.creepageByRms(voltsRms(320), 2, 'I', 'basic'))).toBe('published');
   });
 });

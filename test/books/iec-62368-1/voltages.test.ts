@@ -41,7 +41,7 @@ describe('test voltages', () => {
   it('should say how long a type test and a routine test last', () => {
     expect(book.testSeconds.value).toBe(60);
     expect(book.routineTest.value).toEqual({ secondsLeast: 1, secondsMost: 4, levelShare: 0.9 });
-    expect(weakestConfirmed(book.testSeconds.because)).toBe('memory');
+    expect(weakestConfirmed(book.testSeconds.because)).toBe('published');
   });
 });
 
