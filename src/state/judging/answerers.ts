@@ -1,0 +1,8 @@
+// Who answers what, each loaded with its first question, so that a thread that only judges starts quickly.
+
+import type { AskName, Answerer } from './asks.ts';
+
+export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } = {
+  judge: async () => (await import('./answer-judge.ts')).answerJudge(),
+  decide: async () => (await import('./answer-decide.ts')).answerDecide,
+};

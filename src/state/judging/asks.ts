@@ -1,0 +1,43 @@
+// What may be asked of the threads beside the page: to each ask its question, what is told on the way, and its answer.
+// All of it is plain data, which goes from one thread to another. A new ask is one line here and one in answerers.ts.
+
+import type { Deciding } from '#judge/decide/deciding-figure.ts';
+import type { Design } from '#model/design.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
+import type { PlainJudgement } from '#judge/judge.ts';
+import type { Assumption } from '#judge/verdict/verdict.ts';
+
+export interface Asks {
+  readonly judge: Ask<Design, never, PlainJudgement>;
+  readonly decide: Ask<DecideQuestion, Decided, null>;
+}
+
+interface Ask<Question, Told, Answer> {
+  readonly question: Question;
+  /** Told while it works; the answer stands without it. */
+  readonly told: Told;
+  readonly answer: Answer;
+}
+
+export interface DecideQuestion {
+  readonly doc: DesignFile;
+  /** In the order in which they are to be looked at. */
+  readonly open: readonly Pick<Assumption, 'field' | 'between'>[];
+}
+
+/** `place`: in the question's list. */
+export interface Decided {
+  readonly place: number;
+  readonly deciding: Deciding;
+}
+
+export type AskName = keyof Asks;
+export type QuestionOf<A extends AskName> = Asks[A]['question'];
+export type ToldOf<A extends AskName> = Asks[A]['told'];
+export type AnswerOf<A extends AskName> = Asks[A]['answer'];
+
+/** Works on one question. Each `yield` is a breath: other questions are let in, and this one can be stopped there. */
+export type Answerer<A extends AskName> = (
+  question: QuestionOf<A>,
+  tell: (told: ToldOf<A>) => void,
+) => Generator<void, AnswerOf<A>, void>;
