@@ -1,9 +1,10 @@
 // The figures of a verdict as comma-separated values, one line a figure, for a spreadsheet.
-// A text that a spreadsheet would take for a formula gets an apostrophe before it.
+// A text that a spreadsheet would take for a formula gets an apostrophe before it, and no cell holds a control sign.
 
 import type { Design } from '#model/design.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import { answerWords } from '#words/verdict/answer-words.ts';
+import { printable } from '#words/text/printable.ts';
 
 type Cell = string | number | null;
 
@@ -102,6 +103,10 @@ function pairRows(pair: PairVerdict): readonly (readonly Cell[])[] {
 
 function cellText(cell: Cell): string {
   if (typeof cell === 'number') return String(cell);
-  const text = /^[=+\-@\t\r]/.test(cell ?? '') ? `'${cell}` : (cell ?? '');
-  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
+  // where a list is divided by semicolons, what follows one is a cell of its own
+  const text = printable(cell ?? '').replace(FORMULA, "$1'");
+  return /[",;]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
 }
+
+/** Before the signs that begin a formula, the wide ones of East Asian fonts too. */
+const FORMULA = /((?:^|;)\s*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])/g;

@@ -17,14 +17,22 @@ describe('csvOf', () => {
   });
 
   it('should never start a cell with what a spreadsheet runs', () => {
-    for (const title of ['=1+1', '+1', '-1', '@a', '\t=1']) {
+    for (const title of ['=1+1', '+1', '-1', '@a', '\t=1', '  =1', '\uff1d1+1']) {
       const row = csvOf(greenhouseDesign(title), verdict).split('\r\n')[1] ?? '';
-      expect(row).toMatch(/^build,"?'/);
+      expect(row).toMatch(/^build,"?\s*'/);
     }
+    const row = csvOf(greenhouseDesign('a; =1+1;b'), verdict).split('\r\n')[1] ?? '';
+    expect(row).toMatch(/^build,"a; '=1\+1;b",/);
   });
 
-  it('should keep commas, quotes and line ends inside one cell', () => {
+  it('should hold no control sign but its line ends', () => {
+    const csv = csvOf(greenhouseDesign('a\u0000b\u001bc\u009bd\u202ee'), verdict);
+    // eslint-disable-next-line no-control-regex -- looked for
+    expect(csv.replace(/\r\n/g, '')).not.toMatch(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e]/);
+  });
+
+  it('should keep commas and quotes inside one cell', () => {
     const row = csvOf(greenhouseDesign('a, "b"\nc'), verdict);
-    expect(row).toContain('build,"a, ""b""\nc",');
+    expect(row).toContain('build,"a, ""b"" c",');
   });
 });

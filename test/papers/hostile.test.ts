@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { csvOf } from '#papers/csv.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
-import { overviewHtml } from '#papers/html/overview.ts';
+import { judgedBuild, overviewHtml } from '#papers/html/overview.ts';
 import { reportHtml } from '#papers/html/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
@@ -26,7 +26,7 @@ const faces: readonly (readonly [name: string, html: string, scripts: number])[]
   [
     'overview',
     overviewHtml([
-      { kind: 'judged', file: design.title, report: 'a.html', design, verdict: judgement.verdict },
+      judgedBuild(design.title, 'a.html', design, judgement.verdict),
       { kind: 'bad', file: design.title, says: design.title },
     ]),
     1,

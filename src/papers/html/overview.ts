@@ -3,7 +3,7 @@
 import type { Design } from '#model/design.ts';
 import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
-import { buildRank, compareRanks } from '#words/verdict/build-rank.ts';
+import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { lengthDown, lengthTaken } from '#words/text/number-words.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
@@ -13,24 +13,27 @@ import { tag, type Content, type Markup } from './markup.ts';
 import { gradeSign, verdictSign } from './signs.ts';
 import { sheet } from './sheet.ts';
 
+/** One build as its row: plain data, and so small that a thousand of them fit in memory. */
 export interface JudgedBuild {
   readonly kind: 'judged';
-  readonly file: string;
-  /** Address of its report beside the overview. */
-  readonly report: string;
-  readonly design: Design;
-  readonly verdict: Verdict;
+  readonly answer: Answer;
+  readonly rank: BuildRank;
+  readonly row: Markup;
 }
 
+/** `fault`: one of the program, not of the file. */
 export interface BadBuild {
-  readonly kind: 'bad';
+  readonly kind: 'bad' | 'fault';
   readonly file: string;
   readonly says: string;
 }
 
 export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): string {
   const judged = worstBuilds(builds);
-  const bad = builds.flatMap((build) => (build.kind === 'bad' ? [build] : []));
+  const saying = (kind: BadBuild['kind'], title: string): Content => {
+    const some = builds.flatMap((build) => (build.kind === kind ? [tag('p', {}, build.says)] : []));
+    return some.length === 0 ? null : [tag('h2', {}, title), some];
+  };
   const foot = {
     left: `Layerwright ${TOOL_VERSION}: overview`,
     right: 'a test laboratory and local codes decide',
@@ -38,7 +41,7 @@ export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): strin
   const head = {
     title: 'Overview of builds',
     name: `${builds.length} builds`,
-    about: countsWords(judged, bad.length),
+    about: countsWords(builds),
     theme: palette.paper,
     foot,
     wide: true,
@@ -47,18 +50,22 @@ export function overviewHtml(builds: readonly (JudgedBuild | BadBuild)[]): strin
   return sheet(
     head,
     judged.length === 0 ? null : table(judged),
-    bad.length === 0 ? null : [tag('h2', {}, 'Bad input'), bad.map(({ says }) => tag('p', {}, says))],
+    saying('bad', 'Bad input'),
+    saying('fault', 'Not judged for a fault of the program'),
   );
 }
 
 function worstBuilds(builds: readonly (JudgedBuild | BadBuild)[]): readonly JudgedBuild[] {
   const judged = builds.flatMap((build) => (build.kind === 'judged' ? [build] : []));
-  return judged.sort((a, b) => compareRanks(buildRank(a.verdict), buildRank(b.verdict)));
+  return judged.sort((a, b) => compareRanks(a.rank, b.rank));
 }
 
-function countsWords(judged: readonly JudgedBuild[], bad: number): string {
-  const count = (answer: Answer): number => judged.filter(({ verdict }) => verdict.verdict === answer).length;
-  return `${count('meets')} meet, ${count('falls-short')} fall short, ${count('not-shown')} not shown, ${bad} bad input`;
+function countsWords(builds: readonly (JudgedBuild | BadBuild)[]): string {
+  const count = (wanted: Answer | BadBuild['kind']): number =>
+    builds.filter((build) => (build.kind === 'judged' ? build.answer : build.kind) === wanted).length;
+  const broken = count('fault');
+  const faults = broken === 0 ? '' : `, ${broken} not judged for a fault of the program`;
+  return `${count('meets')} meet, ${count('falls-short')} fall short, ${count('not-shown')} not shown, ${count('bad')} bad input${faults}`;
 }
 
 const HEADS = [
@@ -74,21 +81,31 @@ const HEADS = [
 
 function table(builds: readonly JudgedBuild[]): Markup {
   const head = HEADS.map((title) => tag('th', { scope: 'col' }, tag('button', { type: 'button' }, title)));
-  return tag('table', {}, tag('thead', {}, tag('tr', {}, head)), tag('tbody', {}, builds.map(row)));
+  return tag(
+    'table',
+    {},
+    tag('thead', {}, tag('tr', {}, head)),
+    tag(
+      'tbody',
+      {},
+      builds.map(({ row }) => row),
+    ),
+  );
 }
 
-function row(build: JudgedBuild): Markup {
-  const { verdict, design } = build;
+/** `report`: address of its report beside the overview. */
+export function judgedBuild(file: string, report: string, design: Design, verdict: Verdict): JudgedBuild {
   const rank = buildRank(verdict);
+  return { kind: 'judged', answer: verdict.verdict, rank, row: row(file, report, design, verdict, rank) };
+}
+
+function row(file: string, report: string, design: Design, verdict: Verdict, rank: BuildRank): Markup {
   const [worst] = worstFirst(verdict);
   const asked = worst?.required != null;
   const { used, available } = verdict.fit.height;
   const scope = scopeWords(verdict);
   const cells: readonly (readonly [string, Content])[] = [
-    [
-      design.title,
-      [tag('a', { href: build.report }, design.title), tag('div', { class: 'small' }, build.file)],
-    ],
+    [design.title, [tag('a', { href: report }, design.title), tag('div', { class: 'small' }, file)]],
     [
       String(rank.answer),
       [verdictSign(verdict.verdict), scope === '' ? null : tag('div', { class: 'small' }, scope)],
