@@ -5,7 +5,9 @@ import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judge.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
 import { explained } from './explained.ts';
+import type { FileJob } from './file-jobs.ts';
 import { faultLines, loadDesign } from './load-design.ts';
+import { ownFault } from './own-fault.ts';
 
 /** How the files are to be judged and told. */
 export interface JudgeOrder {
@@ -15,12 +17,18 @@ export interface JudgeOrder {
   readonly explain: string | null;
 }
 
+/** `fault`: one of the program. */
 export interface JudgeItem {
-  readonly answer: Answer | 'bad';
+  readonly answer: Answer | 'bad' | 'fault';
   readonly text: string;
 }
 
-export function judgeItem(file: string, { rules, json, explain }: JudgeOrder): JudgeItem {
+export const judgeJob: FileJob<'judge'> = {
+  item: (file, _, order) => judgeItem(file, order),
+  fault: (file, error, { json }) => faultItem(file, error, json),
+};
+
+function judgeItem(file: string, { rules, json, explain }: JudgeOrder): JudgeItem {
   const loaded = loadDesign(file, rules);
   if (loaded.kind === 'bad') return badItem(file, loaded.faults, json);
   const { design } = loaded;
@@ -36,4 +44,11 @@ function badItem(file: string, faults: readonly BadInput[], json: boolean): Judg
   if (!json) return { answer: 'bad', text: `bad input    ${faultLines(file, faults.slice(0, 1))}\n` };
   const more = faults.length > 1 ? { faults } : {};
   return { answer: 'bad', text: JSON.stringify({ file, error: first, ...more }) };
+}
+
+function faultItem(file: string, broke: unknown, json: boolean): JudgeItem {
+  const says = ownFault(file, broke);
+  if (!json) return { answer: 'fault', text: `not judged   ${says}\n` };
+  const error: BadInput = { field: '', found: 'a fault of the program', expected: 'a verdict', says };
+  return { answer: 'fault', text: JSON.stringify({ file, error }) };
 }

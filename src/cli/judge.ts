@@ -1,5 +1,6 @@
-// `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON.
+// `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON; `judge --jsonl [FILE]`: one a line.
 
+import { statSync } from 'node:fs';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
 import { judge } from '#judge/judge.ts';
@@ -7,26 +8,55 @@ import { knownIds } from '#judge/fill/known-ids.ts';
 import { readArguments } from './arguments.ts';
 import { explained } from './explained.ts';
 import type { JudgeOrder } from './judge-item.ts';
+import { judgeLines } from './judge-lines.ts';
 import { judgeMany } from './judge-many.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';
 
 export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome> {
-  const given = readArguments(words, { rules: 'value', json: 'switch', explain: 'pair' });
+  const given = readArguments(words, {
+    rules: 'value',
+    json: 'switch',
+    jsonl: 'switch',
+    explain: 'pair',
+  });
   if (given.kind === 'wrong') return refused(`judge: ${given.says}.`);
   const { files, options } = given;
   const rules = options.get('rules') ?? null;
   const [only] = files;
+  if (options.has('jsonl')) return linesOf(files, options);
   if (only === undefined) return refused('judge: name at least one design file, or - for standard input.');
   if (files.filter((file) => file === '-').length > 1)
     return refused('judge: standard input can be read once only.');
-  if (rules !== null && !knownIds.rules.includes(rules))
-    return refused(
-      `judge: there is no rule book ${printable(rules)}; there is ${knownIds.rules.join(', ')}.`,
-    );
+  const noBook = noSuchBook(rules);
+  if (noBook !== null) return noBook;
   const order: JudgeOrder = { rules, json: options.has('json'), explain: options.get('explain') ?? null };
   return files.length === 1 ? judgeOne(only, order) : judgeMany(files, order);
 }
+
+const noSuchBook = (rules: string | null): Outcome | null =>
+  rules === null || knownIds.rules.includes(rules)
+    ? null
+    : refused(`judge: there is no rule book ${printable(rules)}; there is ${knownIds.rules.join(', ')}.`);
+
+/** Without a file standard input is read. */
+function linesOf(files: readonly string[], options: ReadonlyMap<string, string>): Outcome | Promise<Outcome> {
+  const [file = '-'] = files;
+  const rules = options.get('rules') ?? null;
+  if (files.length > 1) return refused('judge: --jsonl reads one file, or standard input.');
+  if (options.has('json') || options.has('explain'))
+    return refused('judge: --jsonl writes one verdict a line, without --json or --explain.');
+  if (file !== '-' && statSync(file, { throwIfNoEntry: false })?.isFile() !== true)
+    return refused(`judge: ${printable(file)} is no file.`);
+  return noSuchBook(rules) ?? judgeLines(file, rules, writeOut);
+}
+
+/** Waits where the reader is slower. */
+const writeOut = (text: string): Promise<void> =>
+  new Promise((goOn) => {
+    if (process.stdout.write(text)) goOn();
+    else process.stdout.once('drain', goOn);
+  });
 
 /** A single bad file prints nothing but its faults. */
 function judgeOne(file: string, { rules, json, explain }: JudgeOrder): Outcome {

@@ -2,6 +2,7 @@
 
 import type { BadInput } from '#model/read/bad-input.ts';
 import type { Design } from '#model/design.ts';
+import type { ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { attachedDesign } from '#papers/html/attached.ts';
@@ -19,10 +20,14 @@ export function loadDesign(file: string, rules: string | null = null): Loaded {
   if (read.kind === 'bad') return { kind: 'bad', faults: [read.fault] };
   // a report holds the design that it tells of
   const text = attachedDesign(read.text) ?? read.text;
+  const found = readDesignOf(text, rules);
+  return found.kind === 'bad' ? found : { ...found, text };
+}
+
+export function readDesignOf(text: string, rules: string | null): ReadDesign {
   const found = readDesignText(text, knownIds);
-  if (found.kind === 'bad') return found;
-  const design = rules === null ? found.design : { ...found.design, rules };
-  return { kind: 'design', design, text };
+  if (found.kind === 'bad' || rules === null) return found;
+  return { kind: 'design', design: { ...found.design, rules } };
 }
 
 /** A sentence for each fault, each with its file. */

@@ -3,6 +3,7 @@
 
 import { isMainThread } from 'node:worker_threads';
 import { printable } from '#words/text/printable.ts';
+import { broken } from './own-fault.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 import { verbs } from './verbs.ts';
 
@@ -38,7 +39,14 @@ async function main(): Promise<void> {
       process.exit();
     });
   }
-  const outcome = await run(process.argv.slice(2));
+  const [verb = 'layerwright'] = process.argv.slice(2);
+  const fall = (error: unknown): void => {
+    process.stderr.write(broken(verb, error).err);
+    process.exit(3);
+  };
+  process.on('uncaughtException', fall);
+  process.on('unhandledRejection', fall);
+  const outcome = await run(process.argv.slice(2)).catch((error: unknown) => broken(verb, error));
   process.exitCode = outcome.code;
   for (const piece of outcome.out) process.stdout.write(piece);
   if (outcome.err !== '') process.stderr.write(outcome.err);
@@ -46,4 +54,4 @@ async function main(): Promise<void> {
 
 // as a thread of its own it has no command line to read
 if (isMainThread) await main();
-else (await import('./judge-share.ts')).judgeShare();
+else await (await import('./file-thread.ts')).fileThread();

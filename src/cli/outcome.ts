@@ -1,7 +1,7 @@
 // What a verb answers: nothing is written before it is whole.
 
-/** 0 meets or done, 1 falls short or not shown, 2 bad input or a wrong command line. */
-export type ExitCode = 0 | 1 | 2;
+/** 0 meets or done, 1 falls short or not shown, 2 bad input or a wrong command line, 3 a fault of the program. */
+export type ExitCode = 0 | 1 | 2 | 3;
 
 export interface Outcome {
   readonly code: ExitCode;

@@ -1,17 +1,18 @@
 // `overview FOLDER|FILE... --out DIR`: every design judged, one table of them all, and beside it a report of each.
+// Whatever happens over one file, the table is written and tells of it.
 
 import { mkdirSync, readdirSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { overviewHtml, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { overviewHtml } from '#papers/html/overview.ts';
 import { printable } from '#words/text/printable.ts';
-import { judge } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { refused, type Outcome } from './outcome.ts';
+import { itemsOf } from './file-threads.ts';
+import type { OverviewItem } from './overview-item.ts';
+import type { ExitCode, Outcome } from './outcome.ts';
+import { refused } from './outcome.ts';
 import { writeWhole } from './write-whole.ts';
 
-export function overviewOf(words: readonly string[]): Outcome {
+export async function overviewOf(words: readonly string[]): Promise<Outcome> {
   const given = readArguments(words, { out: 'value' });
   if (given.kind === 'wrong') return refused(`overview: ${given.says}.`);
   const out = given.options.get('out');
@@ -20,16 +21,19 @@ export function overviewOf(words: readonly string[]): Outcome {
   if (files.length === 0) return refused('overview: name a folder with design files (X.json), or the files.');
   const folder = folderAt(out);
   if (folder !== null) return refused(folder);
-  const names = new Set<string>(['index.html']);
-  const builds: (JudgedBuild | BadBuild)[] = [];
-  for (const file of files) {
-    const built = buildOf(file, out, names);
-    if ('code' in built) return built;
-    builds.push(built);
-  }
-  const written = writeWhole(join(out, 'index.html'), overviewHtml(builds), 'overview');
-  return written.code === 0 && builds.some(({ kind }) => kind === 'bad') ? { ...written, code: 2 } : written;
+  const items = await itemsOf(files, 'overview', { out, names: freeNames(files) });
+  const written = writeWhole(
+    join(out, 'index.html'),
+    overviewHtml(items.map(({ build }) => build)),
+    'overview',
+  );
+  const unwritten = items.flatMap(({ unwritten }) => unwritten ?? []);
+  const code = [written.code, ...items.map(codeOf)].reduce((a, b) => (a > b ? a : b));
+  return { code, out: written.out, err: [written.err, ...unwritten].join('') };
 }
+
+const codeOf = ({ build, unwritten }: OverviewItem): ExitCode =>
+  build.kind === 'fault' ? 3 : build.kind === 'bad' || unwritten !== null ? 2 : 0;
 
 /** A folder stands for the design files in it, in the order of their names. */
 function designsIn(path: string): readonly string[] {
@@ -52,29 +56,16 @@ function folderAt(out: string): string | null {
   }
 }
 
-/** Judges one file and writes its report; an outcome where that cannot be written. */
-function buildOf(file: string, out: string, names: Set<string>): JudgedBuild | BadBuild | Outcome {
-  const loaded = loadDesign(file);
-  if (loaded.kind === 'bad') return { kind: 'bad', file, says: faultLines(file, loaded.faults) };
-  const { design, text } = loaded;
-  const judgement = judge(design);
-  const name = freeName(file, names);
-  const written = writeWhole(
-    join(out, name),
-    reportHtml({ design, judgement, designText: text }),
-    'overview',
-  );
-  if (written.code !== 0) return written;
-  return { kind: 'judged', file, report: encodeURIComponent(name), design, verdict: judgement.verdict };
-}
-
 /** Two files of one name in different folders get two reports. */
-function freeName(file: string, names: Set<string>): string {
-  const stem = file === '-' ? 'standard-input' : basename(file).replace(/\.[^.]*$/, '');
-  for (let n = 1; ; n++) {
-    const name = `${stem}${n === 1 ? '' : `-${n}`}.html`;
-    if (names.has(name.toLowerCase())) continue;
-    names.add(name.toLowerCase());
-    return name;
-  }
+function freeNames(files: readonly string[]): readonly string[] {
+  const taken = new Set<string>(['index.html']);
+  return files.map((file) => {
+    const stem = file === '-' ? 'standard-input' : basename(file).replace(/\.[^.]*$/, '');
+    for (let n = 1; ; n++) {
+      const name = `${stem}${n === 1 ? '' : `-${n}`}.html`;
+      if (taken.has(name.toLowerCase())) continue;
+      taken.add(name.toLowerCase());
+      return name;
+    }
+  });
 }

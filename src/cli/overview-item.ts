@@ -1,0 +1,42 @@
+// One of many files for the overview: judged, its report written, its row kept.
+
+import { join } from 'node:path';
+import { judgedBuild, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
+import { reportHtml } from '#papers/html/report.ts';
+import { judge } from '#judge/judge.ts';
+import type { FileJob } from './file-jobs.ts';
+import { faultLines, loadDesign } from './load-design.ts';
+import { ownFault } from './own-fault.ts';
+import { writeWhole } from './write-whole.ts';
+
+export interface OverviewOrder {
+  /** The folder, which is there. */
+  readonly out: string;
+  /** Name of each file's report, by the file's place. */
+  readonly names: readonly string[];
+}
+
+export interface OverviewItem {
+  readonly build: JudgedBuild | BadBuild;
+  /** Why its report could not be written; null where it was, or there is none. */
+  readonly unwritten: string | null;
+}
+
+export const overviewJob: FileJob<'overview'> = {
+  item: (file, place, { out, names }) => overviewItem(file, out, names[place] ?? ''),
+  fault: (file, error) => ({ build: { kind: 'fault', file, says: ownFault(file, error) }, unwritten: null }),
+};
+
+function overviewItem(file: string, out: string, name: string): OverviewItem {
+  const loaded = loadDesign(file);
+  if (loaded.kind === 'bad')
+    return { build: { kind: 'bad', file, says: faultLines(file, loaded.faults) }, unwritten: null };
+  const { design, text } = loaded;
+  const judgement = judge(design);
+  const html = reportHtml({ design, judgement, designText: text });
+  const written = writeWhole(join(out, name), html, 'overview');
+  return {
+    build: judgedBuild(file, encodeURIComponent(name), design, judgement.verdict),
+    unwritten: written.code === 0 ? null : written.err,
+  };
+}
