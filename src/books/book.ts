@@ -15,7 +15,7 @@
 //   not-high-frequency, not-needed, out-of-range                      what was asked
 
 import type { Hertz } from '#units/quantity.ts';
-import type { Because } from '#standards/because.ts';
+import type { BecauseOf } from '#standards/because.ts';
 import type { Distances } from '#books/iec-62368-1/distances.ts';
 import { iec623681 } from '#books/iec-62368-1/iec-62368-1.ts';
 import type { Solids } from '#books/iec-62368-1/solids.ts';
@@ -26,7 +26,7 @@ export interface Book extends Distances, Voltages, Solids {
   readonly edition: string;
   readonly title: string;
   /** A rule in words as a step of a derivation, by its id in the book's `rules.json`; throws on an unknown id. */
-  readonly rule: (id: string) => Because;
+  readonly rule: (id: string) => BecauseOf<'rule'>;
   /** At and under this frequency the tables for high frequency are not asked. */
   readonly highFrequencyAbove: number;
   /** The highest for which the tables give distances along surfaces. */

@@ -1,5 +1,10 @@
 // How a figure was found: a tree of steps, each with the numbers it used and where they were seen.
-// Steps hold keys and values only; the sentences are made in `report`.
+// Steps hold figures only; the sentences are made where the words are.
+
+import type { JudgingSteps } from './steps/of-judging.ts';
+import type { MaterialSteps } from './steps/of-materials.ts';
+import type { StressSteps } from './steps/of-stress.ts';
+import type { TableSteps } from './steps/of-tables.ts';
 
 /** How well a cell is confirmed. `memory` is always shown as such; a verdict resting on it says so. */
 export type Confirmed =
@@ -18,13 +23,20 @@ export interface Cite {
   readonly sources: readonly string[];
 }
 
-/** One step of a derivation. `values` are numbers in the unit that the key of the step fixes, or short words. */
-export interface Because {
-  readonly step: string;
-  readonly values: Readonly<Record<string, string | number | boolean | null>>;
+/** Every kind of step, with the figures that it holds; each has its words in `words/derivation`. */
+export interface Steps extends TableSteps, MaterialSteps, StressSteps, JudgingSteps {}
+
+export type StepKind = keyof Steps;
+
+/** One step of a derivation. */
+export interface BecauseOf<K extends StepKind> {
+  readonly step: K;
+  readonly values: Steps[K];
   readonly cites: readonly Cite[];
   readonly from: readonly Because[];
 }
+
+export type Because = { readonly [K in StepKind]: BecauseOf<K> }[StepKind];
 
 /** A figure with its derivation. */
 export interface Judged<T> {
@@ -32,12 +44,13 @@ export interface Judged<T> {
   readonly because: Because;
 }
 
-export const because = (
-  step: string,
-  values: Because['values'] = {},
+export const because = <K extends StepKind>(
+  step: K,
+  values: Steps[K],
   cites: readonly Cite[] = [],
   from: readonly Because[] = [],
-): Because => ({ step, values, cites, from });
+): { readonly [Each in K]: BecauseOf<Each> }[K] =>
+  ({ step, values, cites, from }) satisfies BecauseOf<K> as { [Each in K]: BecauseOf<Each> }[K];
 
 export const judged = <T>(value: T, why: Because): Judged<T> => ({ value, because: why });
 

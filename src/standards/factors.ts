@@ -4,6 +4,7 @@ import { inMm, nm, type Nm } from '#units/quantity.ts';
 
 import { because, judged, type Because, type Judged } from './because.ts';
 import type { Column, PollutionDegree } from './grade.ts';
+import { nextRowOf } from './next-row.ts';
 import { roundUp, roundingOf } from './rounding.ts';
 import type { Table } from './table.ts';
 
@@ -38,13 +39,13 @@ export function byGrade(table: Table, basic: Judged<Nm>, column: Column): Judged
     factor: factor.value,
     basic: inMm(basic.value),
     value: inMm(value),
-    ...nextRow(basic.because, factor.value),
+    nextRow: nextRow(basic.because, factor.value),
   };
   return judged(value, because('reinforced-factor', values, [factor.cite], [basic.because]));
 }
 
 /** The next row that a laboratory may take, carried through the factor. */
-function nextRow(why: Because, factor: number): Record<string, number> {
-  const row = why.values['nextRow'];
-  return typeof row === 'number' ? { nextRow: inMm(nm(Math.round(row * factor * 1e6))) } : {};
+function nextRow(why: Because, factor: number): number | null {
+  const row = nextRowOf(why);
+  return row === null ? null : inMm(nm(Math.round(row * factor * 1e6)));
 }

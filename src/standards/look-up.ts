@@ -78,7 +78,13 @@ function around(table: Table, line: readonly Cell[], at: number): Between | null
 
 function single(table: Table, cell: Cell, value: number, at: number): Found {
   const shown = inPrint(table, value);
-  const values = { ...asked(table, at), interpolated: false, rowAt: cell.at, row: shown, value: shown };
+  const values = {
+    ...asked(table, at),
+    interpolated: false,
+    rowAt: cell.at,
+    row: shown,
+    value: shown,
+  } as const;
   return { kind: 'found', value, raw: value, because: because('table-value', values, [cell.cite]) };
 }
 
@@ -91,10 +97,10 @@ function between(table: Table, { lower, upper }: Between, at: number, low: numbe
   const value = unit === 'mm' && rounding !== null ? Math.min(roundUp(nm(exact), rounding), high) : exact;
   const values = {
     ...asked(table, at),
-    interpolated: true,
+    interpolated: true as const,
     lowerAt: Number(lower?.at),
     lower: inPrint(table, low),
-    upperAt: upper.at,
+    upperAt: Number(upper.at),
     upper: inPrint(table, high),
     raw: inPrint(table, exact),
     value: inPrint(table, value),
@@ -129,10 +135,11 @@ function refuse(
 ): OutOfRange {
   const place = [column, ...others].join(', ');
   const says = `${table.file.id} has no figure for ${at} (${place}); it runs from ${table.steps[0]} to ${table.steps.at(-1)}`;
-  return outOfRange(says, because('out-of-range', { ...asked(table, at), place }, cite ? [cite] : []));
+  const values = { ...asked(table, at), place };
+  return outOfRange(says, because('out-of-range', values, cite ? [cite] : []));
 }
 
-const asked = (table: Table, at: number): Record<string, string | number> => ({
+const asked = (table: Table, at: number) => ({
   quantity: table.file.quantity,
   unit: table.file.unit,
   along: table.file.axes[0]?.name ?? '',

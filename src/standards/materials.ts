@@ -79,7 +79,10 @@ export function filmBreakdown(tape: string, film: Nm): Judged<VoltsRms> | OutOfR
   const cell = typeof base === 'string' ? cellFor(films, film, 'least', [base]) : undefined;
   if (cell?.value == null) {
     const says = `no film strength is listed for ${tape} at ${inMm(film)} mm`;
-    return outOfRange(says, because('out-of-range', { tape, film: inMm(film) }));
+    return outOfRange(
+      says,
+      because('out-of-range', { quantity: 'film strength', place: `${tape}, ${inMm(film)} mm` }),
+    );
   }
   const values = { tape, film: inMm(film), row: inMm(nm(Number(cell.at))), value: cell.value };
   return judged(voltsRms(cell.value), because('film-breakdown', values, [cell.cite]));

@@ -119,12 +119,13 @@ export function litzOverall(
 /** The bare diameter with the growth of the row. */
 const grown = (conductor: Nm, cell: Cell, overall: number): Nm => nm(conductor + overall - Number(cell.at));
 
-function sizeValues(conductor: Nm, grade: number, cell: Cell): Record<string, number | boolean> {
+function sizeValues(conductor: Nm, grade: number, cell: Cell) {
   const row = nm(Number(cell.at));
   return { conductor: inMm(conductor), grade, row: inMm(row), exact: row === conductor };
 }
 
 function noSize(table: Table, conductor: Nm, grade: number | null): OutOfRange {
-  const says = `${table.file.id} lists no conductor of ${inMm(conductor)} mm${grade === null ? '' : `, grade ${grade}`}`;
-  return outOfRange(says, because('out-of-range', { conductor: inMm(conductor), grade }));
+  const place = `conductor of ${inMm(conductor)} mm${grade === null ? '' : `, grade ${grade}`}`;
+  const says = `${table.file.id} lists no ${place}`;
+  return outOfRange(says, because('out-of-range', { quantity: table.file.quantity, place }));
 }

@@ -52,7 +52,7 @@ export const plyOf = (strength: number): Stuff => ({
   thickness: nm(60_000),
   bonded: null,
   layers: null,
-  because: because('made'),
+  because: because('margin-block', { field: '' }),
 });
 
 /** X is 1 mm; along the worst group twice as much is asked. */

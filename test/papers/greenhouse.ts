@@ -203,12 +203,26 @@ const cite = (table: string, cell: string) => ({
   sources: ['s1'],
 });
 
-export const someBecause: Because = because('table-value', { value: 2.72 }, [
-  cite('17', '250 V, PD2 III'),
-  cite('17', '320 V, PD2 III'),
-]);
+export const someBecause: Because = because(
+  'table-value',
+  {
+    quantity: 'creepage',
+    unit: 'mm',
+    along: 'working voltage',
+    at: 272,
+    interpolated: true,
+    lowerAt: 250,
+    lower: 2.5,
+    upperAt: 320,
+    upper: 3.2,
+    raw: 2.72,
+    value: 2.8,
+    nextRow: 3.2,
+  },
+  [cite('17', '250 V, PD2 III'), cite('17', '320 V, PD2 III')],
+);
 
-const none = because('stated', {});
+const none = because('stress', {});
 
 const pair: PairVerdict = {
   between: ['pri', 'out'],

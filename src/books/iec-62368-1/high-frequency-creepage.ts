@@ -29,7 +29,10 @@ export function highFrequencyCreepage(
   const cells = bracket(table, peak, frequency);
   if (cells === null) {
     const says = `${table.file.id} has no cell for ${peak} V peak at ${frequency} Hz`;
-    return outOfRange(says, because('out-of-range', values));
+    return outOfRange(
+      says,
+      because('out-of-range', { ...values, place: `${peak} V peak at ${frequency} Hz` }),
+    );
   }
   const cites = cells.map(({ cell }) => cell.cite);
   // A cell that holds the word lies in the corner of low voltage and high frequency: the ordinary table governs there.
@@ -38,7 +41,10 @@ export function highFrequencyCreepage(
   const lengths = cells.map(({ cell }) => cell.value);
   if (lengths.some((value) => value === null)) {
     const says = `${table.file.id} gives no distance for ${peak} V peak at ${frequency} Hz`;
-    return outOfRange(says, because('out-of-range', values, cites));
+    return outOfRange(
+      says,
+      because('out-of-range', { ...values, place: `${peak} V peak at ${frequency} Hz` }, cites),
+    );
   }
   const raw = nm(Math.round(along(cells, frequency)));
   const why: Because = because(

@@ -1,6 +1,6 @@
 // The figures of a book's rules that stand in words, each with its citation. The words are in the book's `rules.json`.
 
-import { because, type Because, type Cite } from '#standards/because.ts';
+import { because, type BecauseOf, type Cite } from '#standards/because.ts';
 import { citeOf, inBase, type Seen } from '#standards/table.ts';
 
 export interface RulesFile {
@@ -28,7 +28,7 @@ export interface Rule {
   /** In base units, lengths in nanometres. Throws where the rule has no such figure: a bug of ours. */
   readonly figure: (key: string) => number;
   /** Step `rule` with every figure of the rule as printed, or with those named only. */
-  readonly because: (keys?: readonly string[]) => Because;
+  readonly because: (keys?: readonly string[]) => BecauseOf<'rule'>;
 }
 
 export type Rules = (id: string) => Rule;

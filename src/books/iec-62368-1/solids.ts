@@ -128,7 +128,7 @@ function word<Word extends string>(
   table: Table,
   at: number | string,
   column: string,
-  step: string,
+  step: 'wire-layers' | 'capacitor',
 ): Judged<Word> {
   const cell = met(table, at, column);
   return judged(cell.word as Word, because(step, { at, value: cell.word }, [cell.cite]));

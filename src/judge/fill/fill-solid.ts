@@ -1,6 +1,6 @@
 // Sheets, blocks and sleeves of a build: thickness, strength and tracking group from the file or the tables.
 
-import { because } from '#standards/because.ts';
+import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { filmBreakdown, sleeveById, tapeById, type Figure } from '#standards/materials.ts';
@@ -64,7 +64,7 @@ function sheetStrength(
   book: Book,
   sheet: Sheet,
   field: string,
-): { readonly strength: Strength; readonly why: ReturnType<typeof because> } {
+): { readonly strength: Strength; readonly why: Because } {
   const { plyWithstand: stated, material } = sheet;
   if (isWithstand(stated)) {
     const peak = peakOf(stated);
@@ -94,8 +94,11 @@ function sheetStrength(
   }
   const cites = tape?.leastBreakdown ? [tape.leastBreakdown.cite] : [];
   const from = film && !isOutOfRange(film) ? [film.because, share.because] : [share.because];
+  if (peak === null || least === null) {
+    return { strength: null, why: because('no-strength', { material }, cites, from) };
+  }
   const values = { material, breakdown: least, share: share.value, peak };
-  return { strength: peak, why: because(peak === null ? 'no-strength' : 'film-share', values, cites, from) };
+  return { strength: peak, why: because('film-share', values, cites, from) };
 }
 
 /** An unlisted group counts as the worst. */

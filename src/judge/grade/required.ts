@@ -1,9 +1,10 @@
 // What the rule book asks between two circuits: clearance by both procedures, creepage by tracking group, test levels,
 // the width under which gaps are bridged. Null figures are out of the book's range: then nothing reaches them.
 
-import { because, judged, type Because, type Judged } from '#standards/because.ts';
+import { because, judged, type Judged } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { Column, Grade, MaterialGroup } from '#standards/grade.ts';
+import { nextRowOf } from '#standards/next-row.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
@@ -126,15 +127,8 @@ function requiredCreepage(
     value: inMm(value),
     governs,
     nextRow: nextRowOf(byRms.because),
-  };
+  } as const;
   return judged(value, because('required-creepage', values, [], from));
-}
-
-/** What a laboratory may take instead of interpolating: carried up from the step that interpolated. */
-function nextRowOf(why: Because): number | null {
-  const own = why.values['nextRow'];
-  if (typeof own === 'number') return own;
-  return why.from.map(nextRowOf).find((next) => next !== null) ?? null;
 }
 
 function testLevel(

@@ -8,6 +8,7 @@ import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { reaches } from '#judge/grade/grade.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
+import { nextRowOf } from '#standards/next-row.ts';
 import type { Remark } from './verdict.ts';
 
 export function notJudgedOf(
@@ -122,8 +123,8 @@ function interpolations(barriers: readonly PairOutcome[]): readonly Remark[] {
     const strong = needed === 'reinforced' || needed === 'double';
     const { creepage, clearance } = pair.required;
     const figures = holding.metric === 'creepage' ? creepage(GROUPS[holding.rank]!) : clearance;
-    const next = (strong ? figures.reinforced : figures.basic).because.values['nextRow'];
-    if (typeof next !== 'number' || holding.length / 1e6 >= next || holding.plies > 0) return [];
+    const next = nextRowOf((strong ? figures.reinforced : figures.basic).because);
+    if (next === null || holding.length / 1e6 >= next || holding.plies > 0) return [];
     return [
       {
         kind: 'interpolated',

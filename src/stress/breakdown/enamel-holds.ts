@@ -12,7 +12,7 @@ import { voltsRms, type VoltsRms } from '#units/quantity.ts';
 /** Null where the tables say nothing: a layer-insulated wire, an unlisted size. An unknown wire counts as enamel, grade 1. */
 export function enamelHolds(wire: Wire): Judged<VoltsRms> | null {
   const kind = typeof wire.kind === 'string' ? wire.kind : 'enamelled';
-  if (kind === 'bare') return judged(voltsRms(0), because('bare-wire'));
+  if (kind === 'bare') return judged(voltsRms(0), because('bare-wire', { field: '' }));
   if (kind === 'layer-insulated' || wire.conductor === null || !isKnown(wire.conductor)) return null;
   const conductor = wire.conductor.value;
   const grade = typeof wire.grade === 'number' ? wire.grade : kind === 'fully-insulated' ? 3 : 1;

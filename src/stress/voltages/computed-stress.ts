@@ -131,7 +131,7 @@ export function between(
 const foundFigure =
   (primary: Primary, mainsFrequency: Hertz) =>
   <Q extends number>(
-    step: string,
+    step: 'computed-rms' | 'computed-peak',
     { from, to, shift, run }: Found,
     read: (waveform: PairWaveform) => Q,
   ): ComputedFigure<Q> => {

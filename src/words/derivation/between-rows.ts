@@ -3,7 +3,6 @@
 import type { Because } from '#standards/because.ts';
 import { plain } from '#words/text/number-words.ts';
 import { axisUnit, quantityWords } from '#words/text/quantity-words.ts';
-import { num, word } from './sheet-row.ts';
 
 export interface BetweenRows {
   readonly lower: string;
@@ -21,18 +20,17 @@ export function betweenRows(why: Because): BetweenRows | null {
     const inner = betweenRows(each);
     if (inner !== null) return inner;
   }
-  if (why.step !== 'table-value' || why.values['interpolated'] !== true) return null;
-  const unit = word(why, 'unit');
-  const along = axisUnit(word(why, 'along'));
-  const [low, high, at] = [num(why, 'lowerAt'), num(why, 'upperAt'), num(why, 'at')];
-  if (high <= low) return null;
-  const end = (place: number, key: string): string =>
-    `${quantityWords(place, along)}: ${quantityWords(num(why, key), unit)}`;
+  if (why.step !== 'table-value' || !why.values.interpolated) return null;
+  const { unit, at, lowerAt, lower, upperAt, upper, raw } = why.values;
+  const along = axisUnit(why.values.along);
+  if (upperAt <= lowerAt) return null;
+  const end = (place: number, figure: number): string =>
+    `${quantityWords(place, along)}: ${quantityWords(figure, unit)}`;
   return {
-    lower: end(low, 'lower'),
-    upper: end(high, 'upper'),
-    found: plain(num(why, 'raw')),
+    lower: end(lowerAt, lower),
+    upper: end(upperAt, upper),
+    found: plain(raw),
     at: quantityWords(at, along),
-    share: (at - low) / (high - low),
+    share: (at - lowerAt) / (upperAt - lowerAt),
   };
 }

@@ -1,6 +1,7 @@
-// One row of a worked sheet, and the few functions that read the steps of a derivation.
+// One row of a worked sheet, and the few functions that the words of the steps share.
 
-import type { Because, Cite, Confirmed } from '#standards/because.ts';
+import type { BecauseOf, Because, Cite, Confirmed, StepKind } from '#standards/because.ts';
+import { plain } from '#words/text/number-words.ts';
 
 export interface SheetRow {
   /** One or two words: `table`, `row`, `between`, `rounded`. */
@@ -14,36 +15,33 @@ export interface SheetRow {
   readonly result?: boolean;
 }
 
-/** What a step of one key says. */
-export type StepRows = (why: Because) => readonly SheetRow[];
+/** What the steps of one kind say. `last`: it is the outermost one, whose figure is what was asked. */
+export type StepWords<K extends StepKind> = (why: BecauseOf<K>, last: boolean) => readonly SheetRow[];
 
-export const row = (label: string, text: string, value: string, confirmed: Confirmed | null): SheetRow => ({
-  label,
-  text,
-  value,
-  confirmed,
-});
+/** Words for every step of a room: one that is forgotten does not compile. */
+export type WordsFor<All> = { readonly [K in keyof All & StepKind]: StepWords<K> };
 
-/** A figure of a step; 0 where the step has none of that name. */
-export const num = ({ values }: Because, key: string): number => {
-  const value = values[key];
-  return typeof value === 'number' ? value : 0;
-};
-
-export const word = ({ values }: Because, key: string): string => String(values[key] ?? '');
+export const row = (
+  label: string,
+  text: string,
+  value = '',
+  confirmed: Confirmed | null = null,
+): SheetRow => ({ label, text, value, confirmed });
 
 export const confirmedBy = (cite: Cite | undefined): Confirmed | null => cite?.confirmed ?? null;
 
 /** A step that rests on memory anywhere says so. */
-export const weakest = ({ cites }: Because): Confirmed | null =>
+export const weakest = ({ cites }: Pick<Because, 'cites'>): Confirmed | null =>
   confirmedBy(cites.find(({ confirmed }) => confirmed === 'memory') ?? cites[0]);
 
-export const clauseOf = ({ cites }: Because): string =>
+export const clauseOf = ({ cites }: Pick<Because, 'cites'>): string =>
   cites[0]?.clause ? ` (clause ${cites[0].clause})` : '';
 
 /** `nextRow` and `next-row` as `next row`. */
 export const spaced = (key: string): string =>
   key.replace(/-/g, ' ').replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+
+export const product = (a: number, b: number): string => `${plain(a)} × ${plain(b)}`;
 
 /** What may be asked instead of the interpolated figure; it is never the result. */
 export const NEXT_ROW = 'next row';

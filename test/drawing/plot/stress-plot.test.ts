@@ -12,7 +12,7 @@ const figure = (mains: number): ComputedFigure<number> => ({
   ends: [end('pri'), end('out')],
   variant: null,
   line: 'high',
-  because: because('test'),
+  because: because('stress', {}),
   waveform: {
     swing: voltsPeak(170),
     mainsFrequency: hertz(mains),

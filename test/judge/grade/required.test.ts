@@ -3,6 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type PairRequired, requiredFor } from '#judge/grade/required.ts';
+import { nextRowOf } from '#standards/next-row.ts';
 import { citesOf } from '#standards/because.ts';
 import { ruleBook } from '#books/book.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
@@ -158,12 +159,12 @@ describe('derivation of what is required', () => {
 
   it('should say what governs a creepage, and which row a laboratory may take', () => {
     const governs = (changes: Changes, group: MaterialGroup) =>
-      requiredWith(changes).creepage(group).basic.because.values['governs'];
-    expect(governs({}, 'IIIb')).toBe('rms');
-    expect(governs({}, 'I')).toBe('clearance');
-    expect(governs(voltage(250, 1000, '300 kHz'), 'I')).toBe('high-frequency');
+      requiredWith(changes).creepage(group).basic.because.values;
+    expect(governs({}, 'IIIb')).toMatchObject({ governs: 'rms' });
+    expect(governs({}, 'I')).toMatchObject({ governs: 'clearance' });
+    expect(governs(voltage(250, 1000, '300 kHz'), 'I')).toMatchObject({ governs: 'high-frequency' });
     const { basic, reinforced } = requiredWith(voltage(281, 500)).creepage('IIIb');
-    expect([basic, reinforced].map(({ because }) => because.values['nextRow'])).toEqual([3.2, 6.4]);
-    expect(requiredWith().creepage('IIIb').basic.because.values['nextRow']).toBeNull();
+    expect([basic, reinforced].map(({ because }) => nextRowOf(because))).toEqual([3.2, 6.4]);
+    expect(nextRowOf(requiredWith().creepage('IIIb').basic.because)).toBeNull();
   });
 });

@@ -20,7 +20,7 @@ const stuff = (kind: Stuff['kind'], strength: number | 'whatever' | null, more: 
   thickness: nm(60_000),
   bonded: null,
   layers: null,
-  because: because('made'),
+  because: because('margin-block', { field: '' }),
   ...more,
 });
 

@@ -22,7 +22,7 @@ function planOf(design: Design, peak: number, paths = [path(6.18, 0)], between =
   const [a, b] = between.map((id) => design.circuits.find((circuit) => circuit.id === id));
   if (a === undefined || b === undefined) throw new Error('no pair');
   const expected = weakestBreakdown(paths, AT_SEA);
-  return testPlan(design, book!, { a, b, peak: voltsPeak(peak), because: because('test'), expected });
+  return testPlan(design, book!, { a, b, peak: voltsPeak(peak), because: because('test', {}), expected });
 }
 
 describe('weakestBreakdown', () => {

@@ -55,16 +55,14 @@ describe('workedSheet', () => {
     expect(rows.some(({ text }) => text.includes('not asked'))).toBe(true);
   });
 
-  it('should print a step it does not know by its figures', () => {
-    const rows = workedSheet(because('some-newStep', { kept: true, width: 1.25, none: null, value: 3 }));
-    expect(rows).toEqual([
-      { label: 'some new step', text: 'kept yes, width 1.25', value: '3', confirmed: null, result: true },
-    ]);
+  it('should write the arithmetic between two rows out', () => {
+    const between = rows.find(({ label }) => label === 'between');
+    expect(between?.text).toBe('272 V rms: 2.5 + 22/70 × 0.7 = 2.72');
   });
 
   it('should name a figure once that two parts rest on', () => {
-    const shared = because('floor-like', { value: 240 });
-    const rows = workedSheet(because('sum', { value: 1 }, [], [shared, shared]));
-    expect(rows.map(({ label }) => label)).toEqual(['floor like', 'sum']);
+    const shared = because('bridging-width', { pd: 2, value: 1 });
+    const rows = workedSheet(because('test-level', { column: 'basic', value: 1 }, [], [shared, shared]));
+    expect(rows.map(({ label }) => label)).toEqual(['X', 'test']);
   });
 });

@@ -1,0 +1,79 @@
+// What the steps hold that say what is asked of a pair and what reaches it. V, Hz; lengths in mm.
+
+interface Governed {
+  readonly column: string;
+  readonly value: number;
+  /** What a laboratory may take instead of interpolating; null where no line was drawn. */
+  readonly nextRow: number | null;
+}
+
+export interface JudgingSteps {
+  readonly 'required-clearance': Governed & {
+    readonly largest: number;
+    readonly factor: number;
+    readonly altitude: number;
+    /** The largest voltage that lasts. */
+    readonly lasting: number;
+    readonly withstand: number;
+  };
+  readonly 'required-creepage': Governed & {
+    readonly group: string;
+    readonly pollutionDegree: number;
+    readonly governs: 'rms' | 'high-frequency' | 'clearance';
+  };
+  readonly 'test-level': { readonly column: string; readonly value: number };
+  readonly 'high-frequency-test': {
+    readonly peak: number;
+    readonly factor: number;
+    readonly reduction: number;
+    readonly value: number;
+  };
+  readonly 'bridging-share': { readonly value: number; readonly clearance: number; readonly divisor: number };
+  readonly 'judged-pair': {
+    readonly needed: string | null;
+    readonly achieved: string;
+    readonly verdict: string;
+  };
+  /** Headings: what they say stands in the steps below. */
+  readonly distance: object;
+  readonly stress: object;
+  readonly 'through-insulation': object;
+  readonly test: object;
+  readonly verdict: object;
+  readonly bridge: {
+    readonly id: string;
+    readonly kind: string;
+    readonly grade: string;
+    readonly unsafe: string | null;
+  };
+  readonly 'bridge-class': { readonly class: string; readonly grade: string };
+  readonly 'bridge-series': { readonly inSeries: number; readonly each: string; readonly grade: string };
+  readonly 'bridge-limits': {
+    readonly mains: number;
+    readonly mainsMost: number;
+    readonly category: number;
+    readonly categoryMost: number;
+    readonly from: string;
+    readonly grade: string;
+  };
+  readonly 'bridge-approval': { readonly approval: string; readonly most: string };
+  readonly 'bridge-distances': {
+    readonly clearance: number | null;
+    readonly creepage: number | null;
+    readonly byClearance: string;
+    readonly byCreepage: string;
+    readonly grade: string;
+  };
+  readonly 'bridge-rating': { readonly rated: number; readonly rms: number; readonly low: boolean };
+  readonly 'bridge-rating-assumed': { readonly rms: number };
+  readonly 'bridge-alone': { readonly inSeries: number };
+  readonly 'outside-grade': {
+    readonly what: string;
+    readonly clearance: number | null;
+    readonly creepage: number | null;
+    readonly materialGroup: string;
+    readonly byClearance: string | null;
+    readonly byCreepage: string | null;
+    readonly grade: string | null;
+  };
+}

@@ -1,0 +1,76 @@
+// What the steps of the judgement itself say: which of several figures governs, and what a part earns.
+
+import type { JudgingSteps } from '#standards/steps/of-judging.ts';
+import { lengthUp, plain, volts } from '#words/text/number-words.ts';
+import { quantityWords } from '#words/text/quantity-words.ts';
+import { refused } from './of-tables.ts';
+import { product, row, weakest, type WordsFor } from './sheet-row.ts';
+
+export const judgingWords: WordsFor<JudgingSteps> = {
+  'required-clearance': ({ values: { column, value, largest, factor, altitude, nextRow } }) => {
+    const raised = factor > 1 ? ` × ${plain(factor)} for ${plain(altitude)} m, up` : '';
+    const text = `the largest, ${lengthUp(largest)}${raised}: ${column}`;
+    return [row('clearance', text, mm(value)), ...refused(nextRow, value, 'mm')];
+  },
+  'required-creepage': ({ values: { column, governs, value, nextRow } }) => [
+    row('creepage', `${column}: ${GOVERNS[governs]}`, mm(value)),
+    ...refused(nextRow, value, 'mm'),
+  ],
+  'test-level': ({ values }) => [
+    row('test', `the largest: ${values.column}`, `${plain(values.value)} V peak`),
+  ],
+  'high-frequency-test': ({ values: { factor, peak, reduction, value } }) => {
+    const text = `${product(factor, peak)} V ÷ ${plain(reduction)}`;
+    return [row('over 30 kHz', text, `${Math.ceil(value)} V peak`, 'derived')];
+  },
+  'bridging-share': ({ values: { clearance, divisor, value } }) => {
+    const text = `a third of the clearance, ${plain(clearance)} ÷ ${plain(divisor)}`;
+    return [row('X', text, `${plain(value)} mm`, 'derived')];
+  },
+  'judged-pair': ({ values: { needed, achieved } }) => [
+    row('reached', needed === null ? 'nothing is asked' : `of ${needed}`, achieved),
+  ],
+  distance: () => [],
+  stress: () => [],
+  'through-insulation': () => [],
+  test: () => [],
+  verdict: () => [],
+  bridge: ({ values: { id, kind, grade } }) => [row('part', `${id}, ${kind}`, grade)],
+  'bridge-class': (why) => [row('class', why.values.class, why.values.grade, weakest(why))],
+  'bridge-series': ({ values: { inSeries, each, grade } }) => [
+    row('series', `${inSeries} in series, each ${each}`, grade),
+  ],
+  'bridge-limits': ({ values: { from, mainsMost, categoryMost, grade } }) => {
+    const text = `${from} holds up to ${volts(mainsMost)} mains, category ${categoryMost}`;
+    return [row('limits', text, grade)];
+  },
+  'bridge-approval': ({ values: { approval, most } }) => [
+    row('approval', approval, `${most} at most`, 'stated'),
+  ],
+  'bridge-distances': ({ values: { clearance, creepage, grade } }) => {
+    const text = `clearance ${lengthOf(clearance)}, creepage ${lengthOf(creepage)} round it`;
+    return [row('outside', text, grade, 'stated')];
+  },
+  'bridge-rating': ({ values: { rated, rms, low } }) => {
+    const text = `rated ${plain(rated)} V for ${plain(rms)} V rms`;
+    return [row('rating', text, low ? 'too low' : 'enough', 'stated')];
+  },
+  'bridge-rating-assumed': ({ values }) => [
+    row('rating', `not given; taken to stand ${plain(values.rms)} V rms`),
+  ],
+  'bridge-alone': () => [row('alone', 'one part without approval: a single fault bridges it', 'none')],
+  'outside-grade': ({ values: { what, clearance, creepage, grade } }) => {
+    const text = `${what}: clearance ${lengthOf(clearance)}, creepage ${lengthOf(creepage)}`;
+    return [row('outside', text, grade ?? 'nothing to judge', 'stated')];
+  },
+};
+
+const mm = (value: number): string => quantityWords(value, 'mm');
+
+const lengthOf = (value: number | null): string => (value === null ? 'unknown' : `${plain(value)} mm`);
+
+const GOVERNS: Readonly<Record<JudgingSteps['required-creepage']['governs'], string>> = {
+  rms: 'the rms working voltage governs',
+  'high-frequency': 'the peak above 30 kHz governs',
+  clearance: 'never below the clearance, which governs',
+};
