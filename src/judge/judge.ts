@@ -10,13 +10,13 @@ import type { Section } from '#solver/section/section.ts';
 import { type Turn, turnsOf } from '#solver/section/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { assumptionsOf, openFrequencies, unknownBridgeFields } from '#judge/verdict/assumptions.ts';
+import { assumptionsOf, openFrequencies } from '#judge/verdict/assumptions.ts';
 import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
-import { BEST } from '#judge/fill/choice.ts';
+import { openBridgeFields } from '#judge/fill/open-bridges.ts';
+import { judgeBest } from '#judge/cases/best-case.ts';
 import { decidersOf } from '#judge/cases/deciders.ts';
 import { reaches } from '#judge/grade/grade.ts';
-import { judgeOnce, openFrequency } from '#judge/cases/judge-once.ts';
-import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
@@ -60,7 +60,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   cache.nextGeneration();
   const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
-  const best = bestPairs(judging, design, worst);
+  const best = judgeBest(judging, design, worst);
   const undrawn = undrawnCircuits(design);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
   const { filled, build, sections } = worst.nominal;
@@ -71,10 +71,10 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   );
   const fields = [
     ...filled.counted.map(({ field }) => field),
-    ...design.bridges.flatMap(unknownBridgeFields),
+    ...design.bridges.flatMap(openBridgeFields).map(({ field }) => field),
     ...openFrequencies(worst.pairs).map(({ field }) => field),
   ];
-  const deciders = decidersOf(judging, design, fields, open, worst.ends);
+  const deciders = decidersOf(judging, design, fields, open, worst);
   const heat = heatOf(design, book);
   const hot = hotSpot(heat);
   const overall = (pairs: readonly Answer[]): Answer => {
@@ -117,38 +117,6 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
 /** `3 (2018)` is told as 2018. */
 const yearOf = (edition: string): string => /\((\d{4})\)/.exec(edition)?.[1] ?? edition;
 
-/** The judging at best; where it can come out no better than at worst it is not made again. */
-function bestPairs(
-  judging: Parameters<typeof judgeOnce>[0],
-  design: Design,
-  worst: WorstCase,
-  coreTo?: string,
-): readonly PairOutcome[] {
-  const { filled } = worst.nominal;
-  const strengthsOnly =
-    worst.intervals.length === 0 &&
-    filled.counted.every(({ field }) => field.endsWith('.plyWithstand')) &&
-    design.bridges.every((bridge, i) => unknownBridgeFields(bridge, i).length === 0);
-  // with places and lengths known, a path through no solid is the same at best
-  const settledNow = (pair: PairOutcome) =>
-    reaches(pair.achieved, pair.needed) ||
-    (strengthsOnly &&
-      !pair.stress.estimate &&
-      openFrequency(pair.stress) === null &&
-      pair.holding?.kind === 'path' &&
-      isThroughNothing(pair.holding));
-  if (worst.pairs.every(settledNow)) return worst.pairs;
-  return judgeOnce(judging, design, BEST, coreTo).pairs;
-}
-
-/** Through no solid whose strength could be known better. */
-const isThroughNothing = ({ chain, tools }: FoundPath): boolean =>
-  chain.pieces.every(
-    (step) =>
-      step.kind === 'outside' ||
-      step.piece.punctured.every(({ stuff }) => ['block', 'wall'].includes(tools.stuffs[stuff]!.kind)),
-  );
-
 /**
  * Both short: falls short. Both good: meets. A pair without any known voltage, or of which one circuit is not drawn, is
  * never shown to meet.
@@ -171,7 +139,7 @@ function coreAsPrimary(
   const primary = design.circuits.find(({ role }) => role === 'mains');
   if (bond !== 'floating' || !primary || asIs.nominal.coreBonds[0] !== null) return null;
   const worst = judgeWorst(judging, design, primary.id);
-  const best = bestPairs(judging, design, worst, primary.id);
+  const best = judgeBest(judging, design, worst, primary.id);
   const undrawn = undrawnCircuits(design);
   const isUndrawn = ({ between }: PairOutcome) => between.some((id) => undrawn.has(id));
   const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));

@@ -139,8 +139,15 @@ describe('unknown margins', () => {
         right: { width: 'unknown', filled: true },
       },
     };
-    const { left, right } = layerOf(best(changes), 0, 'winding').margins;
-    expect([left.width, right.width].map(inMm)).toEqual([0.25, 0.25]);
+    const widths = best(changes).builds.map(([build]) => {
+      const { left, right } = build!.layers[0]!.margins;
+      return [left.width, right.width].map(inMm);
+    });
+    expect(widths).toEqual([
+      [0.5, 0],
+      [0, 0.5],
+      [0.25, 0.25],
+    ]);
   });
 
   it('should ask for the strength of a moulded block only *', () => {
@@ -186,11 +193,15 @@ describe('unknown former and core', () => {
   it.each([
     ['unknown', 'unknown'],
     ['left out *', undefined],
-  ])('should count a bond of the core that is %s as whichever is worst, at best as none', (_, bond) => {
-    const changes = { 'core.bond': bond };
-    expect(worst(changes).coreBonds).toEqual([null, 'pri', 'out']);
-    expect(best(changes).coreBonds).toEqual([null]);
-  });
+  ])(
+    'should count a bond of the core that is %s as whichever is worst, at best as whichever is best',
+    (_, bond) => {
+      const changes = { 'core.bond': bond };
+      expect(worst(changes).coreBonds).toEqual([null, 'pri', 'out']);
+      expect(best(changes).coreBonds).toEqual([null, 'pri', 'out']);
+      expect([worst(changes), best(changes)].map(({ bestBond }) => bestBond)).toEqual([false, true]);
+    },
+  );
 });
 
 describe('unknown leads', () => {

@@ -11,13 +11,13 @@ export interface Deciders {
   readonly reached: ReadonlyMap<string, ReadonlySet<number>>;
 }
 
-/** `open`: places of the pairs that fall short at worst and not at best; `ends`: the intervals' worse ends. */
+/** `open`: places of the pairs that fall short at worst and not at best; `worst`: how they were found. */
 export function decidersOf(
   judging: Judging,
   design: Design,
   fields: readonly string[],
   open: ReadonlySet<number>,
-  ends: WorstCase['ends'],
+  worst: WorstCase,
 ): Deciders {
   const deciding = new Set<string>();
   const reached = new Map<string, ReadonlySet<number>>();
@@ -25,7 +25,7 @@ export function decidersOf(
   const reachedWith = (best: readonly string[]): ReadonlySet<number> => {
     const set = new Set(best);
     const reach = { ...judging, reachOnly: true };
-    return reachedAtWorst(reach, design, set, ends, open);
+    return reachedAtWorst(reach, design, set, worst, open);
   };
   for (const field of fields) {
     const pairs = reachedWith([field]);

@@ -5,24 +5,25 @@ import type { Book } from '#books/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import { gradeOfBridge } from '#stress/parts/bridges.ts';
+import type { OpenKey } from '#stress/parts/bridge-grade.ts';
 import { mainsOf, type Transients, transients } from '#stress/voltages/transient.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
 import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
 import type { Choice } from '#judge/fill/choice.ts';
 import { isBest, settled } from '#judge/fill/choice.ts';
+import { bridgeField } from '#judge/fill/open-bridges.ts';
 import { askedOf, type PairQuestion } from '#judge/grade/asked.ts';
 import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
 import { heightOf, lowest, printed, reaches } from '#judge/grade/grade.ts';
 import { placeOf, siteOf } from '#judge/paths/graded-paths.ts';
-import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import { type PairRequired, requiredFor } from '#judge/grade/required.ts';
 import { searchPlan } from '#judge/grade/search-plan.ts';
-import { noPaths, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
+import { noPaths, shorterOf, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
 import { solidRules } from '#judge/grade/solid-grade.ts';
 import { isWorse, type PairPaths, pathsOfPair } from '#judge/paths/weakest-path.ts';
 
@@ -31,8 +32,12 @@ export interface Judging {
   readonly cache: PathCache;
   /** Shortest paths by plies and every weak place are wanted, not only the grades. */
   readonly printed: boolean;
+  /** Every weak place is wanted. */
+  readonly places?: boolean;
   /** Only whether each pair reaches what is needed. */
   readonly reachOnly: boolean;
+  /** Places of the pairs that are asked for, in their order; left out: all. */
+  readonly only?: readonly number[];
 }
 
 /** `coreTo` overrides the core's bond: undefined leaves it to the file. */
@@ -49,10 +54,19 @@ export function judgeOnce(
   for (;;) {
     const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
     const further = demotedCircuits(now, outcome.pairs, demoted);
-    if (further.size === demoted.size) return outcome;
+    if (further.size === demoted.size) return { ...outcome, pairs: askedFor(judging, now, outcome.pairs) };
     demoted = further;
   }
 }
+
+/** An isolated circuit may count as mains by what is between two others: then all pairs are judged. */
+const isEveryPairJudged = ({ only }: Judging, { circuits }: Design): boolean =>
+  only === undefined || circuits.some(({ role }) => role === 'isolated');
+
+const askedFor = (judging: Judging, design: Design, pairs: readonly PairOutcome[]): readonly PairOutcome[] =>
+  judging.only !== undefined && isEveryPairJudged(judging, design)
+    ? judging.only.map((i) => pairs[i]!)
+    : pairs;
 
 /**
  * Isolated circuits that fall below basic towards the mains, or towards one that did so before: they count as mains
@@ -93,7 +107,10 @@ function judgeRoles(
   const plain = workingVoltages(design);
   const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
   const least = book.leastThickness().value;
-  const asked = plain.map((own, i) => askPair(book, design, asMains, demoted, choice, own, raised[i]!));
+  const all = plain.map((_, i) => i);
+  const asked = (isEveryPairJudged(judging, design) ? all : judging.only!).map((i) =>
+    askPair(book, design, asMains, demoted, choice, plain[i]!, raised[i]!),
+  );
   const questions = asked.map(({ question }) => question);
   const rules = solidRules(book);
   const plan = searchPlan(questions, filled.stuffs, rules);
@@ -104,14 +121,15 @@ function judgeRoles(
     tools: { stuffs: plan.stuffs, rules },
     plan,
     cache: judging.cache,
-    printed: judging.printed,
+    everyPlace: judging.printed || judging.places === true,
     reachOnly: judging.reachOnly,
   };
   const places = filled.builds.map((worse) =>
     worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
   );
-  const sites = places.map((worse) =>
-    worse.flatMap((place) => coreBonds.map((core) => siteOf(search, place, core))),
+  const bonds = filled.bestBond ? coreBonds.map((core) => [core]) : [coreBonds];
+  const sites = places.flatMap((worse) =>
+    bonds.map((all) => worse.flatMap((place) => all.map((core) => siteOf(search, place, core)))),
   );
   const shortest = judging.printed
     ? sites[0]!
@@ -243,7 +261,7 @@ function bridgesOf(
       : null;
   return design.bridges.flatMap((bridge, i) => {
     if (!bridge.between.includes(a) || !bridge.between.includes(b)) return [];
-    const best = ['safetyClass', 'approval'].some((key) => choice.best.has(`bridges[${i}].${key}`));
+    const isBestAt = (key: OpenKey): boolean => isBest(choice, bridgeField(i, key));
     const graded = gradeOfBridge(bridge, {
       book,
       barrier: question.needed !== null,
@@ -251,7 +269,7 @@ function bridgesOf(
       mains: mainsOf(design.supply).value,
       category: design.supply.overvoltageCategory,
       required,
-      at: choice.at === 'best' || best ? 'best' : 'worst',
+      isBest: isBestAt,
     });
     return [{ kind: 'bridge', grade: graded.grade, bridge: graded }];
   });
@@ -263,17 +281,6 @@ const worstOf = (all: readonly PairPaths[]): PairPaths =>
     worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
     failing: [...a.failing, ...b.failing],
   }));
-
-type Shortest = Record<Metric, (FoundPath | null)[]>;
-
-function shorterOf(a: Shortest, b: Shortest): Shortest {
-  const shorter = (metric: Metric) =>
-    a[metric].map((mine, k) => {
-      const other = b[metric][k] ?? null;
-      return other && (!mine || other.length < mine.length) ? other : mine;
-    });
-  return { creepage: shorter('creepage'), clearance: shorter('clearance') };
-}
 
 /** Choices of place at best: the better counts; no weak path at all is best. */
 const bestOf = (all: readonly PairPaths[]): PairPaths =>

@@ -1,13 +1,16 @@
 // The judging at worst: every unknown at its worst; intervals each alone at either end and where the build changes
-// its kind (see interval-points.ts), then all where they were found worse. Per pair the lowest of these holds.
+// its kind (see interval-points.ts), then all where they were found worse. Past third circuits of which something is open
+// all that is done once more, those taking the least room. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import { type Choice, intervalsOf, WORST, withEnds } from '#judge/fill/choice.ts';
+import { type Choice, type Ends, intervalsOf, WORST } from '#judge/fill/choice.ts';
 import { heightOf, reaches } from '#judge/grade/grade.ts';
 import { type IntervalPoint, pointsOf } from './interval-points.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
 import type { Outcome, PairOutcome } from '#judge/paths/outcome.ts';
+import { shorterOf } from '#judge/paths/shortest-paths.ts';
+import { type Past, pastOthers } from './past-others.ts';
 
 /** Longer than any distance that a book asks for, nanometres. */
 const NO_FIGURE = 1e12;
@@ -22,29 +25,65 @@ export interface WorstCase {
   readonly intervals: readonly string[];
   /** Every interval where it was found worse, as the pairs find it: once where they agree. */
   readonly ends: readonly Ends[];
+  /** The same for pairs past third circuits of which something is open, those taking the least room. */
+  readonly turns: readonly Turn[];
 }
 
-type Ends = Choice['ends'];
+export interface Turn extends Past {
+  /** As counted, and with every other interval where it was found worse. */
+  readonly ends: readonly Ends[];
+}
 
 export function judgeWorst(judging: Judging, design: Design, coreTo?: string | null): WorstCase {
-  const nominal = judgeOnce(judging, design, WORST, coreTo);
-  const at = (ends: Ends): Outcome => judgeOnce(judging, design, withEnds(ends), coreTo);
   const intervals = intervalsOf(design);
+  const points = new Map<string, readonly IntervalPoint[]>();
+  const pointsAt = (path: string): readonly IntervalPoint[] => {
+    const known = points.get(path) ?? pointsOf(judging, design, path);
+    points.set(path, known);
+    return known;
+  };
+  const run = (among: Judging, choice: Choice, moved: readonly string[]) => {
+    const at = (ends: Ends) =>
+      judgeOnce(among, design, { ...choice, ends: new Map([...choice.ends, ...ends]) }, coreTo);
+    return judgeMoved(at, moved, pointsAt);
+  };
+  const own = run(judging, WORST, intervals);
+  const turns = pastOthers(design, own.nominal, intervals).map((past) => {
+    const { turned, pairs, room } = past;
+    const moved = intervals.filter((path) => !room.has(path));
+    const found = run({ ...judging, only: pairs }, { ...WORST, turned, ends: room }, moved);
+    const ends = [room, ...found.ends.map((worse) => new Map([...room, ...worse]))];
+    return { ...past, ends, outcomes: found.outcomes };
+  });
+  const outcomesOf = (pair: number): readonly PairOutcome[] => [
+    ...own.outcomes.map(({ pairs }) => pairs[pair]!),
+    ...turns.flatMap(({ pairs, outcomes }) =>
+      pairs.includes(pair) ? outcomes.map((outcome) => outcome.pairs[pairs.indexOf(pair)]!) : [],
+    ),
+  ];
+  return {
+    nominal: own.nominal,
+    pairs: own.nominal.pairs.map((_, i) => lowestOf(outcomesOf(i))),
+    overfull: own.outcomes.find((outcome) => outcome.overfull) ?? null,
+    intervals,
+    ends: own.ends,
+    turns,
+  };
+}
+
+/** All nominal, each interval alone at its points, all where they were found worse. */
+function judgeMoved(
+  at: (ends: Ends) => WorstCase['nominal'],
+  intervals: readonly string[],
+  pointsAt: (path: string) => readonly IntervalPoint[],
+) {
+  const nominal = at(new Map());
   const alone = intervals.map((path) =>
-    pointsOf(judging, design, path).map((point): Tried => ({
-      ...point,
-      path,
-      outcome: at(new Map([[path, point.end]])),
-    })),
+    pointsAt(path).map((point): Tried => ({ ...point, path, outcome: at(new Map([[path, point.end]])) })),
   );
   const ends = intervals.length === 0 ? [] : allWorse(nominal, alone);
-  const outcomes = [
-    nominal,
-    ...alone.flat().map(({ outcome }) => outcome),
-    ...(intervals.length > 1 ? ends.map(at) : []),
-  ];
-  const overfull = outcomes.find((outcome) => outcome.overfull) ?? null;
-  return { nominal, pairs: lowestPairs(outcomes), overfull, intervals, ends };
+  const tried = alone.flat().map(({ outcome }) => outcome);
+  return { nominal, ends, outcomes: [nominal, ...tried, ...(intervals.length > 1 ? ends.map(at) : [])] };
 }
 
 /** One interval alone off its nominal value. */
@@ -82,31 +121,48 @@ function distinct(all: readonly Ends[]): readonly Ends[] {
 }
 
 /**
- * Which of these pairs reach what is needed with some unknowns at their best, the intervals nominal and at the ends
- * that were found worse.
+ * Which of these pairs reach what is needed with some unknowns known, the intervals nominal and at the ends that were found
+ * worse. What is known of a third circuit may be either of its ends; of the others it is the best.
  */
 export function reachedAtWorst(
   judging: Judging,
   design: Design,
-  best: ReadonlySet<string>,
-  ends: WorstCase['ends'],
+  known: ReadonlySet<string>,
+  worst: WorstCase,
   pairs: ReadonlySet<number>,
 ): ReadonlySet<number> {
   const reachedIn = (choice: Choice, among: ReadonlySet<number>): ReadonlySet<number> => {
     if (among.size === 0) return among;
-    const outcome = judgeOnce(judging, design, choice);
-    return new Set([...among].filter((i) => reaches(outcome.pairs[i]!.achieved, outcome.pairs[i]!.needed)));
+    const only = [...among];
+    const outcome = judgeOnce({ ...judging, only }, design, { ...choice, held: known });
+    return new Set(only.filter((_, k) => reaches(outcome.pairs[k]!.achieved, outcome.pairs[k]!.needed)));
   };
-  const nominal = reachedIn({ ...WORST, best }, pairs);
-  return ends.reduce((reached, all) => reachedIn({ ...withEnds(all), best }, reached), nominal);
+  const all = (best: ReadonlySet<string>, turn: Turn | null, among: ReadonlySet<number>) => {
+    const own = [new Map<string, number>(), ...worst.ends].map((ends) => ({ ...WORST, best, ends }));
+    const past = turn ? turn.ends.map((ends) => ({ ...WORST, best, ends, turned: turn.turned })) : [];
+    return [...own, ...past].reduce((reached, choice) => reachedIn(choice, reached), among);
+  };
+  const turned = new Set(worst.turns.flatMap((turn) => turn.pairs));
+  const free = new Set([...pairs].filter((pair) => !turned.has(pair)));
+  const reached = worst.turns.flatMap((turn) => {
+    const among = new Set(turn.pairs.filter((pair) => pairs.has(pair)));
+    const roomy = all(known, turn, among);
+    const isThird = (field: string) => turn.turned.has(worst.nominal.filled.rooms.get(field) ?? '');
+    const others = new Set([...known].filter((field) => !isThird(field)));
+    if (others.size === known.size) return [...roomy];
+    const left = new Set([...among].filter((pair) => !roomy.has(pair)));
+    return [...roomy, ...all(others, turn, left)];
+  });
+  return new Set([...all(known, null, free), ...reached]);
 }
 
-const lowestPairs = (outcomes: readonly Outcome[]): readonly PairOutcome[] =>
-  outcomes[0]!.pairs.map((_, i) =>
-    outcomes.map((outcome) => outcome.pairs[i]!).reduce((a, b) => (isLowerPair(b, a) ? b : a)),
-  );
+/** Of one pair; its printed lengths are the shortest of all. */
+function lowestOf(outcomes: readonly PairOutcome[]): PairOutcome {
+  const lowest = outcomes.reduce((a, b) => (isLowerPair(b, a) ? b : a));
+  return { ...lowest, shortest: outcomes.map(({ shortest }) => shortest).reduce(shorterOf) };
+}
 
-const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
+export const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
 
 /**
  * What falls short of what it needs is lower, for a circuit that counts as mains at one end only needs more there; then by

@@ -10,15 +10,30 @@ export interface Choice {
   readonly best: ReadonlySet<string>;
   /** Intervals taken off their nominal value, by parts of their half-width from -1 to 1; the others are nominal. */
   readonly ends: ReadonlyMap<string, number>;
+  /**
+   * Circuits that are third parts of what is judged: the room that they take is counted at its other end. A third
+   * conductor that may be smaller opens a way that it would shut, so neither end of it is the worse one for sure.
+   */
+  readonly turned: ReadonlySet<string>;
+  /** Fields that stay as they are although their circuit is turned. */
+  readonly held: ReadonlySet<string>;
 }
 
-export const WORST: Choice = { at: 'worst', best: new Set(), ends: new Map() };
-export const BEST: Choice = { at: 'best', best: new Set(), ends: new Map() };
+const NONE: ReadonlySet<string> = new Set();
+
+export const WORST: Choice = { at: 'worst', best: NONE, ends: new Map(), turned: NONE, held: NONE };
+export const BEST: Choice = { ...WORST, at: 'best' };
 
 export const isBest = (choice: Choice, field: string): boolean =>
   choice.at === 'best' || choice.best.has(field);
 
+/** Of a field that says how much room a circuit takes. */
+export const isRoomy = (choice: Choice, field: string, circuit: string): boolean =>
+  isBest(choice, field) !== (choice.turned.has(circuit) && !choice.held.has(field));
+
 export const withBest = (...fields: readonly string[]): Choice => ({ ...WORST, best: new Set(fields) });
+
+export type Ends = Choice['ends'];
 
 export const withEnds = (ends: Choice['ends']): Choice => ({ ...WORST, ends });
 

@@ -20,9 +20,10 @@ import { nm, type Nm } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
 import { type Counted, Filling } from './filling.ts';
 import { fillLeads } from './fill-leads.ts';
+import { type AllWidths, fillWidths, type Widths } from './fill-margins.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
-import { metalTies } from '#judge/grade/metal-ties.ts';
+import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
 import type { Stuff } from '#judge/grade/stuff.ts';
 
 /** So far from the winding that the core above never limits. */
@@ -37,8 +38,11 @@ export interface Filled {
   readonly builds: readonly (readonly Build[])[];
   readonly stuffs: readonly Stuff[];
   readonly counted: readonly Counted[];
-  /** Circuits that the core may be tied to; null floating. The worst counts. */
+  /** Circuits that the core may be tied to; null floating. The worst counts, or the best. */
   readonly coreBonds: readonly (string | null)[];
+  readonly bestBond: boolean;
+  /** Circuits by the unknown fields that say how much room they take. */
+  readonly rooms: ReadonlyMap<string, string>;
   readonly notJudged: readonly string[];
   /** Tracking groups of the distances outside the window, in the order of the file. */
   readonly outsideGroups: readonly MaterialGroup[];
@@ -56,11 +60,12 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const leads = fillLeads(filling, design, wires, least);
   const starts = startSides(filling, design);
   const shell = fillFormer(filling, book, design);
-  const layers = (side: (winding: string) => Side): readonly BuildLayer[] =>
-    design.layers.map((layer, index) => fillLayer(filling, book, design, layer, index, wires, side));
-  const buildOf = (lays: readonly Lay[], side: (winding: string) => Side): Build => ({
+  const widths = fillWidths(filling, design, wires);
+  const buildOf = (lays: readonly Lay[], all: AllWidths, side: (winding: string) => Side): Build => ({
     ...shell,
-    layers: layers(side),
+    layers: design.layers.map((layer, index) =>
+      fillLayer(filling, book, design, layer, index, wires, all[index]!, side),
+    ),
     lays,
   });
   const laySets = leads.choices.reduce<readonly (readonly Lay[])[]>(
@@ -72,9 +77,16 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   );
   const sides = starts.both ? (['left', 'right'] as const) : (['left'] as const);
   const sideFor = (other: Side) => (winding: string) => starts.known.get(winding) ?? other;
-  const builds = starts.best
-    ? laySets.flatMap((lays) => sides.map((side) => [buildOf(lays, sideFor(side))]))
-    : laySets.map((lays) => sides.map((side) => buildOf(lays, sideFor(side))));
+  const [betterSides, worseSides] = starts.best ? [sides, [null]] : [[null], sides];
+  const builds = laySets.flatMap((lays) =>
+    widths.better.flatMap((better) =>
+      betterSides.map((side) =>
+        widths
+          .worse(better)
+          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left')))),
+      ),
+    ),
+  );
   const bonds = coreBonds(filling, design);
   const outsideGroups = design.outside.map((entry, i) =>
     groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),
@@ -85,7 +97,9 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
     builds,
     stuffs: filling.stuffs.all,
     counted,
-    coreBonds: bonds,
+    coreBonds: bonds.all,
+    bestBond: bonds.best,
+    rooms: filling.rooms,
     notJudged: leads.notJudged,
     outsideGroups,
   };
@@ -113,15 +127,18 @@ function startSides(filling: Filling, design: Design) {
   return { known, both: open, best };
 }
 
-function coreBonds(filling: Filling, design: Design): readonly (string | null)[] {
+interface Bonds {
+  readonly all: readonly (string | null)[];
+  readonly best: boolean;
+}
+
+function coreBonds(filling: Filling, design: Design): Bonds {
   const { bond } = design.core;
-  const touched = metalTies(design, null).nameOf('core');
-  const bonded = design.circuits.some(({ id }) => id === touched) ? touched : null;
-  if (typeof bond !== 'string') {
-    const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
-    if (!best) return [bonded, ...design.circuits.map((circuit) => circuit.id)];
-  } else if (bond !== 'floating') return [bond];
-  return [bonded];
+  const touched = touchedBy(design);
+  if (typeof bond === 'string') return { all: [bond === 'floating' ? touched : bond], best: false };
+  const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
+  const others = design.circuits.map(({ id }) => id).filter((id) => id !== touched);
+  return { all: [touched, ...others], best };
 }
 
 function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {
@@ -165,7 +182,11 @@ function fillWall(filling: Filling, book: Book, design: Design): BuildWall {
 function outerGap(filling: Filling, design: Design): Nm {
   const { outerGap: gap } = design.core;
   if (isKnown(gap)) return gap.value;
-  return filling.unknown('core.outerGap', '0 mm') === 'best' ? FAR : nm(0);
+  // a core on a third circuit shuts ways, and of a bond that is not known it may be on any
+  const owner = coreCircuit(design);
+  const end =
+    owner === null ? filling.unknown('core.outerGap', '0 mm') : filling.room('core.outerGap', owner, '0 mm');
+  return end === 'best' ? FAR : nm(0);
 }
 
 function mouldingStuff(filling: Filling, design: Design): StuffId {
@@ -213,10 +234,11 @@ function fillLayer(
   layer: Layer,
   index: number,
   wires: ReadonlyMap<string, BuildWire>,
+  widths: Widths,
   startsAt: (winding: string) => Side,
 ): BuildLayer {
   const field = `layers[${index}]`;
-  const margins = fillMargins(filling, design, layer, index, wires);
+  const margins = fillMargins(filling, layer, index, widths);
   const placed = { index, chamber: layer.chamber, margins };
   switch (layer.kind) {
     case 'winding': {
@@ -274,42 +296,20 @@ const isShown = (design: Design, field: string): boolean =>
 
 function fillMargins(
   filling: Filling,
-  design: Design,
   layer: Layer,
   index: number,
-  wires: ReadonlyMap<string, BuildWire>,
+  widths: Widths,
 ): Record<Side, BuildMargin> {
-  const widest = widestMargins(design, layer, wires);
   const fill = (side: Side): BuildMargin => {
     const margin = layer.margins[side];
-    const field = `layers[${index}].margins.${side}`;
-    const width = isKnown(margin.width)
-      ? margin.width.value
-      : filling.unknown(`${field}.width`, '0 mm') === 'best'
-        ? widest
-        : nm(0);
     return {
-      width,
+      width: widths[side],
       // a block of no height is none
       filled: margin.filled && margin.height?.value !== 0,
       height: margin.height?.value ?? null,
       moulded: margin.moulded,
-      stuff: fillBlock(filling, margin, field),
+      stuff: fillBlock(filling, margin, `layers[${index}].margins.${side}`),
     };
   };
   return { left: fill('left'), right: fill('right') };
-}
-
-/** The widest that an unknown margin can be with the turns keeping their rows; shared where both are unknown. */
-function widestMargins(design: Design, layer: Layer, wires: ReadonlyMap<string, BuildWire>): Nm {
-  if (layer.kind !== 'winding') return nm(0);
-  const { left, right } = layer.margins;
-  const known = [left.width, right.width].filter(isKnown).reduce((sum, width) => sum + width.value, 0);
-  const unknowns = [left.width, right.width].filter((width) => !isKnown(width)).length;
-  if (unknowns === 0) return nm(0);
-  const room = design.former.chambers[layer.chamber]!.width.value - known;
-  const perTurn = wires.get(layer.winding)!.overall * layer.strands;
-  const rows = Math.ceil(layer.turns / Math.max(1, Math.floor(room / perTurn)));
-  const needed = Math.ceil(layer.turns / rows) * perTurn;
-  return nm(Math.max(0, Math.floor((room - needed) / unknowns)));
 }

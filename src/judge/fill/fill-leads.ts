@@ -7,7 +7,7 @@ import type { Unknown } from '#model/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';
-import { fillSleeve } from './fill-solid.ts';
+import { type FilledSleeve, fillSleeve } from './fill-solid.ts';
 
 /** Sets of lays of which one is true; at worst there is one set, that holds them all. */
 export interface LeadChoices {
@@ -122,7 +122,6 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, least
       ? NONE
       : unknownLead(where);
   }
-  const sleeve = sleeveOf(filling, lead.sleeve, `${field}.sleeve`, leastThickness);
   const sideOf = (side: Side | Unknown, name: string): { sides: readonly Side[]; best: boolean } =>
     typeof side === 'string'
       ? { sides: [side], best: false }
@@ -130,15 +129,19 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, least
   const at = sideOf(lead.at, 'at');
   const exit = sideOf(lead.exit, 'exit');
   const way = wayOf(filling, lead.way, field);
-  if (sleeve === 'strong') return NONE;
+  const sleeves = sleevesOf(filling, lead.sleeve, `${field}.sleeve`, leastThickness, way === 'riser');
+  if (sleeves.includes('strong')) return NONE;
   const many = at.sides.length * exit.sides.length > 1;
+  const apart = lead.apart?.value ?? null;
   const lays = at.sides.flatMap((from) =>
     exit.sides.map((to) => {
       const name = many ? `${where.name} ${from === to ? to : `${from} to ${to}`}` : where.name;
-      return lay(where, from, to, way, sleeve, lead.crossTape, lead.apart?.value ?? null, name);
+      return inSleeves(sleeves, name, (sleeve, named) =>
+        lay(where, from, to, way, sleeve, lead.crossTape, apart, named),
+      );
     }),
   );
-  return at.best || exit.best ? { options: lays.map((one) => [one]) } : { options: [lays] };
+  return at.best || exit.best ? { options: lays } : { options: [lays.flat()] };
 }
 
 /** A lead over the rim lies like a riser: it climbs the flange above its own layer. */
@@ -147,16 +150,29 @@ function wayOf(filling: Filling, way: Lead['way'], field: string): Lay['way'] {
   return filling.unknown(`${field}.way`, 'a riser') === 'best' ? 'slot' : 'riser';
 }
 
-function sleeveOf(
+/** All that the sleeve may be, of which the worse counts. */
+function sleevesOf(
   filling: Filling,
   sleeve: Sleeve | null | Unknown,
   field: string,
   leastThickness: Nm,
-): BuildSleeve | null | 'strong' {
-  if (sleeve === null) return null;
-  if (isUnknown(sleeve)) return filling.unknown(field, 'no sleeve') === 'best' ? 'strong' : null;
-  return fillSleeve(filling, sleeve, field, leastThickness);
+  onRiser: boolean,
+): readonly FilledSleeve[] {
+  if (sleeve === null) return [null];
+  if (isUnknown(sleeve)) return filling.unknown(field, 'no sleeve') === 'best' ? ['strong'] : [null];
+  return fillSleeve(filling, sleeve, field, leastThickness, onRiser);
 }
+
+/** One lay for each sleeve that there may be; those of one lead share its group. */
+const inSleeves = (
+  sleeves: readonly FilledSleeve[],
+  name: string,
+  make: (sleeve: BuildSleeve | null, name: string) => Lay,
+): readonly Lay[] =>
+  sleeves.flatMap((sleeve) => {
+    if (sleeve === 'strong') return [];
+    return [make(sleeve, sleeves.length > 1 ? `${name} ${sleeve ? 'in a thin sleeve' : 'bare'}` : name)];
+  });
 
 function linkChoices(
   filling: Filling,
@@ -190,15 +206,17 @@ function linkChoices(
 
 function oneLink(filling: Filling, link: Link, where: Where, leastThickness: Nm): LeadChoices {
   const { field, name } = where;
-  const sleeve = sleeveOf(filling, link.sleeve, `${field}.sleeve`, leastThickness);
+  const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, leastThickness, true);
   const unknownSide = typeof link.side !== 'string';
   const best = unknownSide && filling.unknown(`${field}.side`, 'each side in turn') === 'best';
-  if (sleeve === 'strong') return NONE;
+  if (sleeves.includes('strong')) return NONE;
   const sides = typeof link.side === 'string' ? [link.side] : SIDES;
   const lays = sides.map((side) =>
-    lay(where, side, side, 'riser', sleeve, 0, null, unknownSide ? `${name} ${side}` : name),
+    inSleeves(sleeves, unknownSide ? `${name} ${side}` : name, (sleeve, named) =>
+      lay(where, side, side, 'riser', sleeve, 0, null, named),
+    ),
   );
-  return best ? { options: lays.map((one) => [one]) } : { options: [lays] };
+  return best ? { options: lays } : { options: [lays.flat()] };
 }
 
 function screenLeads(filling: Filling, design: Design, leastThickness: Nm): FilledLeads {

@@ -132,22 +132,41 @@ function thinStrength(
 }
 
 /** Null: nothing of it is shown. `strong`: at its best, so that the lead cannot matter. */
+export type FilledSleeve = BuildSleeve | null | 'strong';
+
+/** All that it may be, of which the worse counts: a wall on a riser takes room whatever it stands. */
 export function fillSleeve(
   filling: Filling,
   sleeve: Sleeve,
   field: string,
   leastThickness: Nm,
-): BuildSleeve | null | 'strong' {
+  onRiser: boolean,
+): readonly FilledSleeve[] {
   const known = (part: 'wall' | 'into') => {
     const reading = sleeve[part];
     if (isKnown(reading)) return reading.value;
     return filling.unknown(`${field}.${part}`, '0 mm') === 'best' ? null : nm(0);
   };
   const [knownWall, knownInto] = [known('wall'), known('into')];
-  if (knownWall === null && knownInto === null) return 'strong';
+  if (knownWall === null && knownInto === null) return ['strong'];
   // one of the two that is known holds at best as well: a thin wall stays thin, a short sleeve short
   const [wall, into] = [knownWall ?? leastThickness, knownInto ?? FLUSH];
-  if (wall === 0) return null;
+  const thin = nm(leastThickness - 1);
+  const walls = onRiser && wall === 0 && !isKnown(sleeve.wall) ? [nm(0), thin] : [wall];
+  const reach = wall === 0 && into === 0 ? FLUSH : into;
+  return walls.map((each) =>
+    each === 0 ? null : sleeveOf(filling, sleeve, field, each, reach, leastThickness),
+  );
+}
+
+function sleeveOf(
+  filling: Filling,
+  sleeve: Sleeve,
+  field: string,
+  wall: Nm,
+  into: Nm,
+  leastThickness: Nm,
+): BuildSleeve {
   const material = sleeve.material === null ? null : sleeveById(sleeve.material);
   const stuff = filling.stuffs.id({
     kind: 'sleeve',

@@ -36,7 +36,7 @@ export function fillWire(
     slumps: true,
   };
   if (typeof wire.kind !== 'string') {
-    const best = filling.unknown(`${field}.kind`, 'enamelled wire') === 'best';
+    const best = filling.room(`${field}.kind`, winding.circuit, 'enamelled wire') === 'best';
     const cover = best ? certified(filling, overall.value, wire, winding, CERTIFIED, book) : null;
     return { ...plain, cover, slumps: cover === null, because: overall.because };
   }
@@ -46,7 +46,7 @@ export function fillWire(
     case 'litz':
       return { ...plain, because: overall.because };
     case 'layer-insulated': {
-      const layers = layersOf(filling, design, wire, field);
+      const layers = layersOf(filling, design, winding, field);
       const cover = layers === null ? null : certified(filling, overall.value, wire, winding, layers, book);
       return { ...plain, cover, slumps: false, because: overall.because };
     }
@@ -56,14 +56,21 @@ export function fillWire(
 }
 
 /** Certified layers that count; null where the cover earns nothing. */
-function layersOf(filling: Filling, design: Design, wire: Wire, field: string): 1 | 2 | 3 | null {
+function layersOf(
+  filling: Filling,
+  design: Design,
+  { wire, circuit }: Winding,
+  field: string,
+): 1 | 2 | 3 | null {
+  const earns = (key: string): boolean =>
+    filling.room(`${field}.${key}`, circuit, 'a cover that earns nothing') === 'best';
   let approved = wire.approval === 'wire-annex';
   if (typeof wire.approval !== 'string') {
     const proposed = wire.approval.leftOut && design.origin !== 'dissected';
-    approved = proposed || filling.unknown(`${field}.approval`, 'a cover that earns nothing') === 'best';
+    approved = proposed || earns('approval');
   }
   if (typeof wire.insulationLayers === 'number') return approved ? wire.insulationLayers : null;
-  const best = filling.unknown(`${field}.insulationLayers`, 'a cover that earns nothing') === 'best';
+  const best = earns('insulationLayers');
   return approved && best ? CERTIFIED : null;
 }
 

@@ -1,6 +1,6 @@
 // What is gathered while a build is filled: the stuffs of its solids, the unknowns met and how each was counted.
 
-import { isBest, type Choice } from './choice.ts';
+import { isBest, isRoomy, type Choice } from './choice.ts';
 import { Stuffs } from '#judge/grade/stuff.ts';
 
 export interface Counted {
@@ -15,6 +15,8 @@ export interface Counted {
 export class Filling {
   readonly stuffs = new Stuffs();
   readonly counted = new Map<string, Counted>();
+  /** Circuits by the unknown fields that say how much room they take. */
+  readonly rooms = new Map<string, string>();
   readonly choice: Choice;
 
   constructor(choice: Choice) {
@@ -25,5 +27,12 @@ export class Filling {
   unknown(field: string, counted: string, kind: Counted['kind'] = 'unknown'): 'worst' | 'best' {
     this.counted.set(field, { field, counted, kind });
     return isBest(this.choice, field) ? 'best' : 'worst';
+  }
+
+  /** As `unknown`, of a field that says how much room a circuit takes: `best` is where it takes the least. */
+  room(field: string, circuit: string, counted: string): 'worst' | 'best' {
+    this.unknown(field, counted);
+    this.rooms.set(field, circuit);
+    return isRoomy(this.choice, field, circuit) ? 'best' : 'worst';
   }
 }

@@ -34,8 +34,8 @@ export interface PathSearch {
   readonly tools: GradingTools;
   readonly plan: SearchPlan;
   readonly cache: PathCache;
-  /** The shortest paths by plies are wanted too, and weak places at either side of every section that falls short. */
-  readonly printed: boolean;
+  /** Weak places at either side of every section that falls short are wanted. */
+  readonly everyPlace: boolean;
   /** Whether a pair reaches what is needed is all that is wanted: the first path that does not is enough. */
   readonly reachOnly: boolean;
 }

@@ -14,6 +14,18 @@ export const noPaths = (): Record<Metric, (FoundPath | null)[]> => ({
   clearance: PRINTED_PLIES.map(() => null),
 });
 
+type Shortest = Readonly<Record<Metric, readonly (FoundPath | null)[]>>;
+
+/** For every number of plies the shorter of two. */
+export function shorterOf(a: Shortest, b: Shortest): Record<Metric, (FoundPath | null)[]> {
+  const shorter = (metric: Metric) =>
+    a[metric].map((mine, k) => {
+      const other = b[metric][k] ?? null;
+      return other && (!mine || other.length < mine.length) ? other : mine;
+    });
+  return { creepage: shorter('creepage'), clearance: shorter('clearance') };
+}
+
 /** Per pair the shortest paths that puncture at most k plies, over all sections of one build. */
 export function shortestOfPairs(
   site: Site,

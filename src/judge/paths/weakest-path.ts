@@ -27,7 +27,7 @@ export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
     found.failing.push(worstHere);
     if (search.reachOnly) break;
     // a path of no length is everywhere, not at one side; leads are looked at as they are laid, not slumped as well
-    if (!search.printed || !section || worstHere.length === 0) continue;
+    if (!search.everyPlace || !section || worstHere.length === 0) continue;
     if (section.kind === 'lead' && section.slumped !== null) continue;
     for (const window of halvesOf(section)) {
       // the weakest of all is the weakest there, too

@@ -1,6 +1,7 @@
 // Everything that was counted without being known: unknowns, defaults that shape the verdict, house rules, intervals.
 
 import type { Design } from '#model/design.ts';
+import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import type { Counted } from '#judge/fill/filling.ts';
 import type { Deciders } from '#judge/cases/deciders.ts';
 import { openFrequency } from '#judge/cases/judge-once.ts';
@@ -110,27 +111,15 @@ function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
   return `at a peak of ${Math.ceil(peak)} V, the least it can be`;
 }
 
-function unknownBridges(design: Design, deciders: Deciders): readonly Assumption[] {
-  return design.bridges.flatMap((bridge, i) =>
-    unknownBridgeFields(bridge, i).map((field): Assumption => ({
-      field,
-      between: null,
-      counted: field.endsWith('approval') ? 'without approval' : 'no safety part',
-      decides: deciders.deciding.has(field),
-      atBest: null,
-      kind: 'unknown',
-    })),
-  );
-}
-
-export function unknownBridgeFields(bridge: Design['bridges'][number], index: number): readonly string[] {
-  const open: string[] = [];
-  if (bridge.kind === 'capacitor' && typeof bridge.safetyClass !== 'string')
-    open.push(`bridges[${index}].safetyClass`);
-  if (bridge.kind !== 'capacitor' && typeof bridge.approval !== 'string')
-    open.push(`bridges[${index}].approval`);
-  return open;
-}
+const unknownBridges = (design: Design, deciders: Deciders): readonly Assumption[] =>
+  design.bridges.flatMap(openBridgeFields).map(({ field, counted }) => ({
+    field,
+    between: null,
+    counted,
+    decides: deciders.deciding.has(field),
+    atBest: null,
+    kind: 'unknown',
+  }));
 
 const ratings = (design: Design): readonly Assumption[] =>
   design.bridges.flatMap((bridge, i): readonly Assumption[] =>

@@ -6,7 +6,7 @@ import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 
-import type { BridgeQuestion, PartGrade, Reach } from './bridge-grade.ts';
+import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
 import { reachOf, type DistanceGrade } from './outside-grade.ts';
 
 type Approval = 'none' | 'basic' | 'reinforced';
@@ -15,7 +15,7 @@ type Reached = DistanceGrade;
 const ORDER: readonly Reached[] = ['functional', 'basic', 'reinforced'];
 
 export function optocouplerBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
-  const approval = approvalOf(bridge, asked.at);
+  const approval = approvalOf(bridge, asked.isBest('approval'));
   const reached = reachedRound(bridge, asked);
   return {
     grade: lower(approval.most, reached.grade),
@@ -25,7 +25,7 @@ export function optocouplerBridge(bridge: Bridge, asked: BridgeQuestion): PartGr
 }
 
 export function resistorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
-  const approval = approvalOf(bridge, asked.at);
+  const approval = approvalOf(bridge, asked.isBest('approval'));
   const reached = reachedRound(bridge, asked);
   const alone = bridge.inSeries < 2 && approval.value === 'none';
   const why = [approval.because, reached.because];
@@ -38,9 +38,9 @@ export function resistorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade
 
 function approvalOf(
   { approval }: Bridge,
-  at: 'worst' | 'best',
+  best: boolean,
 ): { readonly value: Approval; readonly most: Reached; readonly because: Because } {
-  const value = typeof approval === 'string' ? approval : at === 'best' ? 'reinforced' : 'none';
+  const value = typeof approval === 'string' ? approval : best ? 'reinforced' : 'none';
   const most = value === 'none' ? 'basic' : value;
   return { value, most, because: because('bridge-approval', { approval: value, most }) };
 }
@@ -48,14 +48,15 @@ function approvalOf(
 /** A distance that the file leaves out reaches nothing at worst and everything at best. */
 function reachedRound(
   { clearance, creepage }: Bridge,
-  { required, at }: BridgeQuestion,
+  { required, isBest }: BridgeQuestion,
 ): { readonly grade: Reached; readonly because: Because } {
-  const of = (distance: Nm | undefined, needed: Reach | undefined): Reached => {
-    if (distance === undefined && needed !== undefined) return at === 'best' ? 'reinforced' : 'functional';
+  const of = (key: 'clearance' | 'creepage', distance: Nm | undefined): Reached => {
+    const needed = required?.[key];
+    if (distance === undefined && needed !== undefined) return isBest(key) ? 'reinforced' : 'functional';
     return reachOf(distance ?? nm(0), needed ?? null);
   };
-  const byClearance = of(clearance?.value, required?.clearance);
-  const byCreepage = of(creepage?.value, required?.creepage);
+  const byClearance = of('clearance', clearance?.value);
+  const byCreepage = of('creepage', creepage?.value);
   const grade = lower(byClearance, byCreepage);
   const values = {
     clearance: clearance === null ? null : inMm(clearance.value),

@@ -9,7 +9,7 @@ import type { CapacitorClass } from '#books/iec-62368-1/solids.ts';
 import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
 
 export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
-  const safetyClass = classOf(bridge, asked.at);
+  const safetyClass = classOf(bridge, asked.isBest('safetyClass'));
   const found = asked.book.capacitorGrade(safetyClass);
   const why: Because[] = [
     because('bridge-class', { class: safetyClass, grade: found.value }, [], [found.because]),
@@ -26,9 +26,9 @@ export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrad
   return { grade: limited.grade, unsafe: null, because: why };
 }
 
-function classOf({ safetyClass }: Bridge, at: 'worst' | 'best'): CapacitorClass {
+function classOf({ safetyClass }: Bridge, best: boolean): CapacitorClass {
   if (typeof safetyClass === 'string') return safetyClass;
-  return at === 'best' ? 'Y1' : 'unknown';
+  return best ? 'Y1' : 'unknown';
 }
 
 /** One part earns its grade up to the mains voltage and category of the rule; beyond them one grade less. */

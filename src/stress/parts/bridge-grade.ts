@@ -16,9 +16,12 @@ export interface BridgeQuestion {
   readonly category: OvervoltageCategory;
   /** Null where the book has no figure: then no distance reaches it. */
   readonly required: { readonly clearance: Reach; readonly creepage: Reach } | null;
-  /** How what the file leaves open is counted. */
-  readonly at: 'worst' | 'best';
+  /** Whether what the file leaves open of a field is counted at its best. */
+  readonly isBest: (key: OpenKey) => boolean;
 }
+
+/** What a file may leave open of a part. */
+export type OpenKey = 'safetyClass' | 'approval' | 'clearance' | 'creepage';
 
 export interface Reach {
   readonly basic: Nm;

@@ -119,8 +119,8 @@ function sheetBridges(book: Book, design: Design, pair: SheetPair): readonly She
   };
   const higher = pair.from.rms === 'computed' ? 1 + ESTIMATE_WITHIN : 1;
   return across.map((bridge) => ({
-    worst: gradeOfBridge(bridge, { ...common, rms: voltsRms(pair.rms * higher), at: 'worst' }),
-    best: gradeOfBridge(bridge, { ...common, rms: pair.rms, at: 'best' }),
+    worst: gradeOfBridge(bridge, { ...common, rms: voltsRms(pair.rms * higher), isBest: () => false }),
+    best: gradeOfBridge(bridge, { ...common, rms: pair.rms, isBest: () => true }),
   }));
 }
 

@@ -1,0 +1,44 @@
+// The judging at best: every unknown at its best, the intervals nominal. What belongs to a third circuit has no best end
+// for a pair, so where that is open the better of both ends holds. What is enough at worst is left as it is.
+
+import type { Design } from '#model/design.ts';
+import { openBridgeFields } from '#judge/fill/open-bridges.ts';
+import { BEST, type Choice } from '#judge/fill/choice.ts';
+import { reaches } from '#judge/grade/grade.ts';
+import { judgeOnce, type Judging, openFrequency } from './judge-once.ts';
+import type { PairOutcome } from '#judge/paths/outcome.ts';
+import { isLowerPair, type WorstCase } from './worst-case.ts';
+
+export function judgeBest(
+  judging: Judging,
+  design: Design,
+  worst: WorstCase,
+  coreTo?: string,
+): readonly PairOutcome[] {
+  const best = [...worst.pairs];
+  const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
+  const tryAt = (choice: Choice, among: readonly number[]): void => {
+    const only = among.filter((i) => short(best[i]!));
+    if (only.length === 0) return;
+    const { pairs } = judgeOnce({ ...judging, places: true, only }, design, choice, coreTo);
+    only.forEach((i, k) => {
+      if (best[i] === worst.pairs[i] || isLowerPair(best[i]!, pairs[k]!)) best[i] = pairs[k]!;
+    });
+  };
+  if (!isAnythingOpen(design, worst)) return best;
+  tryAt(
+    BEST,
+    best.map((_, i) => i),
+  );
+  for (const { turned, pairs } of worst.turns) tryAt({ ...BEST, turned }, pairs);
+  return best;
+}
+
+function isAnythingOpen(design: Design, { nominal, intervals, pairs }: WorstCase): boolean {
+  return (
+    intervals.length > 0 ||
+    nominal.filled.counted.length > 0 ||
+    design.bridges.some((bridge, i) => openBridgeFields(bridge, i).length > 0) ||
+    pairs.some(({ stress }) => stress.estimate || openFrequency(stress) !== null)
+  );
+}
