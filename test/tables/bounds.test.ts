@@ -53,7 +53,7 @@ function expectedBetween(table: Table, low: Cell, high: Cell, at: number): numbe
 
 describe('bounds', () => {
   it('should be asked of the tables of every distance and voltage', () => {
-    expect(entered.length).toBe(10);
+    expect(entered.length).toBeGreaterThanOrEqual(28);
   });
 
   it.each(entered)('should give each row its own value: $path', ({ table }) => {
