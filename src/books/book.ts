@@ -6,7 +6,8 @@
 //                        nextRow (what a laboratory may take instead of interpolating); value
 //   factor-beyond-table  at, factor, value        pollution-factor   pd, factor, before, product, value
 //   reinforced-factor    factor, basic, value, nextRow                high-frequency-value  peak, frequency, row, raw
-//   high-frequency-test  peak, factor, reduction, value               field-reduction  material, thickness, frequency, value
+//   high-frequency-test  peak, factor, reduction, value               field-reduction  material, thickness, frequency, column, value
+//   field-reduction-mean first, last, rows, frequency, column, value
 //   bridging-width, wire-layers, capacitor, needed-grade, touch-current, temperature-limit   what was asked, value
 //   rule                 rule (its id in rules.json) and its figures as printed there
 //   film-breakdown       tape, film, row, value   round-wire, fully-insulated-wire  conductor, grade, row, exact, overall

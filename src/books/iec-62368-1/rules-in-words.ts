@@ -27,6 +27,8 @@ export interface Rule {
   readonly says: string;
   /** In base units, lengths in nanometres. Throws where the rule has no such figure: a bug of ours. */
   readonly figure: (key: string) => number;
+  /** Throws where the rule has no such word. */
+  readonly word: (key: string) => string;
   /** Step `rule` with every figure of the rule as printed, or with those named only. */
   readonly because: (keys?: readonly string[]) => BecauseOf<'rule'>;
 }
@@ -56,6 +58,11 @@ function ruleOf(file: RulesFile, rule: RulesFile['rules'][number]): Rule {
       const found = rule.values[key];
       if (typeof found?.value !== 'number') throw new Error(`rule ${rule.id} has no figure ${key}`);
       return inBase(found.value, found.unit);
+    },
+    word: (key) => {
+      const found = rule.values[key]?.value;
+      if (typeof found !== 'string') throw new Error(`rule ${rule.id} has no word ${key}`);
+      return found;
     },
     because: (keys = [...cites.keys()]) => {
       const printed = keys.map((key) => [key, rule.values[key]?.value ?? null] as const);

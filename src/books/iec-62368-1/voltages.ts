@@ -43,8 +43,8 @@ export interface Voltages {
     readonly levelShare: number;
   }>;
   /**
-   * Level for solid insulation that also sees this peak above 30 kHz; null at and under 30 kHz. `material` is a row of
-   * the reduction table; without one the lowest factor of the thin films holds.
+   * Level for solid insulation that also sees this peak above 30 kHz; null at and under 30 kHz. `material` is an id of
+   * ours, null where none is named; one without a row of the reduction table takes the mean of the rows named for it.
    */
   readonly highFrequencyTest: (
     peak: VoltsPeak,
@@ -57,6 +57,7 @@ export interface Voltages {
 export function voltagesOf(tables: VoltageTables, rules: Rules): Voltages {
   const test = rules('electric-strength-test');
   const routine = rules('routine-test');
+  const standIn = rules('reduction-unlisted');
   return {
     mainsTransient: (mains, category) => peak(lookUp(tables.mainsTransient, mains, `category ${category}`)),
     temporaryOvervoltage: (mains) => peak(lookUp(tables.temporaryOvervoltage, mains, 'peak')),
@@ -75,13 +76,12 @@ export function voltagesOf(tables: VoltageTables, rules: Rules): Voltages {
     ),
     highFrequencyTest: (working, frequency, column, material) => {
       if (frequency <= rules('high-frequency').figure('above')) return null;
-      const reduction = reductionFactor(
-        tables.fieldReduction,
-        frequency,
-        material,
-        rules('high-frequency-test').figure('filmThickness'),
-      );
-      return highFrequencyLevel(working, column, reduction, rules);
+      const reduction = reductionFactor(tables.fieldReduction, frequency, material, {
+        first: standIn.word('first'),
+        last: standIn.word('last'),
+      });
+      const unlisted = reduction.because.step === 'field-reduction' ? [] : [standIn.because()];
+      return highFrequencyLevel(working, column, reduction, rules, unlisted);
     },
   };
 }
@@ -95,11 +95,12 @@ function highFrequencyLevel(
   column: Column,
   reduction: Judged<number>,
   rules: Rules,
+  unlisted: readonly Because[],
 ): Judged<VoltsPeak> {
   const rule = rules('high-frequency-test');
   const factor = rule.figure(column);
   const value = voltsPeak((factor * working) / reduction.value);
-  const from: readonly Because[] = [reduction.because, rule.because([column])];
+  const from: readonly Because[] = [reduction.because, ...unlisted, rule.because([column])];
   const values = { peak: working, factor, reduction: reduction.value, value };
   return judged(value, because('high-frequency-test', values, [], from));
 }

@@ -22,7 +22,7 @@ export function askedOf(required: PairRequired, highFrequency: boolean): Readonl
     isOutOfRange(found) ? null : found.value;
   const level = (column: 'basic' | 'reinforced'): VoltsPeak | null => {
     const ordinary = value(required.test[column]);
-    const raised = highFrequency ? required.highFrequencyTest[column] : null;
+    const raised = highFrequency ? required.highFrequencyTest(null)[column] : null;
     if (ordinary === null) return null;
     return raised && raised.value > ordinary ? raised.value : ordinary;
   };

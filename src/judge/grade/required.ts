@@ -21,8 +21,8 @@ export interface PairRequired {
   readonly creepage: (group: MaterialGroup) => Both<Judged<Nm> | OutOfRange>;
   /** Electric strength test, peak. */
   readonly test: Both<Judged<VoltsPeak> | OutOfRange>;
-  /** Level for solids above 30 kHz; null where the frequency is not above it. */
-  readonly highFrequencyTest: Both<Judged<VoltsPeak> | null>;
+  /** Level for solids of a material (null: of none that is named) above 30 kHz; null where the frequency is not above it. */
+  readonly highFrequencyTest: (material: string | null) => Both<Judged<VoltsPeak> | null>;
   /** Gaps narrower than this are bridged. */
   readonly x: Judged<Nm>;
 }
@@ -39,20 +39,27 @@ export function requiredFor(
     reinforced: make('reinforced'),
   });
   const clearance = both((column) => requiredClearance(book, design, stress, transients, column));
-  const creepages = new Map<MaterialGroup, Both<Judged<Nm> | OutOfRange>>();
-  const creepage = (group: MaterialGroup) => {
-    const known = creepages.get(group);
-    if (known) return known;
-    const made = both((column) => requiredCreepage(book, design, stress, group, column, clearance[column]));
-    creepages.set(group, made);
-    return made;
-  };
+  const creepage = byKey((group: MaterialGroup) =>
+    both((column) => requiredCreepage(book, design, stress, group, column, clearance[column])),
+  );
   return {
     clearance,
     creepage,
     test: both((column) => testLevel(book, design, stress, transients, column)),
-    highFrequencyTest: both((column) => book.highFrequencyTest(stress.peak, stress.frequency, column, null)),
+    highFrequencyTest: byKey((material) =>
+      both((column) => book.highFrequencyTest(stress.peak, stress.frequency, column, material)),
+    ),
     x: bridgedUnder(book, design, needed, clearance),
+  };
+}
+
+/** Worked out once for every key that is asked for. */
+function byKey<K, T>(make: (key: K) => T): (key: K) => T {
+  const made = new Map<K, T>();
+  return (key) => {
+    const known = made.get(key) ?? make(key);
+    made.set(key, known);
+    return known;
   };
 }
 

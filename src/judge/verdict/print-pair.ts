@@ -90,7 +90,7 @@ function printRequired(book: Book, pair: PairOutcome): Required {
       seconds: book.testSeconds.value,
       basicPeak: isOutOfRange(basic) ? null : basic.value,
       reinforcedPeak: level,
-      highFrequencyPeak: required.highFrequencyTest.reinforced?.value ?? null,
+      highFrequencyPeak: required.highFrequencyTest(null).reinforced?.value ?? null,
       because: because('test', {}, [], [asked.because, book.testSeconds.because]),
     },
   };

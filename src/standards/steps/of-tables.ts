@@ -61,10 +61,21 @@ export interface TableSteps {
     readonly frequency: number;
   };
   readonly 'not-needed': { readonly quantity: string; readonly peak: number; readonly frequency: number };
+  /** `column`: the frequency of the column that was read. */
   readonly 'field-reduction': {
     readonly material: string | number;
     readonly thickness: string | number;
     readonly frequency: number;
+    readonly column: number;
+    readonly value: number;
+  };
+  /** The mean of `rows` neighbouring rows, for a material that has none. */
+  readonly 'field-reduction-mean': {
+    readonly first: string;
+    readonly last: string;
+    readonly rows: number;
+    readonly frequency: number;
+    readonly column: number;
     readonly value: number;
   };
   readonly 'bridging-width': { readonly pd: number; readonly value: number };

@@ -43,8 +43,13 @@ export const tableWords: WordsFor<TableSteps> = {
   ],
   'not-needed': (why) => [row('over 30 kHz', 'the ordinary table governs at this peak', '', weakest(why))],
   'field-reduction': (why) => {
-    const { material, thickness, frequency: at, value } = why.values;
-    return [row('film', `${material} of ${thickness} mm at ${frequency(at)}`, plain(value), weakest(why))];
+    const { material, column, value } = why.values;
+    return [row('K_R', `${material} at ${frequency(column)}, the next column`, plain(value), weakest(why))];
+  },
+  'field-reduction-mean': (why) => {
+    const { first, last, column, value } = why.values;
+    const text = `no row of its own: mean of ${first} to ${last} at ${frequency(column)}`;
+    return [row('K_R', text, plain(value), weakest(why))];
   },
   'bridging-width': (why) => {
     const text = `pollution degree ${why.values.pd}: gaps under this are bridged`;

@@ -46,24 +46,36 @@ describe('test voltages', () => {
 });
 
 describe('high-frequency test', () => {
+  const reinforced = (frequency: number, material: string | null = null): number =>
+    book.highFrequencyTest(voltsPeak(500), hertz(frequency), 'reinforced', material)?.value ?? 0;
+
   it('should not be asked at 30 kHz and be asked just above', () => {
     expect(book.highFrequencyTest(voltsPeak(500), hertz(30_000), 'basic', null)).toBeNull();
     const above = book.highFrequencyTest(voltsPeak(500), hertz(30_001), 'basic', null);
-    // lowest thin film at 30 kHz: 0.61
-    expect(above?.value).toBeCloseTo((1.2 * 500) / 0.61, 1);
+    expect(above?.value).toBeCloseTo((1.2 * 500) / 0.346, 6);
   });
 
-  it('should take the lowest thin film at each frequency where the material has no row', () => {
+  it.each([
+    [65_000, 0.346, '0.55 0.47 0.28 0.22 0.21'],
+    [100_000, 0.346, 'the same, the column is met'],
+    [100_001, 0.28, '0.48 0.40 0.22 0.15 0.15'],
+    [300_000, 0.248, '0.45 0.32 0.21 0.13 0.13'],
+  ])('should take the mean of mica to glass in the next column up: %d Hz gives %d (%s)', (at, factor) => {
+    expect(reinforced(at)).toBeCloseTo((2.4 * 500) / factor, 6);
+  });
+
+  it('should take the row that bears the name of the material, in the next column up', () => {
+    expect(reinforced(65_000, 'phenolic')).toBeCloseTo((2.4 * 500) / 0.71, 6);
+    expect(reinforced(100_001, 'ptfe')).toBeCloseTo((2.4 * 500) / 0.52, 6);
+    // PET, polyolefin and glass cloth are none of the table's materials
+    for (const id of ['pet', 'polyolefin', 'glass-tape'])
+      expect(reinforced(65_000, id)).toBe(reinforced(65_000));
+  });
+
+  it('should name every row of the mean and the rule that takes it', () => {
     const found = book.highFrequencyTest(voltsPeak(500), hertz(65_000), 'reinforced', null);
-    // halfway from 0.61 at 30 kHz to 0.39 at 100 kHz: 0.50
-    expect(found?.value).toBeCloseTo((2.4 * 500) / 0.5, 6);
     const cells = found === null ? [] : citesOf(found.because).map(({ cell }) => cell);
-    expect(cells).toContain('polycarbonate film, 0.03 mm, 100 kHz');
-  });
-
-  it('should take the row of a material that has one', () => {
-    const found = book.highFrequencyTest(voltsPeak(500), hertz(100_000), 'basic', 'polyethylene');
-    expect(found?.value).toBeCloseTo(600 / 0.28, 6);
-    expect(() => book.highFrequencyTest(voltsPeak(500), hertz(100_000), 'basic', 'oak')).toThrow('oak');
+    expect(cells).toContain('polystyrene, 0.75 mm, 100 kHz');
+    expect(cells).toContain('reduction-unlisted, first');
   });
 });

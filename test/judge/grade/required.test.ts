@@ -121,7 +121,7 @@ describe('required test', () => {
   });
 
   it('should have a level for high frequency beside it above 30 kHz only', () => {
-    const beside = (changes: Changes) => both(requiredWith(changes).highFrequencyTest, 1);
+    const beside = (changes: Changes) => both(requiredWith(changes).highFrequencyTest(null), 1);
     expect(beside(voltage(250, 500, '30 kHz'))).toEqual([null, null]);
     const [basic, reinforced] = beside(voltage(250, 500, '65 kHz'));
     expect(Number(reinforced)).toBeCloseTo(2 * Number(basic), 9);
