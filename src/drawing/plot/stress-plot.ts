@@ -4,9 +4,9 @@
 
 import type { ComputedFigure, PairWaveform, SwitchingState } from '#stress/voltages/pair-stress.ts';
 import { outlineOf, peakOf, rmsOf } from '#stress/voltages/waveform.ts';
-
 import { frequency, volts } from '#words/text/number-words.ts';
 import { stateWords } from '#words/stress/voltage-words.ts';
+import { multiples, stepAtLeast } from '#drawing/marks/ruler-steps.ts';
 
 export interface StressPlot {
   readonly width: number;
@@ -55,6 +55,8 @@ const HEIGHT = 300;
 const MAINS: PlotBox = { left: 56, right: 430, top: 20, bottom: 262 };
 const SWITCHING: PlotBox = { left: 560, right: 676, top: 20, bottom: 262 };
 const POINTS = 73;
+/** From the middle line to the top. */
+const MOST_STEPS = 5;
 /** A spike takes no time; drawn it takes this part of the period. */
 const SPIKE = 0.04;
 
@@ -62,7 +64,7 @@ export function stressPlot({ waveform }: ComputedFigure<number>): StressPlot {
   const rms = rmsOf(waveform);
   const peak = peakOf(waveform);
   const most = Math.max(peak, rms, 1);
-  const step = niceStep(most);
+  const step = stepAtLeast(most / MOST_STEPS);
   const top = Math.ceil(most / step) * step;
   const y = (value: number) => MAINS.top + ((top - value) / (2 * top)) * (MAINS.bottom - MAINS.top);
   return {
@@ -149,20 +151,8 @@ function levelsOf({ states }: PairWaveform, rms: number, peak: number, y: Y): re
   ];
 }
 
-function ticksOf(top: number, step: number, y: Y): readonly PlotTick[] {
-  const count = Math.round(top / step);
-  return Array.from({ length: 2 * count + 1 }, (_, i) => {
-    const value = (i - count) * step;
-    return { y: y(value), says: `${value}`, isZero: value === 0 };
-  });
-}
-
-/** Two to five steps to the top. */
-function niceStep(most: number): number {
-  const tens = 10 ** Math.floor(Math.log10(most));
-  const parts = most / tens;
-  return (parts > 5 ? 2 : parts > 2 ? 1 : 0.5) * tens;
-}
+const ticksOf = (top: number, step: number, y: Y): readonly PlotTick[] =>
+  multiples(step, -top, top).map((value) => ({ y: y(value), says: `${value}`, isZero: value === 0 }));
 
 const mainsWords = ({ mainsFrequency }: PairWaveform): string =>
   mainsFrequency === 0 ? 'direct supply' : `one period of the mains, ${frequency(mainsFrequency)}`;

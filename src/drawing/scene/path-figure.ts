@@ -4,6 +4,7 @@ import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from '#words/verdict/path-words.ts';
 import type { Scene } from './scene.ts';
 import type { StaffPath } from './staff.ts';
+import type { Plate } from './view.ts';
 
 /** `4.83 of 5.6 mm`, and what the path goes through. */
 export function pathFigure(path: StaffPath): string {
@@ -13,14 +14,6 @@ export function pathFigure(path: StaffPath): string {
 
 export const pathLength = ({ length, required }: StaffPath): string =>
   `${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
-
-/** In pixels, y downward. */
-export interface Plate {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
 
 export interface Paper {
   readonly toX: (mm: number) => number;

@@ -1,11 +1,16 @@
 // A weak spot seen close: a window on the section round its path, at a scale of its own.
 
+import { guessedWidth, type Paper } from '#drawing/marks/paper.ts';
+import { pathAndFlagMarks, groundMarks } from '#drawing/marks/section-marks.ts';
+import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
+import { place } from '#drawing/marks/paper.ts';
+import { flagPlaces } from '#drawing/scene/flag-places.ts';
 import type { Box } from '#drawing/scene/outline.ts';
-import { LETTERING, palette, type ThemeName } from '#drawing/scene/palette.ts';
+import { palette, type ThemeName } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import { drawing } from './svg-drawing.ts';
-import { patterns } from './svg-patterns.ts';
-import { element, px, viewOf } from './svg-view.ts';
+import { element } from './svg-element.ts';
+import { svgMarks } from './svg-marks.ts';
+import { svgPage } from './svg.ts';
 
 export interface CloseUpOptions {
   readonly theme: ThemeName;
@@ -18,39 +23,30 @@ export interface CloseUpOptions {
 /** Free space round the path, and the least that is shown, mm. */
 const ROUND_MM = 0.8;
 const LEAST_MM = 3;
+/** Pixels that words keep from the edge. */
+const EDGE = 6;
 
 export function closeUp(scene: Scene, at: readonly [number, number], options: CloseUpOptions): string {
-  const window = windowRound(scene, at, options.width / options.height);
-  const k = options.width / (window.x1 - window.x0);
-  const near = within(scene, window);
-  const view = viewOf(scene.frame, { left: 0, top: 0, kx: k, ky: k }, palette[options.theme], options.prefix);
-  const [left, top] = [view.x(window.x0), view.y(window.y1)];
-  const room = {
-    left: left + 6,
-    top: top + 6,
-    right: left + options.width - 6,
-    bottom: top + options.height - 6,
+  const { width, height, prefix } = options;
+  const window = windowRound(scene, at, width / height);
+  const scale = width / (window.x1 - window.x0);
+  const paper: Paper = {
+    theme: palette[options.theme],
+    view: { scale, stretch: 1, left: -window.x0 * scale, base: window.y1 * scale },
+    bounds: { left: 0, top: 0, right: width, bottom: height },
+    room: { left: EDGE, top: EDGE, right: width - EDGE, bottom: height - EDGE },
+    density: null,
+    measure: guessedWidth,
   };
-  const content = [patterns(view), ...drawing(near, view, room, true)].join('\n');
-  return element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      width: options.width,
-      height: options.height,
-      viewBox: `${px(left)} ${px(top)} ${options.width} ${options.height}`,
-      'font-family': LETTERING,
-      role: 'img',
-      'aria-label': options.label,
-    },
-    element('rect', {
-      x: left,
-      y: top,
-      width: options.width,
-      height: options.height,
-      fill: view.theme.sheet,
-    }) + content,
-  );
+  const near = within(scene, window);
+  const flags = flagPlaces(near.flags, (spot) => place(paper, spot));
+  const marks = [
+    ...groundMarks(near, paper, false),
+    ...pathAndFlagMarks(near, paper, flags, { told: ALL_STRONG, picked: null }),
+  ];
+  const size = { width, height, viewBox: `0 0 ${width} ${height}`, 'aria-label': options.label };
+  const ground = element('rect', { width, height, fill: paper.theme.sheet });
+  return svgPage(size, ground + svgMarks(marks, prefix));
 }
 
 /** Round the path where there is one, else round the flag; never smaller than can be read. */
@@ -65,17 +61,13 @@ function windowRound(scene: Scene, at: readonly [number, number], ratio: number)
   return { x0: cx - width / 2, x1: cx + width / 2, y0: cy - width / ratio / 2, y1: cy + width / ratio / 2 };
 }
 
-/** What touches the window; the rest would only make the file larger. */
-function within(scene: Scene, window: Box): Scene {
-  const touches = (box: Box): boolean =>
-    box.x0 <= window.x1 && box.x1 >= window.x0 && box.y0 <= window.y1 && box.y1 >= window.y0;
-  const round = (x: number, y: number, r: number): Box => ({ x0: x - r, x1: x + r, y0: y - r, y1: y + r });
+/** Only the path that it is about; the paper leaves out solids and turns beyond its edges by itself. */
+function within(scene: Scene, { x0, x1, y0, y1 }: Box): Scene {
+  const isIn = ([x, y]: readonly [number, number]): boolean => x0 <= x && x <= x1 && y0 <= y && y <= y1;
   return {
     ...scene,
-    areas: scene.areas.filter(({ bounds }) => touches(bounds)),
-    turns: scene.turns.filter(({ x, y, overall }) => touches(round(x, y, overall / 2))),
-    letters: scene.letters.filter(({ at: [x, y] }) => touches(round(x, y, 0))),
-    flags: scene.flags.filter(({ here, at: [x, y] }) => here && touches(round(x, y, 0))),
+    letters: scene.letters.filter(({ at }) => isIn(at)),
+    flags: scene.flags.filter(({ here, at }) => here && isIn(at)),
     notes: [],
     otherPaths: [],
   };

@@ -1,13 +1,15 @@
 // A scene as one self-contained SVG drawing: no script, no font, no address, all text escaped.
 
-import { escapeText } from '#words/text/escape-text.ts';
-import type { Scene } from '#drawing/scene/scene.ts';
+import { flagPlaces } from '#drawing/scene/flag-places.ts';
 import { LETTERING, READING, palette, type ThemeName } from '#drawing/scene/palette.ts';
-import type { Point } from '#drawing/scene/outline.ts';
-import { drawing } from './svg-drawing.ts';
-import { patterns } from './svg-patterns.ts';
-import { rulers } from './svg-rulers.ts';
-import { element, text, viewOf, type View } from './svg-view.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
+import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
+import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
+import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
+import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { escapeText } from '#words/text/escape-text.ts';
+import { element, type Attributes } from './svg-element.ts';
+import { svgMarks } from './svg-marks.ts';
 
 export interface SvgOptions {
   readonly theme?: ThemeName;
@@ -22,36 +24,72 @@ export interface SvgOptions {
   readonly flags?: boolean;
   /** False where the words under it are set elsewhere. */
   readonly caption?: boolean;
+  /** Layers carry the numbers that they have in the list. */
+  readonly numbered?: boolean;
 }
 
 const WIDTH = 1200;
 const EDGE = { left: 58, right: 22, top: 36, bottom: 62 } as const;
+/** Half the widest outline, that the section needs beyond its frame. */
+const RIM = 2;
+const CAPTION = { bold: 13, plain: 11.5, line: 18 } as const;
 
 export function svgOf(scene: Scene, options: SvgOptions = {}): string {
-  const theme = palette[options.theme ?? 'light'];
   const { frame } = scene;
-  const kx = scaleFor(scene, ((options.width ?? WIDTH) - EDGE.left - EDGE.right) / (frame.x1 - frame.x0));
-  const width = Math.ceil(EDGE.left + (frame.x1 - frame.x0) * kx + EDGE.right);
-  const ky = kx * (options.radialStretch ?? 1);
-  const deep = (frame.y1 - frame.y0) * ky;
+  const across = (options.width ?? WIDTH) - EDGE.left - EDGE.right;
+  const scale = scaleFor(scene, across / (frame.x1 - frame.x0));
+  const stretch = options.radialStretch ?? 1;
+  const width = Math.ceil(EDGE.left + (frame.x1 - frame.x0) * scale + EDGE.right);
+  const deep = (frame.y1 - frame.y0) * scale * stretch;
   const captioned = options.caption ?? true;
   const height = Math.ceil(EDGE.top + deep + (captioned ? EDGE.bottom : 8));
-  const view = viewOf(frame, { left: EDGE.left, top: EDGE.top, kx, ky }, theme, options.prefix ?? '');
-  const room = { left: EDGE.left, top: EDGE.top, right: width - EDGE.right, bottom: EDGE.top + deep };
+  const paper: Paper = {
+    theme: palette[options.theme ?? 'light'],
+    view: {
+      scale,
+      stretch,
+      left: EDGE.left - frame.x0 * scale,
+      base: EDGE.top + frame.y1 * scale * stretch,
+    },
+    bounds: { left: 0, top: 0, right: width, bottom: height },
+    room: {
+      left: EDGE.left - RIM,
+      top: EDGE.top - RIM,
+      right: width - EDGE.right + RIM,
+      bottom: EDGE.top + deep + RIM,
+    },
+    density: null,
+    measure: guessedWidth,
+  };
   const content = [
     element('title', {}, escapeText(options.heading ?? scene.title)),
-    element('rect', { width, height, fill: theme.sheet }),
-    patterns(view),
-    rulers(scene, view, { top: EDGE.top - 8, left: EDGE.left - 12 }),
-    ...drawing(scene, view, room, options.flags ?? true),
-    captioned ? caption(scene, view, [EDGE.left, EDGE.top + deep + 28], options) : '',
+    element('rect', { width, height, fill: paper.theme.sheet }),
+    sectionSvg(scene, paper, options),
+    captioned ? caption(scene, paper, EDGE.top + deep + 28, options) : '',
   ];
-  const size = { width, height, viewBox: `0 0 ${width} ${height}` };
-  return element(
+  return svgPage({ width, height, viewBox: `0 0 ${width} ${height}` }, content.join('\n'));
+}
+
+export const svgPage = (size: Attributes, content: string): string =>
+  element(
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', ...size, 'font-family': LETTERING, role: 'img' },
-    content.join('\n'),
+    content,
   );
+
+/** The section itself on this paper: rulers, solids, turns, words, paths and flags. */
+export function sectionSvg(
+  scene: Scene,
+  paper: Paper,
+  { prefix = '', flags = true, numbered = false }: Pick<SvgOptions, 'prefix' | 'flags' | 'numbered'>,
+): string {
+  const places = flags ? flagPlaces(scene.flags, (at) => place(paper, at)) : [];
+  const marks = [
+    ...groundMarks(scene, paper, numbered),
+    ...rulerMarks(scene, paper),
+    ...pathAndFlagMarks(scene, paper, places, { told: ALL_STRONG, picked: null }),
+  ];
+  return svgMarks(marks, prefix);
 }
 
 /** A scale at which the thinnest ply is a whole number of pixels, so that plies can be counted. */
@@ -63,15 +101,23 @@ function scaleFor(scene: Scene, most: number): number {
 }
 
 /** Section, what is laid in, scale where it is not the same both ways. */
-function caption(scene: Scene, view: View, at: Point, options: SvgOptions): string {
-  const { ink, second } = view.theme;
+function caption(scene: Scene, { theme }: Paper, top: number, options: SvgOptions): string {
   const bold =
     options.heading === undefined ? scene.title : `${options.heading}: ${scene.title.toLowerCase()}`;
   const stretch = options.radialStretch ?? 1;
   const scale = stretch === 1 ? 'same scale both ways' : `drawn ${stretch} times as high as wide`;
-  const words = `${scene.says}; ${scale}; each piece of the staff is 1 mm`;
+  const plain = `${scene.says}; ${scale}; each piece of the staff is 1 mm`;
+  const look = { x: EDGE.left, 'font-family': READING };
   return (
-    text(at, bold, { size: 13, fill: ink, weight: 700, family: READING }) +
-    text([at[0], at[1] + 18], words, { size: 11.5, fill: second, family: READING })
+    element(
+      'text',
+      { ...look, y: top, 'font-size': CAPTION.bold, 'font-weight': 700, fill: theme.ink },
+      escapeText(bold),
+    ) +
+    element(
+      'text',
+      { ...look, y: top + CAPTION.line, 'font-size': CAPTION.plain, fill: theme.second },
+      escapeText(plain),
+    )
   );
 }

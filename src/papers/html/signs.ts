@@ -7,8 +7,9 @@ import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
-import { markOn } from '#drawing/svg/svg-turns.ts';
-import { element } from '#drawing/svg/svg-view.ts';
+import { signMark } from '#drawing/marks/turn-marks.ts';
+import { element } from '#drawing/svg/svg-element.ts';
+import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { raw, tag, type Content, type Markup } from './markup.ts';
 
 const svg = (width: number, height: number, content: string): Markup =>
@@ -128,7 +129,7 @@ export function circuitSign(id: string, looks: readonly CircuitLook[], theme: Th
   const hue = theme.circuits[look.hue];
   const turn =
     element('circle', { r: 6.4, fill: hue.fill, stroke: hue.ring, 'stroke-width': 1.2 }) +
-    markOn(look.mark, hue, 6.4);
+    svgMarks([signMark(look.mark, hue, 6.4, 'sign')], '');
   const sign = svg(15, 15, element('g', { transform: 'translate(7.5 7.5)' }, turn));
   return tag(
     'span',

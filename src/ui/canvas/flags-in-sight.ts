@@ -1,7 +1,7 @@
 // Which flags of a section are in sight, and where their bodies stand on the stage.
 
 import { FLAG, flagBody, flagPlaces, type FlagPlace } from '#drawing/scene/flag-places.ts';
-import type { Plate } from '#drawing/scene/path-figure.ts';
+import type { Plate } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toScreenX, toScreenY, type Room, type View } from './view.ts';
 

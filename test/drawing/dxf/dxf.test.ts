@@ -1,3 +1,4 @@
+import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
@@ -9,6 +10,24 @@ const lines = dxfOf(scene).trimEnd().split('\r\n');
 const pairs = lines.flatMap((line, k) => (k % 2 === 0 ? [[Number(line), lines[k + 1] ?? ''] as const] : []));
 const count = (name: string) => pairs.filter(([code, value]) => code === 0 && value === name).length;
 
+/** As the reader gives it, as far as it is looked at here. */
+interface Read {
+  readonly header: Readonly<Record<string, unknown>>;
+  readonly entities: readonly {
+    readonly type: string;
+    readonly layer: string;
+    readonly radius?: number;
+    readonly text?: string;
+    readonly vertices?: readonly { readonly x: number; readonly y: number }[];
+  }[];
+}
+
+function read(text: string): Read {
+  const drawing = new DxfParser().parseSync(text);
+  if (drawing === null) throw new Error('the reader found no drawing');
+  return drawing as unknown as Read;
+}
+
 describe('dxfOf', () => {
   it('should be pairs of a whole code and a value, ended as the format says', () => {
     expect(lines.length % 2).toBe(0);
@@ -18,10 +37,34 @@ describe('dxfOf', () => {
     expect(count('POLYLINE')).toBe(count('SEQEND'));
   });
 
-  it('should hold two circles a turn and every figure', () => {
-    expect(count('CIRCLE')).toBe(2 * 131);
-    const loops = scene.areas.flatMap(({ loops: each }) => each).length;
-    expect(count('POLYLINE')).toBe(loops + (scene.path?.legs.length ?? 0));
+  it('should open in a general-purpose reader as a drawing in millimetres', () => {
+    const drawing = read(dxfOf(scene));
+    expect(drawing.header.$INSUNITS).toBe(4);
+    expect(drawing.header.$EXTMAX).toMatchObject({ x: scene.frame.x1, y: scene.frame.y1 });
+    const former = drawing.entities.filter(({ layer, type }) => layer === 'FORMER' && type === 'POLYLINE');
+    const xs = former.flatMap(({ vertices = [] }) => vertices.map(({ x }) => x));
+    // 0.80 mm of flange on either side of 12 mm
+    expect([Math.min(...xs), Math.max(...xs)]).toEqual([-0.8, 12.8]);
+  });
+
+  it('should hold each turn at the overall and the conductor diameter of its wire', () => {
+    const { entities } = read(dxfOf(scene));
+    const radii = (layer: string) =>
+      entities.flatMap((each) => (each.type === 'CIRCLE' && each.layer === layer ? [each.radius] : []));
+    // 20 turns, 0.65 mm over the enamel; the conductor as the tables of wires have it
+    const conductor = scene.turns.find(({ circuit }) => circuit === 'out')?.conductor ?? NaN;
+    expect(radii('TURNS_OUT')).toEqual(Array.from({ length: 20 }, () => 0.325));
+    expect(radii('CONDUCTORS_OUT')).toEqual(Array.from({ length: 20 }, () => conductor / 2));
+  });
+
+  it('should hold every figure and every leg of the path', () => {
+    const { entities } = read(dxfOf(scene));
+    const onPath = entities.filter(({ layer, type }) => layer === 'PATH' && type === 'POLYLINE');
+    expect(onPath.length).toBeGreaterThanOrEqual(scene.path?.legs.length ?? Infinity);
+    const plies = scene.areas.filter(({ kind }) => kind === 'ply');
+    expect(entities.filter(({ layer }) => layer === 'PLY')).toHaveLength(plies.length);
+    const words = entities.flatMap(({ type, text }) => (type === 'TEXT' ? [text] : []));
+    expect(words).toContain('4.83 of 5.6 mm');
   });
 
   it('should be in millimetres, without exponents', () => {

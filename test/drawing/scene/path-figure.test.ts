@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pathFigure, pathFigurePlace, type Plate } from '#drawing/scene/path-figure.ts';
+import { pathFigure, pathFigurePlace } from '#drawing/scene/path-figure.ts';
+import type { Plate } from '#drawing/scene/view.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import type { StaffPath } from '#drawing/scene/staff.ts';
 import { greenhouseDesign, greenhouse } from '#test/papers/greenhouse.ts';

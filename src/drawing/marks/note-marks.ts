@@ -1,0 +1,71 @@
+// The few words on a section: the circuits' letters, the tube's thickness, the air to the core, the numbers of the layers.
+
+import { LINE } from '#drawing/scene/palette.ts';
+import type { Note } from '#drawing/scene/scene-notes.ts';
+import type { Letter, Scene } from '#drawing/scene/scene.ts';
+import type { Mark, Point, WordsMark } from './mark.ts';
+import { place, scaleUp, type Paper } from './paper.ts';
+import { arrowHead, chip, line } from './shapes.ts';
+
+const LETTER = { most: 12.5, least: 9 } as const;
+const NOTE_SIZE = 11.5;
+const ROLE = 'words';
+/** A dimension line shorter than this has no room for its arrows. */
+const LEAST_LINE = 14;
+
+export function letterMarks(scene: Scene, paper: Paper): readonly Mark[] {
+  return scene.letters.flatMap((each) => {
+    const size = letterSize(scene, paper, each);
+    const hue = scene.looks.find(({ circuit }) => circuit === each.circuit)?.hue;
+    if (size === null || hue === undefined) return [];
+    const ink = paper.theme.circuits[hue].ring;
+    const look = { fill: paper.theme.sheet, rim: ink, color: ink, size };
+    return [chip(paper, ROLE, place(paper, each.at), each.letter, look)];
+  });
+}
+
+/** A letter never stands higher than what it names; null where it could not be read. */
+function letterSize({ areas }: Scene, paper: Paper, { at: [x, y], layer }: Letter): number | null {
+  const under = areas.find(
+    ({ bounds: b, layer: own }) => own === layer && b.x0 <= x && x <= b.x1 && b.y0 <= y && y <= b.y1,
+  );
+  const high = under === undefined ? 0 : (under.bounds.y1 - under.bounds.y0) * scaleUp(paper);
+  const size = Math.min(LETTER.most, high * 0.6);
+  return size < LETTER.least ? null : size;
+}
+
+export const noteMarks = (scene: Scene, paper: Paper): readonly Mark[] =>
+  scene.notes.flatMap((note) => noteMark(note, scene, paper));
+
+function noteMark(note: Note, scene: Scene, paper: Paper): readonly Mark[] {
+  const at = place(paper, note.at);
+  const words = note.text;
+  const look = { size: NOTE_SIZE, color: paper.theme.second };
+  if (note.line === null) {
+    const isHighEnough = tubeThickness(scene) * scaleUp(paper) >= 2 * NOTE_SIZE;
+    return isHighEnough ? [{ kind: 'words', role: ROLE, at, words, ...look }] : [];
+  }
+  const [foot, head] = [place(paper, note.line[0]), place(paper, note.line[1])];
+  if (foot[1] - head[1] < LEAST_LINE) return [];
+  const beside: Point = [at[0] - 8, at[1]];
+  return [
+    line(ROLE, foot, head, { color: look.color, width: LINE.dimension }),
+    arrowHead(ROLE, foot, [0, 1], look.color),
+    arrowHead(ROLE, head, [0, -1], look.color),
+    { kind: 'words', role: ROLE, at: beside, words, align: 'right', ...look },
+  ];
+}
+
+const tubeThickness = ({ areas }: Scene): number =>
+  -(areas.find(({ kind }) => kind === 'former')?.bounds.y0 ?? 0);
+
+/** The number that a layer has in the list, in the flange beside it. */
+export function numberMarks({ layers, rulers }: Scene, paper: Paper): readonly WordsMark[] {
+  return layers.flatMap(({ layer, y0, y1 }) => {
+    const size = Math.min(NOTE_SIZE, (y1 - y0) * scaleUp(paper));
+    if (size < LETTER.least) return [];
+    const [x, y] = place(paper, [rulers.x[1], (y0 + y1) / 2]);
+    const look = { size, color: paper.theme.second, align: 'left' } as const;
+    return [{ kind: 'words', role: ROLE, at: [x + 5, y], words: `${layer + 1}`, ...look }];
+  });
+}
