@@ -90,6 +90,8 @@ const MATERIALS: typeof CELLS = [
   ['tapes', ['polyester-tape-25'], 'leastBreakdown', 3.6],
   ['tapes', ['polyimide-tape-25'], 'leastBreakdown', 6],
   ['thermal-classes', ['F'], 'temperature', 155],
+  ['wire-gauges', [-3], 'diameter', 11.684],
+  ['wire-gauges', [36], 'diameter', 0.127],
 ];
 
 function printed(path: string, at: readonly (number | string)[], column: string): unknown {
