@@ -9,7 +9,7 @@ const TELLING = [...BELOW, 'mend', 'spread', 'words', 'drawing', 'papers'];
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: ['units'],
-  model: ['units'],
+  model: ['units', 'tables'],
   standards: ['units', 'tables'],
   books: ['units', 'standards', 'tables'],
   solver: ['units', 'geometry', 'model'],

@@ -44,6 +44,8 @@ export interface Design {
   readonly outside: readonly Outside[];
   readonly bridges: readonly Bridge[];
   readonly evidence: readonly Evidence[];
+  /** Taken apart from the outside: below the innermost layer listed nothing is known yet. */
+  readonly unopened: boolean;
   /** Paths of fields that the file left out and that took a default which can shape the verdict. */
   readonly defaulted: readonly string[];
 }
@@ -52,26 +54,38 @@ export interface Supply {
   readonly kind: 'ac' | 'dc';
   /** Highest voltage of the marked range; for a direct supply its direct voltage. */
   readonly voltage: Known<VoltsRms>;
+  /** Lowest voltage of the marked range. */
+  readonly lowest: Reading<VoltsRms>;
   /** Part of the voltage, 0.1 is 10 %. */
   readonly tolerance: number;
   readonly frequency: Known<Hertz>;
   readonly overvoltageCategory: OvervoltageCategory;
+  /** A stated required withstand voltage, instead of the table's. */
+  readonly transient: Known<VoltsPeak> | null;
 }
 
 export interface Surroundings {
   readonly pollutionDegree: PollutionDegree;
   readonly altitude: Known<Metres>;
   readonly hottestInsulation: Reading<Celsius>;
+  readonly temperature: Temperature;
   readonly impregnation: 'none' | 'varnish' | 'potted';
   /** Covers potting, cemented joints and pollution degree 1. */
   readonly proof: 'tested' | 'none';
 }
 
+/** How the hottest insulation was measured, and in what use. */
+export interface Temperature {
+  readonly method: 'thermocouple' | 'resistance' | 'infrared' | Unknown;
+  readonly condition: 'normal' | 'abnormal';
+}
+
 export interface Converter {
-  readonly mode: 'continuous' | 'discontinuous';
+  readonly mode: ConverterMode | Unknown;
   readonly switchingFrequency: Known<Hertz>;
   readonly reflectedVoltage: Known<VoltsPeak>;
   readonly clampOvershoot: Known<VoltsPeak>;
+  readonly rail: Rail | Unknown;
   /** Part of the switching period that the switch conducts, where the file gives it. */
   readonly duty: number | null;
   /** Null where the file does not give it: the bulk is then taken to be free of ripple. */
@@ -79,6 +93,12 @@ export interface Converter {
   readonly outputs: readonly ConverterOutput[];
   readonly variants: readonly ConverterVariant[];
 }
+
+export type ConverterMode = 'continuous' | 'discontinuous';
+
+/** What the converter is fed from: the rectified mains, or a rail behind a power-factor stage at its own voltage. */
+export type Rail =
+  { readonly kind: 'mains' } | { readonly kind: 'boosted'; readonly voltage: Known<VoltsDc> };
 
 /** The capacitor behind the mains rectifier, at the lowest mains that the device is marked for. */
 export interface BulkCapacitor {
@@ -101,10 +121,19 @@ export interface ConverterVariant {
   readonly name: string;
   readonly outputs: readonly ConverterOutput[];
   readonly switchingFrequency: Known<Hertz> | null;
+  /** Null where the variant states none of its own. */
+  readonly reflectedVoltage: Known<VoltsPeak> | null;
+  readonly clampOvershoot: Known<VoltsPeak> | null;
+  /** Turns of windings that differ from the file's layers, by the winding's id. */
+  readonly turns: Readonly<Record<string, number>>;
 }
 
-export interface WorkingVoltage {
+export interface WorkingVoltage extends GivenVoltage {
   readonly between: readonly [string, string];
+}
+
+/** A working voltage that was measured or stated, of a pair or of one place. */
+export interface GivenVoltage {
   readonly rms: Known<VoltsRms> | null;
   readonly peak: Known<VoltsPeak> | null;
   readonly frequency: Known<Hertz> | null;
@@ -115,6 +144,8 @@ export interface Circuit {
   readonly id: string;
   readonly name: string;
   readonly role: Role;
+  /** Whom a touchable circuit protects; asked by the medical book alone, null where the file does not say. */
+  readonly means: 'patient' | 'operator' | null;
 }
 
 export interface Former {
@@ -127,6 +158,15 @@ export interface Former {
   readonly split: boolean;
   readonly chambers: readonly { readonly width: Known<Nm> }[];
   readonly dividers: readonly Known<Nm>[];
+  /** Gives the length of a turn; null where nobody measured it. */
+  readonly tube: Tube | null;
+}
+
+/** The tube's outer face, on which the first layer lies. */
+export interface Tube {
+  readonly shape: 'round' | 'rectangular';
+  readonly width: Known<Nm>;
+  readonly depth: Known<Nm>;
 }
 
 /** A moulded tube, or one wound from plies. */
@@ -137,8 +177,8 @@ export type Wall =
 export interface Sheet {
   readonly material: string | null;
   readonly plies: number | Unknown;
-  /** Whole tape, for geometry. */
-  readonly plyThickness: Known<Nm> | null;
+  /** Whole tape, for geometry; null: by the material. */
+  readonly plyThickness: Reading<Nm> | null;
   /** Base film, for strength. */
   readonly film: Known<Nm> | null;
   readonly plyWithstand: Withstand | Unknown;
@@ -168,13 +208,15 @@ export type WireKind = 'bare' | 'enamelled' | 'fully-insulated' | 'layer-insulat
 
 export interface Wire {
   readonly kind: WireKind | Unknown;
-  readonly conductor: Known<Nm> | null;
+  readonly conductor: Reading<Nm> | null;
   /** Enamel 1 to 3; fully insulated wire 3 to 9. */
   readonly grade: number | Unknown;
   readonly insulationLayers: 1 | 2 | 3 | Unknown;
   readonly approval: 'wire-annex' | 'none' | Unknown;
   /** Wins over the tables. */
   readonly overallDiameter: Known<Nm> | null;
+  /** What the cover was shown to stand. */
+  readonly withstand: Withstand | Unknown;
   /** Litz: number of strands in one wire, each of `conductor` diameter, and whether it is served. */
   readonly litzStrands: number | null;
   readonly served: boolean;
@@ -229,12 +271,14 @@ export interface WindingLayer {
   readonly kind: 'winding';
   readonly chamber: number;
   readonly winding: string;
-  readonly turns: number;
+  readonly turns: number | Unknown;
   readonly strands: number;
   readonly spread: boolean;
   readonly margins: Margins;
   /** A measured position along x inside the chamber; wins over the margins. */
   readonly extent: { readonly from: Known<Nm>; readonly to: Known<Nm> } | null;
+  /** Lies in the band of the layer before it. */
+  readonly beside: boolean;
 }
 
 export interface TapeLayer extends Sheet {
@@ -282,6 +326,8 @@ export interface Outside {
   readonly clearance: Known<Nm> | null;
   readonly creepage: Known<Nm> | null;
   readonly materialGroup: MaterialGroup | Unknown;
+  /** The voltage at this place, where it is known: it wins here over the pair's. */
+  readonly working: GivenVoltage | null;
 }
 
 export interface Bridge {
@@ -298,6 +344,7 @@ export interface Bridge {
   readonly creepage: Known<Nm> | null;
   readonly throughInsulation: Known<Nm> | null;
   readonly approval: 'none' | 'basic' | 'reinforced' | Unknown;
+  readonly working: GivenVoltage | null;
 }
 
 export interface Evidence {
@@ -308,4 +355,36 @@ export interface Evidence {
   readonly fields: readonly string[];
   /** A picture or file as a data address, or its name. */
   readonly file: string | null;
+  readonly measured: Measured | null;
+  readonly picture: Picture | null;
+}
+
+/** A point of the unturned picture, pixels. */
+export type PicturePoint = readonly [x: number, y: number];
+
+/** What was measured on a photograph, and where. */
+export interface Measured {
+  /** Id of the photograph; null where it was measured otherwise. */
+  readonly photo: string | null;
+  readonly kind: 'distance' | 'diameter' | 'angle' | 'count';
+  readonly points: readonly PicturePoint[];
+  /** Half-width of the picking, pixels. */
+  readonly picked: number | null;
+  /** Millimetres a pixel. */
+  readonly scale: number | null;
+  /** Millimetres, degrees of an angle, or a number; null where nothing could be measured yet. */
+  readonly found: { readonly value: number; readonly plusMinus: number } | null;
+}
+
+/** How a photograph is kept: its size in pixels, how far it is shown turned clockwise, and a known length on it. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  readonly turned: number;
+  readonly scale: {
+    readonly length: Known<Nm>;
+    readonly from: PicturePoint;
+    readonly to: PicturePoint;
+    readonly picked: number;
+  } | null;
 }

@@ -1,10 +1,15 @@
 // Design files for the tests of this room: an ordinary build, and one that uses every field of the format.
 
+import { mm } from '#units/quantity.ts';
 import type { KnownIds } from '#model/read/check-ids.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export const KNOWN: KnownIds = {
   rules: ['iec-62368-1'],
+  plies: new Map([
+    ['polyester-tape-25', mm(0.06)],
+    ['margin-tape', mm(0.06)],
+  ]),
   tapes: ['polyester-tape-25', 'margin-tape'],
   formers: ['phenolic', 'pbt'],
   sleeves: ['ptfe'],
@@ -74,11 +79,20 @@ export const fullFile = (): DesignFile => ({
   ...plainFile(),
   made: '2019',
   notes: 'invented',
-  supply: { kind: 'ac', voltage: 240, tolerance: '10 %', frequency: '50 Hz', overvoltageCategory: 2 },
+  supply: {
+    kind: 'ac',
+    voltage: 240,
+    lowest: '100 V',
+    tolerance: '10 %',
+    frequency: '50 Hz',
+    overvoltageCategory: 2,
+    transient: '2.5 kV',
+  },
   surroundings: {
     pollutionDegree: 2,
     altitude: { value: '2000 m', plusMinus: '100 m' },
     hottestInsulation: '105 °C',
+    temperature: { method: 'thermocouple', condition: 'normal' },
     impregnation: 'potted',
     proof: 'tested',
   },
@@ -87,12 +101,26 @@ export const fullFile = (): DesignFile => ({
     switchingFrequency: '65 kHz',
     reflectedVoltage: '90 V',
     clampOvershoot: '60 V',
+    rail: { kind: 'boosted', voltage: '390 V' },
     duty: 0.4,
     outputs: [{ circuit: 'out', voltage: '12 V' }],
-    variants: [{ name: '5 V', outputs: [{ circuit: 'out', voltage: '5 V' }], switchingFrequency: '70 kHz' }],
+    variants: [
+      {
+        name: '5 V',
+        outputs: [{ circuit: 'out', voltage: '5 V' }],
+        switchingFrequency: '70 kHz',
+        reflectedVoltage: '150 V',
+        clampOvershoot: '40 V',
+        turns: { P: 40 },
+      },
+    ],
   },
   workingVoltages: [
     { between: ['pri', 'out'], rms: '250 V', peak: '520 V', frequency: '65 kHz', basis: 'measured' },
+  ],
+  circuits: [
+    { id: 'pri', name: 'Primary', role: 'mains' },
+    { id: 'out', name: 'Output', role: 'touchable', means: 'patient' },
   ],
   former: {
     height: '5 mm',
@@ -102,6 +130,7 @@ export const fullFile = (): DesignFile => ({
     split: true,
     chambers: [{ width: '12 mm' }, { width: { value: '5 mm', plusMinus: '0.1 mm' } }],
     dividers: ['1 mm'],
+    tube: { shape: 'rectangular', width: '8 mm', depth: '10 mm' },
   },
   core: { bond: 'floating', outerGap: '0.4 mm', wrap },
   parts: [{ id: 'band', bond: 'floating', touches: ['core'] }],
@@ -124,7 +153,13 @@ export const fullFile = (): DesignFile => ({
     {
       id: 'S',
       circuit: 'out',
-      wire: { kind: 'layer-insulated', conductor: '0.5 mm', insulationLayers: 3, approval: 'wire-annex' },
+      wire: {
+        kind: 'layer-insulated',
+        conductor: '0.5 mm',
+        insulationLayers: 3,
+        approval: 'wire-annex',
+        withstand: '6 kV',
+      },
       leads: 'not-judged',
     },
   ],
@@ -163,7 +198,13 @@ export const fullFile = (): DesignFile => ({
       margins: { left: { width: 'unknown' } },
       lead: { exit: 'left', way: 'slot', sleeve: null },
     },
-    { kind: 'winding', winding: 'P', turns: 10 },
+    {
+      kind: 'winding',
+      winding: 'P',
+      turns: 10,
+      margins: { left: { width: '0 mm' }, right: { width: '7 mm' } },
+    },
+    { kind: 'winding', winding: 'S', turns: 4, extent: { from: '6 mm', to: '12 mm' }, beside: true },
   ],
   outside: [
     {
@@ -172,6 +213,7 @@ export const fullFile = (): DesignFile => ({
       clearance: '8 mm',
       creepage: '8.4 mm',
       materialGroup: 'IIIa',
+      working: { rms: '339 V', peak: '560 V', frequency: '65 kHz', basis: 'measured' },
     },
   ],
   bridges: [
@@ -183,6 +225,7 @@ export const fullFile = (): DesignFile => ({
       safetyClass: 'Y1',
       rated: '400 V',
       inSeries: 1,
+      working: { rms: '300 V' },
     },
     { id: 'R1', kind: 'resistor', between: ['pri', 'out'], resistance: '4.7 Mohm', inSeries: 2 },
     {
@@ -202,6 +245,36 @@ export const fullFile = (): DesignFile => ({
       says: 'seen',
       fields: ['layers[1].turnUp', 'layers[4].turns'],
       file: 'coil.jpg',
+      picture: {
+        width: 800,
+        height: 600,
+        turned: 12.5,
+        scale: {
+          length: { value: '12 mm', plusMinus: '0.1 mm' },
+          from: [10, 20],
+          to: [610, 20],
+          picked: 1.5,
+        },
+      },
+    },
+    {
+      id: 'e2',
+      kind: 'measurement',
+      says: 'left margin',
+      fields: ['layers[0].margins.left.width'],
+      measured: {
+        photo: 'e1',
+        kind: 'distance',
+        points: [
+          [10, 30],
+          [160, 30],
+        ],
+        picked: 1.5,
+        scale: 0.02,
+        value: '3 mm',
+        plusMinus: 0.05,
+      },
     },
   ],
+  unopened: true,
 });

@@ -60,7 +60,7 @@ function wallOf(design: Design, stuff: () => StuffId): BuildWall {
 
 function sheetOf(sheet: Sheet, stuff: StuffId): BuildSheet {
   const { plies, plyThickness } = sheet;
-  if (typeof plies !== 'number' || plyThickness === null) throw new Error('a sheet is left open');
+  if (typeof plies !== 'number' || plyThickness?.kind !== 'known') throw new Error('a sheet is left open');
   return { plies, plyThickness: plyThickness.value, stuff };
 }
 
@@ -108,7 +108,7 @@ function layerOf(design: Design, index: number, proven: boolean, stuff: () => St
     ...placed,
     winding: winding.id,
     circuit: winding.circuit,
-    turns,
+    turns: stated<number>(turns),
     strands,
     spread,
     startsAt: start === 'right' ? 'right' : 'left',
@@ -124,7 +124,7 @@ function wireOf(wire: Wire, stuff: StuffId): BuildWire {
   const overall = overallDiameter.value;
   const common = { overall, metal: null, bare: kind === 'bare' };
   if (kind === 'layer-insulated' || kind === 'fully-insulated') {
-    const thickness = nm(Math.round((overall - (conductor?.value ?? 0)) / 2));
+    const thickness = nm(Math.round((overall - (conductor === null ? 0 : length(conductor))) / 2));
     const layers = kind === 'fully-insulated' ? 1 : stated<number>(wire.insulationLayers);
     return { ...common, slumps: false, cover: { thickness, plies: layers === 3 ? null : layers, stuff } };
   }

@@ -27,6 +27,7 @@ export const BENCH = {
 
 export const KNOWN = {
   rules: ['iec-62368-1'],
+  plies: new Map(),
   tapes: ['polyester-tape-25'],
   formers: ['pa66'],
   sleeves: ['ptfe'],

@@ -5,7 +5,7 @@ import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { formerById } from '#standards/materials.ts';
-import type { Design, Layer, Side } from '#model/design.ts';
+import type { Design, Layer, Side, WindingLayer } from '#model/design.ts';
 import { isKnown, type Unknown } from '#model/reading.ts';
 import type {
   Build,
@@ -249,7 +249,7 @@ function fillLayer(
         ...placed,
         winding: winding.id,
         circuit: winding.circuit,
-        turns: layer.turns,
+        turns: turnsOf(filling, design, layer, field, wires, margins),
         strands: layer.strands,
         spread: layer.spread,
         startsAt: startsAt(winding.id),
@@ -279,6 +279,25 @@ function fillLayer(
         inset: { left: layer.inset.left.value, right: layer.inset.right.value },
       };
   }
+}
+
+/** Turns that nobody counted fill one row. */
+function turnsOf(
+  filling: Filling,
+  design: Design,
+  layer: WindingLayer,
+  field: string,
+  wires: ReadonlyMap<string, BuildWire>,
+  margins: Record<Side, BuildMargin>,
+): number {
+  if (typeof layer.turns === 'number') return layer.turns;
+  filling.unknown(`${field}.turns`, 'one full row');
+  const { extent } = layer;
+  const width =
+    extent === null
+      ? design.former.chambers[layer.chamber]!.width.value - margins.left.width - margins.right.width
+      : extent.to.value - extent.from.value;
+  return Math.max(1, Math.floor(width / (wires.get(layer.winding)!.overall * layer.strands)));
 }
 
 /** A name that no circuit, part or other screen has. */

@@ -120,7 +120,9 @@ function roomBeside(design: Design, layer: Layer, wires: ReadonlyMap<string, Bui
   // foil keeps no turns: the narrowest strip is still a screen
   if (layer.kind === 'screen') return nm(Math.max(0, room - 1));
   const perTurn = wires.get(layer.winding)!.overall * layer.strands;
-  const rows = Math.ceil(layer.turns / Math.max(1, Math.floor(room / perTurn)));
-  const needed = Math.ceil(layer.turns / rows) * perTurn;
+  // of turns that nobody counted there is at least one
+  const turns = typeof layer.turns === 'number' ? layer.turns : 1;
+  const rows = Math.ceil(turns / Math.max(1, Math.floor(room / perTurn)));
+  const needed = Math.ceil(turns / rows) * perTurn;
   return nm(Math.max(0, room - needed));
 }

@@ -3,11 +3,12 @@
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
-import { filmBreakdown, sleeveById, tapeById, type Figure } from '#standards/materials.ts';
+import { filmBreakdown, sleeveById, tapeById, type Figure, type Tape } from '#standards/materials.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Margin, Sheet, Sleeve, Withstand } from '#model/design.ts';
 import type { Unknown } from '#model/reading.ts';
 import { isKnown } from '#model/reading.ts';
+import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildSheet, BuildSleeve, StuffId } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';
@@ -37,7 +38,7 @@ export function fillSheet(
   options: FillSheetOptions = {},
 ): BuildSheet {
   const tape = sheet.material === null ? null : tapeById(sheet.material);
-  const plyThickness = sheet.plyThickness?.value ?? tape?.total.value ?? nm(60_000);
+  const plyThickness = plyOf(filling, sheet, tape, field);
   const plies =
     typeof sheet.plies === 'number'
       ? sheet.plies
@@ -57,6 +58,13 @@ export function fillSheet(
     because: why,
   });
   return { plies, plyThickness, stuff };
+}
+
+function plyOf(filling: Filling, { plyThickness }: Sheet, tape: Tape | null, field: string): Nm {
+  if (plyThickness?.kind === 'known') return plyThickness.value;
+  if (tape !== null) return tape.total.value;
+  filling.unknown(`${field}.plyThickness`, `${inMm(UNKNOWN_PLY)} mm a ply`);
+  return UNKNOWN_PLY;
 }
 
 function sheetStrength(

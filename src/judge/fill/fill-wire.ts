@@ -12,7 +12,8 @@ import {
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design, Winding, Wire } from '#model/design.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
-import { nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
+import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
+import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';
 import type { Stuff } from '#judge/grade/stuff.ts';
 
@@ -106,7 +107,7 @@ function fullCover(
 ): BuildWire {
   const grade = typeof wire.grade === 'number' ? wire.grade : null;
   const best = grade === null && filling.unknown(`${field}.grade`, 'the lowest grade, 3') === 'best';
-  const conductor = wire.conductor?.value ?? overall;
+  const conductor = sizeOf(wire) ?? overall;
   const listed = fullyInsulatedWire(conductor, (grade ?? 3) as 3);
   const least = isOutOfRange(listed) ? fullyInsulatedBreakdown(conductor, overall) : listed;
   const breakdown = isOutOfRange(least)
@@ -151,12 +152,17 @@ const coverStuff = (
   because: why,
 });
 
-const metalOf = ({ kind, conductor }: Wire, overall: Nm): Nm | null =>
-  kind === 'litz' || !conductor || conductor.value > overall ? null : conductor.value;
+/** Null where the conductor is not known. */
+const sizeOf = ({ conductor }: Wire): Nm | null => (conductor?.kind === 'known' ? conductor.value : null);
+
+function metalOf(wire: Wire, overall: Nm): Nm | null {
+  const conductor = sizeOf(wire);
+  return wire.kind === 'litz' || conductor === null || conductor > overall ? null : conductor;
+}
 
 /** Half the growth of the diameter; a quarter of the whole where the conductor is not known or not smaller. */
 function coverThickness(overall: Nm, wire: Wire): Nm {
-  const conductor = wire.conductor?.value ?? 0;
+  const conductor = sizeOf(wire) ?? 0;
   const growth = conductor > 0 && conductor < overall ? overall - conductor : overall / 2;
   return nm(Math.max(1, Math.floor(growth / 2)));
 }
@@ -169,7 +175,14 @@ function overallOf(
   if (wire.overallDiameter) {
     return { value: wire.overallDiameter.value, because: because('stated-diameter', { field }) };
   }
-  const conductor = wire.conductor?.value ?? nm(0);
+  const conductor = sizeOf(wire);
+  if (conductor === null) {
+    filling.unknown(`${field}.conductor`, `${inMm(UNKNOWN_WIRE)} mm over all`);
+    return {
+      value: UNKNOWN_WIRE,
+      because: because('unknown-diameter', { field, value: inMm(UNKNOWN_WIRE) }),
+    };
+  }
   const kind = typeof wire.kind === 'string' ? wire.kind : 'enamelled';
   if (kind === 'bare') return { value: conductor, because: because('bare-wire', { field }) };
   if (kind === 'layer-insulated') return insulatedWireOverall(conductor);

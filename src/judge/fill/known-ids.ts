@@ -9,6 +9,7 @@ const ids = (list: readonly { readonly id: string }[]): readonly string[] => lis
 export const knownIds: KnownIds = {
   rules: ruleBookIds,
   tapes: ids(tapes),
+  plies: new Map(tapes.map(({ id, total }) => [id, total.value])),
   formers: ids(formers),
   sleeves: ids(sleeves),
 };

@@ -7,11 +7,13 @@ import type {
   Core,
   Design,
   Former,
+  GivenVoltage,
   Outside,
   OvervoltageCategory,
   PollutionDegree,
   WorkingVoltage,
 } from '#model/design.ts';
+import { buildEvidence } from './build-evidence.ts';
 import { buildLayer } from './build-layer.ts';
 import { buildSheet, buildWall, orOpen } from './build-solid.ts';
 import { buildWinding } from './build-winding.ts';
@@ -34,20 +36,26 @@ export const buildDesign = (read: FileRead): Design => ({
   supply: {
     kind: read.supply.kind,
     voltage: read.supply.voltage,
+    lowest: read.supply.lowest ?? leftOut,
     tolerance: read.supply.tolerance ?? TOLERANCE,
     frequency: read.supply.frequency ?? FREQUENCY,
     overvoltageCategory: (read.supply.overvoltageCategory ?? CATEGORY) as OvervoltageCategory,
+    transient: read.supply.transient ?? null,
   },
   surroundings: {
     pollutionDegree: (read.surroundings?.pollutionDegree ?? POLLUTION) as PollutionDegree,
     altitude: read.surroundings?.altitude ?? ALTITUDE,
     hottestInsulation: read.surroundings?.hottestInsulation ?? leftOut,
+    temperature: {
+      method: orOpen(read.surroundings?.temperature?.method),
+      condition: read.surroundings?.temperature?.condition ?? 'normal',
+    },
     impregnation: read.surroundings?.impregnation ?? 'none',
     proof: read.surroundings?.proof ?? 'none',
   },
   converter: read.converter ? buildConverter(read.converter) : null,
   workingVoltages: (read.workingVoltages ?? []).map(buildWorkingVoltage),
-  circuits: read.circuits.map(({ id, name = id, role }) => ({ id, name, role })),
+  circuits: read.circuits.map(({ id, name = id, role, means = null }) => ({ id, name, role, means })),
   former: buildFormer(read.former),
   core: buildCore(read.core),
   parts: (read.parts ?? []).map(({ id, bond = 'floating', touches = [] }) => ({ id, bond, touches })),
@@ -55,13 +63,8 @@ export const buildDesign = (read: FileRead): Design => ({
   layers: read.layers.map(buildLayer),
   outside: (read.outside ?? []).map(buildOutside),
   bridges: (read.bridges ?? []).map(buildBridge),
-  evidence: (read.evidence ?? []).map(({ id, kind, says = '', fields = [], file = null }) => ({
-    id,
-    kind,
-    says,
-    fields,
-    file,
-  })),
+  evidence: (read.evidence ?? []).map(buildEvidence),
+  unopened: read.unopened ?? false,
   defaulted: defaultedIn(read),
 });
 
@@ -69,16 +72,25 @@ type Each<K extends keyof FileRead> = NonNullable<FileRead[K]> extends readonly 
 
 const buildConverter = (read: NonNullable<FileRead['converter']>): Converter => ({
   ...read,
+  mode: orOpen(read.mode),
+  rail: orOpen(read.rail),
   duty: read.duty ?? null,
   bulk: read.bulk ?? null,
   variants: (read.variants ?? []).map((variant) => ({
     ...variant,
     switchingFrequency: variant.switchingFrequency ?? null,
+    reflectedVoltage: variant.reflectedVoltage ?? null,
+    clampOvershoot: variant.clampOvershoot ?? null,
+    turns: variant.turns ?? {},
   })),
 });
 
 const buildWorkingVoltage = (read: Each<'workingVoltages'>): WorkingVoltage => ({
   between: read.between,
+  ...buildGiven(read),
+});
+
+const buildGiven = (read: Omit<Each<'workingVoltages'>, 'between'>): GivenVoltage => ({
   rms: read.rms ?? null,
   peak: read.peak ?? null,
   frequency: read.frequency ?? null,
@@ -93,6 +105,7 @@ const buildFormer = (read: FileRead['former']): Former => ({
   split: read.split ?? false,
   chambers: read.chambers,
   dividers: read.dividers ?? [],
+  tube: read.tube ?? null,
 });
 
 const buildCore = (read: FileRead['core']): Core => ({
@@ -107,6 +120,7 @@ const buildOutside = (read: Each<'outside'>): Outside => ({
   clearance: read.clearance ?? null,
   creepage: read.creepage ?? null,
   materialGroup: orOpen(read.materialGroup),
+  working: read.working ? buildGiven(read.working) : null,
 });
 
 const buildBridge = (read: Each<'bridges'>): Bridge => ({
@@ -122,6 +136,7 @@ const buildBridge = (read: Each<'bridges'>): Bridge => ({
   creepage: read.creepage ?? null,
   throughInsulation: read.throughInsulation ?? null,
   approval: orOpen(read.approval),
+  working: read.working ? buildGiven(read.working) : null,
 });
 
 function defaultedIn({ supply, surroundings = {} }: FileRead): readonly string[] {

@@ -2,7 +2,7 @@
 
 import { unreachable } from '#units/unreachable.ts';
 import type { Layer, ScreenLayer } from '#model/design.ts';
-import { buildInset, buildMargins, buildSheet } from './build-solid.ts';
+import { buildInset, buildMargins, buildSheet, orOpen } from './build-solid.ts';
 import { buildLead } from './build-winding.ts';
 import type { FileRead } from '#model/schema/schema.ts';
 
@@ -13,8 +13,9 @@ export function buildLayer(read: LayerRead): Layer {
   const margins = buildMargins(read.margins);
   switch (read.kind) {
     case 'winding': {
-      const { winding, turns, strands = 1, spread = true, extent = null } = read;
-      return { kind: 'winding', chamber, winding, turns, strands, spread, margins, extent };
+      const { winding, strands = 1, spread = true, extent = null, beside = false } = read;
+      const turns = orOpen(read.turns);
+      return { kind: 'winding', chamber, winding, turns, strands, spread, margins, extent, beside };
     }
     case 'tape': {
       const { bonded = false, cemented = false, turnUp = null } = read;

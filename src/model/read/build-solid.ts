@@ -17,10 +17,16 @@ export const orOpen = <T>(value: T | 'unknown' | undefined): T | Unknown =>
 export const buildSheet = (read: Read<typeof sheet>): Sheet => ({
   material: read.material ?? null,
   plies: orOpen(read.plies),
-  plyThickness: read.plyThickness ?? null,
+  plyThickness: plyOf(read),
   film: read.film ?? null,
   plyWithstand: read.plyWithstand ?? leftOut,
 });
+
+/** A named tape has the thickness of its table where nobody measured it. */
+const plyOf = ({ material, plyThickness }: Read<typeof sheet>): Sheet['plyThickness'] =>
+  plyThickness === undefined || (plyThickness.kind === 'unknown' && material !== undefined)
+    ? null
+    : plyThickness;
 
 export function buildWall(read: Read<typeof wall>): Wall | Unknown {
   if (read.kind === 'plies') return { kind: 'plies', ...buildSheet(read.plies) };

@@ -29,6 +29,7 @@ const buildWire = (read: WindingRead['wire']): Wire => ({
   overallDiameter: read.overallDiameter ?? null,
   litzStrands: read.litzStrands ?? null,
   served: read.served ?? false,
+  withstand: read.withstand ?? leftOut,
 });
 
 function buildLeads(read: WindingRead['leads']): WindingLeads | 'not-judged' | Unknown {

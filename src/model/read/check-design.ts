@@ -3,9 +3,11 @@
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
 import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
+import { checkContradictions } from './check-contradictions.ts';
 import { checkLayers } from './check-layers.ts';
 import { checkWindings } from './check-windings.ts';
 import type { BulkCapacitor, Design, Supply } from '#model/design.ts';
+import { isKnown } from '#model/reading.ts';
 
 /** Ids that mean something of their own where a conductor is named. */
 const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];
@@ -15,9 +17,11 @@ export function checkDesign(design: Design, known: KnownIds): readonly BadInput[
     ...oneOf(['rules'], design.rules, known.rules, 'rule book'),
     ...checkIds(design),
     ...checkReferences(design),
+    ...checkSupply(design.supply),
     ...checkFormer(design, known),
     ...checkWindings(design, known),
     ...checkLayers(design, known),
+    ...checkContradictions(design),
   ];
 }
 
@@ -67,9 +71,17 @@ function checkReferences(design: Design): readonly BadInput[] {
     ]),
     ...(design.converter ? outputs(['converter', 'outputs'], design.converter.outputs, circuits) : []),
     ...(design.converter?.bulk ? bulk(design.converter.bulk, design.supply) : []),
-    ...(design.converter?.variants ?? []).flatMap((variant, i) =>
-      outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
-    ),
+    ...(design.converter?.variants ?? []).flatMap((variant, i) => [
+      ...outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
+      ...Object.keys(variant.turns).flatMap((id) =>
+        oneOf(
+          ['converter', 'variants', i, 'turns', id],
+          id,
+          design.windings.map((winding) => winding.id),
+          'winding',
+        ),
+      ),
+    ]),
     ...(typeof bond === 'string'
       ? oneOf(['core', 'bond'], bond, ['floating', ...circuits], 'circuit, or "floating"')
       : []),
@@ -97,6 +109,11 @@ function checkReferences(design: Design): readonly BadInput[] {
     ),
   ];
 }
+
+const checkSupply = ({ voltage, lowest }: Supply): readonly BadInput[] =>
+  isKnown(lowest) && lowest.value > voltage.value
+    ? [badField(['supply', 'lowest'], `${lowest.value} V`, `at most the highest marked, ${voltage.value} V`)]
+    : [];
 
 function bulk({ lowestMains, efficiency }: BulkCapacitor, { kind, voltage }: Supply): readonly BadInput[] {
   const at: Keys = ['converter', 'bulk'];

@@ -3,9 +3,10 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
-import { checkSheet, oneOf, type Keys, type KnownIds } from './check-ids.ts';
+import { beyondMatter, checkSheet, oneOf, type Keys, type KnownIds } from './check-ids.ts';
+import { checkBeside } from './check-beside.ts';
 import { checkLead } from './check-windings.ts';
-import type { Design, Layer, Margin, ScreenLayer, Side, WindingLayer } from '#model/design.ts';
+import type { Design, Layer, Margin, ScreenLayer, Side, TapeLayer, WindingLayer } from '#model/design.ts';
 import { isKnown, type Known } from '#model/reading.ts';
 
 export function checkLayers(design: Design, known: KnownIds): readonly BadInput[] {
@@ -17,10 +18,19 @@ export function checkLayers(design: Design, known: KnownIds): readonly BadInput[
       ...checkWidth(keys, layer, design),
       ...checkBlocks(keys, layer, known),
       ...(layer.kind === 'winding' ? oneOf([...keys, 'winding'], layer.winding, windings, 'winding') : []),
+      ...(layer.kind === 'winding' && layer.beside ? checkBeside(design, i) : []),
       ...(layer.kind === 'tape' ? checkSheet(keys, layer, known) : []),
+      ...(layer.kind === 'tape' ? checkTurnUp(keys, layer, design) : []),
       ...(layer.kind === 'screen' ? checkScreen(keys, layer, circuits, known) : []),
     ];
   });
+}
+
+/** Edges can be turned up to the rim and no further. */
+function checkTurnUp(keys: Keys, { turnUp }: TapeLayer, { former }: Design): readonly BadInput[] {
+  if (turnUp === null || turnUp.value <= former.height.value) return [];
+  const most = `no more than the flange is high, ${shown(former.height.value)}`;
+  return [badField([...keys, 'turnUp'], shown(turnUp.value), most)];
 }
 
 function checkWidth(keys: Keys, layer: Layer, design: Design): readonly BadInput[] {
@@ -82,14 +92,16 @@ const lowest = (reading: Known<Nm>): Nm => nm(reading.value - reading.plusMinus)
 const shown = (value: Nm): string => `${value / 1e6} mm`;
 
 const checkBlocks = (keys: Keys, layer: Layer, known: KnownIds): readonly BadInput[] =>
-  (['left', 'right'] as const).flatMap((side) =>
-    oneOf(
-      [...keys, 'margins', side, 'material'],
-      layer.margins[side].material,
-      [...known.tapes, ...known.formers],
-      'tape or former',
-    ),
-  );
+  (['left', 'right'] as const).flatMap((side) => {
+    const at: Keys = [...keys, 'margins', side];
+    const { material, moulded, height, withstand } = layer.margins[side];
+    // a block wound of tape is stated by its turns, a moulded one by its height
+    const turn = material === null ? null : (known.plies.get(material) ?? null);
+    return [
+      ...oneOf([...at, 'material'], material, [...known.tapes, ...known.formers], 'tape or former'),
+      ...beyondMatter([...at, 'withstand'], withstand, moulded ? (height?.value ?? null) : turn),
+    ];
+  });
 
 const checkScreen = (
   keys: Keys,

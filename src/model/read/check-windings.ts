@@ -2,10 +2,11 @@
 
 import type { BadInput } from './bad-input.ts';
 import { badField } from './bad-field.ts';
-import { oneOf, type Keys, type KnownIds } from './check-ids.ts';
+import { beyondMatter, oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import type { Design, Lead, Sleeve, Wire } from '#model/design.ts';
 import { linkGaps } from './link-gaps.ts';
-import type { Unknown } from '#model/reading.ts';
+import { isKnown, type Unknown } from '#model/reading.ts';
+import { nm } from '#units/quantity.ts';
 
 export function checkWindings(design: Design, known: KnownIds): readonly BadInput[] {
   const circuits = design.circuits.map(({ id }) => id);
@@ -43,21 +44,31 @@ export const checkLead = (keys: Keys, lead: Lead | Unknown, known: KnownIds): re
 const checkSleeve = (keys: Keys, sleeve: Sleeve | null | Unknown, known: KnownIds): readonly BadInput[] =>
   sleeve === null || 'kind' in sleeve
     ? []
-    : oneOf([...keys, 'material'], sleeve.material, known.sleeves, 'sleeve');
+    : [
+        ...oneOf([...keys, 'material'], sleeve.material, known.sleeves, 'sleeve'),
+        ...beyondMatter(
+          [...keys, 'withstand'],
+          sleeve.withstand,
+          isKnown(sleeve.wall) ? sleeve.wall.value : null,
+        ),
+      ];
 
 function checkWire(keys: Keys, wire: Wire): readonly BadInput[] {
   const { kind, grade, conductor, overallDiameter } = wire;
   const faults: BadInput[] = [];
   if (conductor === null && overallDiameter === null)
     faults.push(badField([...keys, 'conductor'], undefined, 'a conductor diameter or an overall diameter'));
-  if (conductor !== null && overallDiameter !== null && overallDiameter.value < conductor.value)
-    faults.push(
-      badField(
-        [...keys, 'overallDiameter'],
-        millimetres(overallDiameter.value),
-        'no less than the conductor',
-      ),
-    );
+  if (conductor?.kind === 'known' && overallDiameter !== null) {
+    const growth = nm(overallDiameter.value - conductor.value);
+    const covered = kind === 'layer-insulated' || kind === 'fully-insulated';
+    const found = millimetres(overallDiameter.value);
+    if (growth < 0 || (covered && growth === 0)) {
+      const least = covered
+        ? 'more than the conductor, for its cover has a thickness'
+        : 'no less than the conductor';
+      faults.push(badField([...keys, 'overallDiameter'], found, least));
+    } else faults.push(...beyondMatter([...keys, 'withstand'], wire.withstand, nm(Math.floor(growth / 2))));
+  }
   const grades = gradesOf(kind);
   if (typeof grade === 'number' && (grade < grades.from || grade > grades.to))
     faults.push(

@@ -4,6 +4,7 @@
 import type { Quantity } from '#units/quantity.ts';
 import { dimension, type DimensionName, type QuantityOf } from '#model/schema/dimension.ts';
 import { quantityNumber, quantityText, type QuantityText } from './quantity-text.ts';
+import { wireGauge } from './wire-gauge.ts';
 import { unknown, type Known, type Reading } from '#model/reading.ts';
 
 export interface QuantityField<D extends DimensionName = DimensionName> {
@@ -11,6 +12,8 @@ export interface QuantityField<D extends DimensionName = DimensionName> {
   /** 0 itself is refused. */
   readonly aboveZero: boolean;
   readonly mayBeUnknown: boolean;
+  /** A wire gauge such as "28 AWG" is taken too. */
+  readonly mayBeGauge?: boolean;
 }
 
 export interface FieldFault {
@@ -37,8 +40,9 @@ export function quantityField<D extends DimensionName>(
 export function expectedOf(field: QuantityField): string {
   const { word, range, example, units } = dimension(field.dimension);
   const bounds = field.aboveZero ? `above ${range.replace(/^0 to /, '0, up to ')}` : `from ${range}`;
+  const gauge = field.mayBeGauge ? ', or a wire gauge such as "28 AWG"' : '';
   const open = field.mayBeUnknown ? ', or "unknown"' : '';
-  return `${word} ${bounds} such as "${example}" (units ${[...new Set(units.values())].join(', ')})${open}`;
+  return `${word} ${bounds} such as "${example}" (units ${[...new Set(units.values())].join(', ')})${gauge}${open}`;
 }
 
 function interval<D extends DimensionName>(
@@ -64,6 +68,8 @@ function interval<D extends DimensionName>(
 }
 
 function numberOf(input: unknown, field: QuantityField, asDifference: boolean): QuantityText {
+  const gauge = field.mayBeGauge && !asDifference && typeof input === 'string' ? wireGauge(input) : null;
+  if (gauge !== null) return { kind: 'value', value: gauge };
   if (typeof input === 'string') return quantityText(input, field.dimension, asDifference);
   if (typeof input === 'number') return quantityNumber(input, field.dimension, asDifference);
   return { kind: 'bad', why: input === undefined ? 'there is nothing' : 'neither text nor a number' };

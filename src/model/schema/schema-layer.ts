@@ -2,20 +2,24 @@
 
 import * as z from 'zod';
 import { screenLead } from './schema-winding.ts';
-import { count, flag, id, quantity, record } from './schema-leaf.ts';
+import { count, countOrUnknown, flag, id, quantity, record } from './schema-leaf.ts';
 import { inset, margins, sheet, sheetFields } from './schema-solid.ts';
 
 const chamber = count(0, 15).optional();
+
+/** Of one layer. */
+export const MOST_TURNS = 20_000;
 
 const windingLayer = record({
   kind: z.literal('winding'),
   chamber,
   winding: id,
-  turns: count(1, 20_000),
+  turns: countOrUnknown(1, MOST_TURNS),
   strands: count(1, 64).optional(),
   spread: flag.optional(),
   margins: margins.optional(),
   extent: record({ from: quantity('length'), to: quantity('length') }).optional(),
+  beside: flag.optional(),
 });
 
 const tapeLayer = record({

@@ -12,6 +12,8 @@ z.config({ jitless: true });
 export type QuantityInput =
   string | number | { readonly value: string | number; readonly plusMinus?: string | number | undefined };
 
+const leaves = new Map<string, z.ZodType>();
+
 /** A quantity that must be known. */
 export const quantity = <D extends DimensionName>(
   dimension: D,
@@ -22,16 +24,24 @@ export const quantity = <D extends DimensionName>(
 /** A quantity that may be `"unknown"`. */
 export const reading = <D extends DimensionName>(
   dimension: D,
+  aboveZero = false,
 ): z.ZodType<Reading<QuantityOf[D]>, QuantityInput> =>
-  leaf({ dimension, aboveZero: false, mayBeUnknown: true }) as z.ZodType<
-    Reading<QuantityOf[D]>,
+  leaf({ dimension, aboveZero, mayBeUnknown: true }) as z.ZodType<Reading<QuantityOf[D]>, QuantityInput>;
+
+/** A diameter of metal, which may be a wire gauge. */
+export const wireSize = (): z.ZodType<Reading<QuantityOf['length']>, QuantityInput> =>
+  leaf({ dimension: 'length', aboveZero: true, mayBeUnknown: true, mayBeGauge: true }) as z.ZodType<
+    Reading<QuantityOf['length']>,
     QuantityInput
   >;
 
-const leaves = new Map<string, z.ZodType>();
-
 function leaf(field: QuantityField): z.ZodType {
-  const id = field.dimension + (field.aboveZero ? 'AboveZero' : '') + (field.mayBeUnknown ? 'OrUnknown' : '');
+  const id = [
+    field.dimension,
+    field.aboveZero ? 'AboveZero' : '',
+    field.mayBeGauge ? 'OrGauge' : '',
+    field.mayBeUnknown ? 'OrUnknown' : '',
+  ].join('');
   const made = leaves.get(id) ?? quantityLeaf(field).meta({ id, ...quantityForm(expectedOf(field)) });
   leaves.set(id, made);
   return made;
@@ -77,6 +87,14 @@ export const flag = z.boolean({ error: 'true or false' });
 export const text = (longest: number) => {
   const error = `a text of at most ${longest} characters`;
   return z.string({ error }).max(longest, { error });
+};
+
+/** A part of a whole, also as a text in percent. */
+export const share = (highest: number, example: string) => {
+  const error = `a number from 0 to ${highest}, ${example}`;
+  const part = z.number({ error }).min(0, { error }).max(highest, { error });
+  const percent = z.string().regex(/^\s*\d{1,3}(?:\.\d{1,6})?\s*%\s*$/);
+  return z.union([part, percent.transform((text) => Number.parseFloat(text) / 100).pipe(part)], { error });
 };
 
 export const LONG_TEXT = 2_000;

@@ -63,7 +63,7 @@ function withoutShape(input: unknown): { readonly shape: unknown; readonly plain
 export const sheetFields = {
   material: id.optional(),
   plies: countOrUnknown(1, MOST_PLIES),
-  plyThickness: quantity('length', true).optional(),
+  plyThickness: reading('length', true).optional(),
   film: quantity('length', true).optional(),
   plyWithstand: withstand.optional(),
 };

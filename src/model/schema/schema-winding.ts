@@ -1,18 +1,30 @@
 // Schemas of windings: their wire, their leads, the links between the parts of a split winding.
 
 import * as z from 'zod';
-import { choice, count, flag, id, list, quantity, reading, record, UNKNOWN } from './schema-leaf.ts';
-import { sideOrUnknown, sleeve } from './schema-solid.ts';
+import {
+  choice,
+  count,
+  flag,
+  id,
+  list,
+  quantity,
+  reading,
+  record,
+  UNKNOWN,
+  wireSize,
+} from './schema-leaf.ts';
+import { sideOrUnknown, sleeve, withstand } from './schema-solid.ts';
 
 const wire = record({
   kind: choice('bare', 'enamelled', 'fully-insulated', 'layer-insulated', 'litz', 'unknown').optional(),
-  conductor: quantity('length', true).optional(),
+  conductor: wireSize().optional(),
   grade: z.union([count(1, 9), UNKNOWN], { error: 'a whole number from 1 to 9, or "unknown"' }).optional(),
   insulationLayers: z
     .union([z.literal(1), z.literal(2), z.literal(3), UNKNOWN], { error: '1, 2, 3 or "unknown"' })
     .optional(),
   approval: choice('wire-annex', 'none', 'unknown').optional(),
   overallDiameter: quantity('length', true).optional(),
+  withstand: withstand.optional(),
   litzStrands: count(1, 20_000).optional(),
   served: flag.optional(),
 });

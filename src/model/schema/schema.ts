@@ -3,8 +3,10 @@
 
 import type * as z from 'zod';
 import * as around from './schema-around.ts';
+import { converter } from './schema-converter.ts';
+import { evidence } from './schema-evidence.ts';
 import { layer } from './schema-layer.ts';
-import { choice, id, list, LONG_TEXT, record, SHORT_TEXT, text } from './schema-leaf.ts';
+import { choice, flag, id, list, LONG_TEXT, record, SHORT_TEXT, text } from './schema-leaf.ts';
 import { winding } from './schema-winding.ts';
 
 export const FORMAT = 'layerwright-design/1';
@@ -18,7 +20,7 @@ export const schema = record({
   rules: id,
   supply: around.supply,
   surroundings: around.surroundings.optional(),
-  converter: around.converter.optional(),
+  converter: converter.optional(),
   workingVoltages: list(around.workingVoltage, 0, 400, 'working voltages').optional(),
   circuits: list(around.circuit, 0, 32, 'circuits'),
   former: around.former,
@@ -28,7 +30,8 @@ export const schema = record({
   layers: list(layer, 0, 400, 'layers'),
   outside: list(around.outside, 0, 64, 'entries').optional(),
   bridges: list(around.bridge, 0, 64, 'bridges').optional(),
-  evidence: list(around.evidence, 0, 400, 'pieces of evidence').optional(),
+  evidence: list(evidence, 0, 400, 'pieces of evidence').optional(),
+  unopened: flag.optional(),
 });
 
 /** A design file as it stands in JSON. */

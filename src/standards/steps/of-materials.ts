@@ -42,6 +42,8 @@ export interface MaterialSteps {
   };
   readonly 'bare-wire': { readonly field: string };
   readonly 'stated-diameter': { readonly field: string };
+  /** Nobody knows it; `value` in mm is what it is counted as. */
+  readonly 'unknown-diameter': { readonly field: string; readonly value: number };
   readonly 'wire-cover': { readonly winding: string; readonly layers: number };
   readonly 'full-cover': {
     readonly winding: string;

@@ -6,6 +6,7 @@
 
 import type { Design, Layer, Margin, Wire } from '#model/design.ts';
 import { isKnown } from '#model/reading.ts';
+import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import { because, type Because } from '#standards/because.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { tapeById } from '#standards/materials.ts';
@@ -90,7 +91,9 @@ function faceOf(design: Design, index: number): Face | null {
   const free = chamber - widthOf(layer.margins.left) - widthOf(layer.margins.right);
   const wire = sizesOf(winding.wire);
   const wound =
-    wire === null || layer.spread ? free : Math.min(free, layer.turns * layer.strands * wire.overall);
+    wire === null || layer.spread || typeof layer.turns !== 'number'
+      ? free
+      : Math.min(free, layer.turns * layer.strands * wire.overall);
   return { circuit: winding.circuit, width: wound, setBack: wire === null ? 0 : setBackOf(wire) };
 }
 
@@ -106,7 +109,7 @@ function sizesOf({
   overallDiameter,
   grade,
 }: Wire): { readonly bare: Nm; readonly overall: Nm } | null {
-  if (conductor === null) return null;
+  if (conductor?.kind !== 'known') return null;
   const bare = conductor.value;
   if (overallDiameter !== null) return { bare, overall: overallDiameter.value };
   const found = roundWire(bare, typeof grade === 'number' && grade <= 3 ? (grade as 1 | 2 | 3) : 1);
@@ -117,6 +120,7 @@ function sizesOf({
 function tapeThickness(layer: Layer): number {
   if (layer.kind !== 'tape') return 0;
   const listed = layer.material === null ? null : tapeById(layer.material);
-  const ply = layer.plyThickness?.value ?? listed?.total.value ?? 0;
+  const stated = layer.plyThickness?.kind === 'known' ? layer.plyThickness.value : null;
+  const ply = stated ?? listed?.total.value ?? UNKNOWN_PLY;
   return ply * (typeof layer.plies === 'number' ? layer.plies : 1);
 }

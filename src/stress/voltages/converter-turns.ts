@@ -23,7 +23,8 @@ export interface Primary {
 export function woundCircuits(design: Design): ReadonlyMap<string, WoundCircuit> {
   const turns = new Map<string, number>();
   for (const layer of design.layers) {
-    if (layer.kind === 'winding') turns.set(layer.winding, (turns.get(layer.winding) ?? 0) + layer.turns);
+    if (layer.kind !== 'winding' || typeof layer.turns !== 'number') continue;
+    turns.set(layer.winding, (turns.get(layer.winding) ?? 0) + layer.turns);
   }
   const wound = design.circuits.map(({ id }): [string, WoundCircuit] => {
     const windings = design.windings

@@ -85,7 +85,7 @@ export function voltageBetweenPlaces(run: Run, a: Potential, b: Potential): Plac
 function layersOf(design: Design, winding: string): PlacedWinding['layers'] {
   let from = 0;
   return design.layers.flatMap((layer, index) => {
-    if (layer.kind !== 'winding' || layer.winding !== winding) return [];
+    if (layer.kind !== 'winding' || layer.winding !== winding || typeof layer.turns !== 'number') return [];
     const held = { layer: index, from, to: from + layer.turns };
     from = held.to;
     return [held];

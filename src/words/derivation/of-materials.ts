@@ -35,6 +35,7 @@ export const materialWordsOf: WordsFor<MaterialSteps> = {
     return [row('wire', text, mm(value), weakest(why))];
   },
   'bare-wire': () => [row('wire', 'bare: nothing of it insulates')],
+  'unknown-diameter': ({ values }) => [row('wire', 'not known, counted as', mm(values.value), 'house-rule')],
   'stated-diameter': () => [row('wire', 'overall diameter as the file states it', '', 'stated')],
   'wire-cover': ({ values }) => [
     row('cover', `of ${values.winding}, ${values.layers === 1 ? 'one layer' : `${values.layers} layers`}`),

@@ -11,7 +11,7 @@ import type {
   WindingLayer,
   Wire,
 } from '#model/design.ts';
-import { isKnown, type Known, type Reading } from '#model/reading.ts';
+import { isKnown, type Known, type Reading, type Unknown } from '#model/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
@@ -77,7 +77,7 @@ function windingWords(design: Design, layer: WindingLayer, fit: LayerFit | null)
   const circuit = design.circuits.find(({ id }) => id === winding?.circuit);
   const alone = design.windings.filter((other) => other.circuit === winding?.circuit).length <= 1;
   const name = circuit === undefined ? layer.winding : circuit.name || circuit.id;
-  const turns = layer.turns === 1 ? 'one turn' : `${layer.turns} turns`;
+  const turns = turnWords(layer.turns);
   const parts = [
     winding === undefined ? '' : wireWords(winding.wire),
     layer.strands > 1 ? `${layer.strands} wires side by side` : '',
@@ -93,10 +93,17 @@ function windingWords(design: Design, layer: WindingLayer, fit: LayerFit | null)
   };
 }
 
+/** `60 turns`, `one turn`, `turns unknown`. */
+export function turnWords(turns: number | Unknown): string {
+  if (typeof turns !== 'number') return 'turns unknown';
+  return turns === 1 ? 'one turn' : `${turns} turns`;
+}
+
 export function wireWords(wire: Wire): string {
   const kind = typeof wire.kind === 'string' ? KINDS[wire.kind] : 'wire of unknown kind';
-  const size = wire.conductor ?? wire.overallDiameter;
-  return size === null ? kind : `${kind} ${reading(size)}`;
+  const size = wire.conductor?.kind === 'known' ? wire.conductor : wire.overallDiameter;
+  if (size === null || !isKnown(size)) return `${kind}, size unknown`;
+  return `${kind} ${reading(size)}`;
 }
 
 const KINDS = {
@@ -107,7 +114,8 @@ const KINDS = {
   litz: 'litz',
 } as const;
 
-function rowWords(turns: number, { rows, turnsPerRow }: LayerFit): string {
+function rowWords(turns: number | Unknown, { rows, turnsPerRow }: LayerFit): string {
+  if (typeof turns !== 'number') return '';
   if (rows === 1) return 'one row';
   const last = turns - (rows - 1) * turnsPerRow;
   if (rows === 2) return `two rows: ${turnsPerRow} and ${last}`;
@@ -136,7 +144,8 @@ const isZero = (length: Reading<Nm>): boolean =>
 
 const pliesOf = ({ plies, plyThickness }: Pick<TapeLayer, 'plies' | 'plyThickness'>): string => {
   const count = typeof plies !== 'number' ? 'plies unknown' : plies === 1 ? 'one ply' : `${plies} plies`;
-  return plyThickness === null ? count : `${count} of ${reading(plyThickness)}`;
+  if (plyThickness === null) return count;
+  return isKnown(plyThickness) ? `${count} of ${reading(plyThickness)}` : `${count} of unknown thickness`;
 };
 
 function tapeWords(layer: TapeLayer): string {

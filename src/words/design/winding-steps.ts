@@ -17,7 +17,7 @@ import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import { capitalised } from '#words/verdict/answer-words.ts';
-import { layerWords, reading, wireWords } from './layer-words.ts';
+import { layerWords, reading, turnWords, wireWords } from './layer-words.ts';
 import { dimension } from '#words/text/number-words.ts';
 import { materialWords } from './material-words.ts';
 
@@ -87,7 +87,7 @@ function windingStep(
       ...chamber,
       ...marginLines(layer.margins),
       ...(own[0] === index ? [leadLine(winding, 'start')] : []),
-      `${layer.turns} turns of ${wireWords(winding.wire)}${strands}${full}, ${layer.spread ? 'spread over the width' : 'close together'}.`,
+      `${capitalised(turnWords(layer.turns))} of ${wireWords(winding.wire)}${strands}${full}, ${layer.spread ? 'spread over the width' : 'close together'}.`,
       ...place,
       ...(winding.anchored ? ['Hold the first and the last turn down.'] : []),
       ...(own.at(-1) === index ? [leadLine(winding, 'finish')] : []),

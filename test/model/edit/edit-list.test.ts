@@ -50,10 +50,10 @@ describe('edits of a list', () => {
 
   it('should refuse places that the list does not have, and what is no list', () => {
     const doc = fullFile();
-    expect(() => insertAt(doc, 'layers', 6, turn)).toThrow(RangeError);
-    expect(() => removeAt(doc, 'layers', 5)).toThrow(RangeError);
+    expect(() => insertAt(doc, 'layers', doc.layers.length + 1, turn)).toThrow(RangeError);
+    expect(() => removeAt(doc, 'layers', doc.layers.length)).toThrow(RangeError);
     expect(() => removeAt(doc, 'layers', 0.5)).toThrow(RangeError);
-    expect(() => moveItem(doc, 'layers', 0, 5)).toThrow(RangeError);
+    expect(() => moveItem(doc, 'layers', 0, doc.layers.length)).toThrow(RangeError);
     expect(() => removeAt(doc, 'former', 0)).toThrow(RangeError);
   });
 });

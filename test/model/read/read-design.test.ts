@@ -8,6 +8,13 @@ import { fullFile, KNOWN, plainFile } from '#test/model/sample-files.ts';
 const LEFT_OUT = { kind: 'unknown', leftOut: true };
 const SAID = { kind: 'unknown', leftOut: false };
 
+const OLD_CONVERTER = {
+  switchingFrequency: '65 kHz',
+  reflectedVoltage: '90 V',
+  clampOvershoot: '60 V',
+  outputs: [{ circuit: 'out', voltage: '12 V' }],
+};
+
 function read(file: DesignFile): Design {
   const answer = readDesign(file, KNOWN);
   if (answer.kind === 'bad') throw new Error(answer.faults.map((fault) => fault.says).join('\n'));
@@ -96,6 +103,68 @@ describe('readDesign', () => {
       lead: { at: LEFT_OUT, exit: 'left', sleeve: null },
     });
     expect(design.bridges[0]).toMatchObject({ capacitance: { value: 1e-9 }, approval: LEFT_OUT });
+  });
+
+  it('should read what the format gained, each field under its own name', () => {
+    const design = read(fullFile());
+    expect(design.supply).toMatchObject({ lowest: { value: 100 }, transient: { value: 2500 } });
+    expect(design.surroundings.temperature).toEqual({ method: 'thermocouple', condition: 'normal' });
+    expect(design.converter).toMatchObject({
+      mode: 'continuous',
+      rail: { kind: 'boosted', voltage: { value: 390 } },
+      variants: [{ reflectedVoltage: { value: 150 }, clampOvershoot: { value: 40 }, turns: { P: 40 } }],
+    });
+    expect(design.circuits.map(({ means }) => means)).toEqual([null, 'patient']);
+    expect(design.former.tube).toMatchObject({ shape: 'rectangular', width: { value: 8_000_000 } });
+    expect(design.layers[5]).toMatchObject({ beside: true });
+    expect(design.outside[0]?.working).toMatchObject({ rms: { value: 339 }, basis: 'measured' });
+    expect(design.bridges[0]?.working).toMatchObject({ rms: { value: 300 }, peak: null, basis: 'stated' });
+    expect(design.evidence[1]?.measured).toMatchObject({ photo: 'e1', found: { value: 3, plusMinus: 0.05 } });
+    expect(design.evidence[0]?.picture).toMatchObject({ turned: 12.5, scale: { picked: 1.5 } });
+    expect(design.unopened).toBe(true);
+  });
+
+  it('should leave open what a file of before does not say', () => {
+    const design = read({ ...plainFile(), converter: OLD_CONVERTER });
+    expect(design.supply).toMatchObject({ lowest: LEFT_OUT, transient: null });
+    expect(design.surroundings.temperature).toEqual({ method: LEFT_OUT, condition: 'normal' });
+    expect(design.converter).toMatchObject({ mode: LEFT_OUT, rail: LEFT_OUT });
+    expect(design).toMatchObject({ former: { tube: null }, unopened: false });
+    expect(design.layers[0]).toMatchObject({ turns: 60, beside: false });
+  });
+
+  it.each([
+    ['28 AWG', 321_094],
+    ['36 awg', 127_000],
+    ['0000 AWG', 11_684_000],
+    ['4/0 AWG', 11_684_000],
+    ['0 AWG', 8_251_463],
+    [{ value: '28 AWG', plusMinus: '5 um' }, 321_094],
+  ])('should read a conductor of %j as %d nm, by 0.127 mm x 92 ^ ((36 - n) / 39)', (conductor, value) => {
+    const [winding] = plainFile().windings;
+    const wire = { ...winding!.wire, conductor };
+    const { windings } = read({
+      ...plainFile(),
+      windings: [{ ...winding!, wire }, plainFile().windings[1]!],
+    });
+    expect(windings[0]?.wire.conductor).toMatchObject({ kind: 'known', value });
+  });
+
+  it('should know no gauge finer than there is, and none where no wire is meant', () => {
+    const refused = (file: DesignFile) => readDesign(file, KNOWN).kind;
+    const [winding, other] = plainFile().windings;
+    const wire = { ...winding!.wire, conductor: '57 AWG' };
+    expect(refused({ ...plainFile(), windings: [{ ...winding!, wire }, other!] })).toBe('bad');
+    expect(refused({ ...plainFile(), former: { ...plainFile().former, height: '10 AWG' } })).toBe('bad');
+  });
+
+  it('should take a ply of unknown thickness by the table where its material is named', () => {
+    const tape = { kind: 'tape', plies: 2, plyThickness: 'unknown' } as const;
+    const named = { ...tape, material: 'polyester-tape-25' };
+    expect(read({ ...plainFile(), layers: [tape, named] }).layers).toMatchObject([
+      { plyThickness: SAID },
+      { plyThickness: null },
+    ]);
   });
 
   it('should read a withstand given as direct volts', () => {

@@ -66,7 +66,7 @@ type Schema = Readonly<Record<string, unknown>>;
 const KNOWN_WORDS = new Set(
   (
     '$schema $defs $ref title description id type enum const pattern minLength maxLength minimum maximum minItems maxItems ' +
-    'items prefixItems properties required additionalProperties anyOf oneOf'
+    'items prefixItems properties propertyNames required additionalProperties anyOf oneOf'
   ).split(' '),
 );
 
@@ -107,10 +107,12 @@ function holds(schema: Schema, value: unknown, defs: Readonly<Record<string, Sch
   if (typeof value !== 'object' || value === null) return true;
   const properties = (schema['properties'] ?? {}) as Record<string, Schema>;
   const required = (schema['required'] ?? []) as string[];
+  const others = schema['additionalProperties'];
+  const othersHold = (of: unknown) => (typeof others === 'object' ? inner(others, of) : others !== false);
   return (
     required.every((name) => name in value) &&
     Object.entries(value).every(([name, of]) =>
-      properties[name] ? inner(properties[name], of) : schema['additionalProperties'] !== false,
+      properties[name] ? inner(properties[name], of) : othersHold(of),
     )
   );
 }

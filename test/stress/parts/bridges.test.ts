@@ -23,6 +23,7 @@ const part = (over: Partial<Bridge>): Bridge => ({
   creepage: null,
   throughInsulation: null,
   approval: leftOut,
+  working: null,
   ...over,
 });
 

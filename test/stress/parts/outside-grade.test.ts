@@ -16,6 +16,7 @@ const entry = (clearance: number | null, creepage: number | null): Outside => ({
   clearance: clearance === null ? null : known(mm(clearance)),
   creepage: creepage === null ? null : known(mm(creepage)),
   materialGroup: leftOut,
+  working: null,
 });
 
 const grade = (clearance: number | null, creepage: number | null) =>

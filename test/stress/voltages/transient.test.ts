@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Circuit, Role, Supply } from '#model/design.ts';
-import { known } from '#model/reading.ts';
+import { known, leftOut } from '#model/reading.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { ruleBook } from '#books/book.ts';
 import { transients } from '#stress/voltages/transient.ts';
@@ -10,10 +10,12 @@ import { hertz, voltsRms } from '#units/quantity.ts';
 const book = ruleBook('iec-62368-1');
 if (book === null) throw new Error('no rule book');
 
-const circuit = (role: Role): Circuit => ({ id: role, name: role, role });
+const circuit = (role: Role): Circuit => ({ id: role, name: role, role, means: null });
 const supply = (kind: 'ac' | 'dc', voltage: number, overvoltageCategory: 1 | 2 | 3 | 4 = 2): Supply => ({
   kind,
   voltage: known(voltsRms(voltage)),
+  lowest: leftOut,
+  transient: null,
   tolerance: 0.1,
   frequency: known(hertz(50)),
   overvoltageCategory,

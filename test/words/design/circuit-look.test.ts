@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Circuit, Role } from '#model/design.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 
-const circuits = (...roles: Role[]): Circuit[] => roles.map((role, k) => ({ id: `c${k}`, name: '', role }));
+const circuits = (...roles: Role[]): Circuit[] =>
+  roles.map((role, k) => ({ id: `c${k}`, name: '', role, means: null }));
 
 describe('circuitLooks', () => {
   it('should letter the usual circuits as the trade expects', () => {
