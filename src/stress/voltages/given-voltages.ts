@@ -1,5 +1,4 @@
-// What a design file says of the working voltage of a pair: each figure by itself, the measured ones before the stated
-// ones, and of several the highest.
+// What a design file says of the working voltage of a pair: its one entry, each figure by itself.
 
 import type { Design, WorkingVoltage } from '#model/design.ts';
 import type { Known } from '#model/reading.ts';
@@ -19,30 +18,12 @@ export interface GivenVoltages {
 }
 
 export function givenVoltages(design: Design, a: string, b: string): GivenVoltages {
-  const entries = design.workingVoltages
-    .map((said, entry) => ({ said, entry }))
-    .filter(({ said }) => joins(said, a, b));
-  return {
-    rms: winner(entries, (said) => said.rms),
-    peak: winner(entries, (said) => said.peak),
-    frequency: winner(entries, (said) => said.frequency),
-  };
+  const entry = design.workingVoltages.findIndex((said) => joins(said, a, b));
+  const said = design.workingVoltages[entry];
+  const given = <Q>(figure: Known<Q> | null | undefined): Given<Q> | null =>
+    said === undefined || figure == null ? null : { value: figure.value, basis: said.basis, entry };
+  return { rms: given(said?.rms), peak: given(said?.peak), frequency: given(said?.frequency) };
 }
 
 const joins = ({ between: [c, d] }: WorkingVoltage, a: string, b: string): boolean =>
   (c === a && d === b) || (c === b && d === a);
-
-function winner<Q extends number>(
-  entries: readonly { readonly said: WorkingVoltage; readonly entry: number }[],
-  pick: (said: WorkingVoltage) => Known<Q> | null,
-): Given<Q> | null {
-  let best: Given<Q> | null = null;
-  for (const { said, entry } of entries) {
-    const value = pick(said)?.value;
-    if (value === undefined) continue;
-    const { basis } = said;
-    const wins = best === null || (basis === best.basis ? value > best.value : basis === 'measured');
-    if (wins) best = { value, basis, entry };
-  }
-  return best;
-}
