@@ -37,6 +37,21 @@ function files(folder: string): readonly string[] {
   });
 }
 
+/** Rooms that only tell what was judged: of `judge` and `stress` they know the shapes, and call nothing. */
+const TELLS_ONLY = ['words', 'drawing', 'papers'];
+
+const IMPORT = /^import\s+(type\s+)?(?:\{([^}]*)\}|[^'"{]*?)\s*from\s*['"]#(judge|stress)\/[^'"]+['"]/gm;
+
+/** Every import of a file that calls upon the judge, or upon what it asks, instead of reading its answer. */
+function callsUpon(text: string): readonly string[] {
+  return [...text.matchAll(IMPORT)].flatMap(([all, type, names]) => {
+    const values = (names ?? 'all')
+      .split(',')
+      .filter((name) => name.trim() !== '' && !/^\s*type\s/.test(name));
+    return type !== undefined || values.length === 0 ? [] : [all.replace(/\s+/g, ' ')];
+  });
+}
+
 /** What is wrong with one import of a file in a room; null where nothing is. */
 function complaint(room: string, specifier: string): string | null {
   if (specifier.includes('../')) return 'climbs out of its folder';
@@ -63,6 +78,17 @@ const complaints = files('src').flatMap((path) => {
 describe('rooms', () => {
   it('should import downward only', () => {
     expect(complaints).toEqual([]);
+  });
+
+  it('should tell what was judged and judge nothing again', () => {
+    const calling = TELLS_ONLY.flatMap((room) => files(join('src', room))).flatMap((path) =>
+      callsUpon(readFileSync(path, 'utf8')).map((says) => `${path}: ${says}`),
+    );
+    expect(calling).toEqual([]);
+    expect(callsUpon("import { type A, gradeOf } from '#judge/grade/x.ts';")).toHaveLength(1);
+    expect(callsUpon("import * as all from '#stress/heat/heat.ts';")).toHaveLength(1);
+    expect(callsUpon("import {\n  type A,\n  type B,\n} from '#judge/x.ts';")).toHaveLength(0);
+    expect(callsUpon("import type { A } from '#judge/x.ts';")).toHaveLength(0);
   });
 
   it('should know every room there is', () => {

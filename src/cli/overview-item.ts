@@ -3,7 +3,7 @@
 import { join } from 'node:path';
 import { judgedBuild, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
 import { reportHtml } from '#papers/html/report.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import type { FileJob } from './file-jobs.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { ownFault } from './own-fault.ts';
@@ -32,7 +32,7 @@ function overviewItem(file: string, out: string, name: string): OverviewItem {
   if (loaded.kind === 'bad')
     return { build: { kind: 'bad', file, says: faultLines(file, loaded.faults) }, unwritten: null };
   const { design, text } = loaded;
-  const judgement = judge(design);
+  const judgement = study(design);
   const html = reportHtml({ design, judgement, designText: text });
   const written = writeWhole(join(out, name), html, 'overview');
   return {

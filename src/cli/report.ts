@@ -4,7 +4,7 @@
 import { csvOf } from '#papers/csv.ts';
 import { reportHtml } from '#papers/html/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';
@@ -24,7 +24,7 @@ export function reportFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design, text } = loaded;
-  const judgement = judge(design);
+  const judgement = study(design);
   const black = options.has('black');
   if (csv) return writeWhole(out, csvOf(design, judgement.verdict), 'report');
   const html = options.has('winder')

@@ -1,8 +1,7 @@
 // `stress FILE [--json]`: working voltages, transients, bridging parts, touch current, tests, heat.
 
-import { stressSheet } from '#words/stress/stress-sheet.ts';
 import { stressText } from '#words/stress/stress-words.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { done, refused, type Outcome } from './outcome.ts';
@@ -17,6 +16,6 @@ export function stressOfFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design } = loaded;
-  const sheet = stressSheet(design, judge(design).verdict);
+  const sheet = study(design).stress;
   return done(options.has('json') ? `${JSON.stringify(sheet, null, 2)}\n` : stressText(design, sheet));
 }

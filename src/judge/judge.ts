@@ -15,7 +15,7 @@ import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { decidersOf } from '#judge/cases/deciders.ts';
-import { reaches } from '#judge/grade/grade.ts';
+import { reaches } from '#standards/ladder.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
@@ -23,6 +23,7 @@ import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
 import { undrawnCircuits } from '#judge/fill/undrawn.ts';
 import type { Answer, CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
+import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 
 export interface Judgement {
@@ -31,10 +32,12 @@ export interface Judgement {
   readonly sections: readonly Section[];
   /** Turns of every section by its name, worked out only when asked for. */
   readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
+  /** Every bridging part and distance outside, graded as the pairs rest on it. */
+  readonly parts: JudgedParts;
 }
 
 /** A judgement before its turns are asked for: data without a function, which may go from one thread to another. */
-export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections'> {
+export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' | 'parts'> {
   /** What the sections are of. */
   readonly build: Build;
 }
@@ -43,9 +46,10 @@ export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections'> 
 export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
   withTurns(judgePlain(design, cache));
 
-export const withTurns = ({ verdict, sections, build }: PlainJudgement): Judgement => ({
+export const withTurns = ({ verdict, sections, parts, build }: PlainJudgement): Judgement => ({
   verdict,
   sections,
+  parts,
   turns: {
     get: (name) => {
       const section = sections.find((each) => each.name === name);
@@ -111,7 +115,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     ),
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
-  return { verdict, sections, build };
+  return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), build };
 }
 
 /** `3 (2018)` is told as 2018. */

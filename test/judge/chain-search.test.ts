@@ -12,7 +12,7 @@ import {
   type Links,
   linksOf,
 } from '#judge/grade/chain.ts';
-import { heightOf } from '#judge/grade/grade.ts';
+import { heightOf } from '#standards/ladder.ts';
 import { gradeOfChain, type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 import { solidRules } from '#judge/grade/solid-grade.ts';
 import { ruleBook } from '#books/book.ts';

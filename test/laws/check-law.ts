@@ -3,7 +3,7 @@
 
 import * as fc from 'fast-check';
 import { expect } from 'vitest';
-import { heightOf } from '#judge/grade/grade.ts';
+import { heightOf } from '#standards/ladder.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { copyOf, roomy, verdictOf, type File } from './change-design.ts';

@@ -1,7 +1,7 @@
 // What is not known never beats what is known, and a wider interval never improves.
 
 import { describe, it } from 'vitest';
-import { heightOf, reaches } from '#judge/grade/grade.ts';
+import { heightOf, reaches } from '#standards/ladder.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import { copyOf, eachLead, type File } from './change-design.ts';
 import { check, type Complain, eachLayer, lowered } from './check-law.ts';

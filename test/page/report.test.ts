@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { reportHtml } from '#papers/html/report.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { hostileDesign } from '#test/papers/hostile-design.ts';
 import { axeFaults, hasBrowser, launch } from './open-page.ts';
@@ -19,7 +19,7 @@ function report(json: unknown): string {
   const read = readDesign(json, knownIds);
   if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
   const { design } = read;
-  return reportHtml({ design, judgement: judge(design), designText: JSON.stringify(json) });
+  return reportHtml({ design, judgement: study(design), designText: JSON.stringify(json) });
 }
 
 describe.skipIf(!hasBrowser())('report', () => {

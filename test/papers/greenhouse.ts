@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import type { Judgement } from '#judge/judge.ts';
+import { judge, type Judgement } from '#judge/judge.ts';
 import type { Turn } from '#solver/section/turns.ts';
 import type { PairVerdict, PathLeg, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, Lay } from '#solver/section/build.ts';
@@ -376,4 +376,5 @@ export const greenhouse: Judgement = {
   verdict: greenhouseVerdict,
   sections,
   turns: new Map(sections.map((section) => [section.name, turnsIn(section)])),
+  parts: judge(greenhouseDesign('Bench')).parts,
 };

@@ -8,7 +8,7 @@ import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { verdictText } from '#words/verdict/verdict-text.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { hostileDesign } from './hostile-design.ts';
 import { tagsOf } from './well-formed.ts';
@@ -16,7 +16,7 @@ import { tagsOf } from './well-formed.ts';
 const read = readDesign(hostileDesign, knownIds);
 if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
 const { design } = read;
-const judgement = judge(design);
+const judgement = study(design);
 const scene = sceneOf(design, judgement, 'plain');
 if (scene === null) throw new Error('a plain section is always there');
 

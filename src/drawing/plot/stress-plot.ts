@@ -3,7 +3,7 @@
 // in the units of the drawing; whoever renders it maps roles to strokes.
 
 import type { ComputedFigure, PairWaveform, SwitchingState } from '#stress/voltages/pair-stress.ts';
-import { outlineOf, peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import { outlineOf } from './outline.ts';
 import { frequency, volts } from '#words/text/number-words.ts';
 import { stateWords } from '#words/stress/voltage-words.ts';
 import { multiples, stepAtLeast } from '#drawing/marks/ruler-steps.ts';
@@ -60,9 +60,7 @@ const MOST_STEPS = 5;
 /** A spike takes no time; drawn it takes this part of the period. */
 const SPIKE = 0.04;
 
-export function stressPlot({ waveform }: ComputedFigure<number>): StressPlot {
-  const rms = rmsOf(waveform);
-  const peak = peakOf(waveform);
+export function stressPlot({ waveform, rms, peak }: ComputedFigure<number>): StressPlot {
   const most = Math.max(peak, rms, 1);
   const step = stepAtLeast(most / MOST_STEPS);
   const top = Math.ceil(most / step) * step;

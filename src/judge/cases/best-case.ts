@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import { BEST, type Choice } from '#judge/fill/choice.ts';
-import { reaches } from '#judge/grade/grade.ts';
+import { reaches } from '#standards/ladder.ts';
 import { judgeOnce, type Judging, openFrequency } from './judge-once.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { isLowerPair, type WorstCase } from './worst-case.ts';

@@ -17,7 +17,8 @@ import { isBest, settled } from '#judge/fill/choice.ts';
 import { bridgeField } from '#judge/fill/open-bridges.ts';
 import { askedOf, type PairQuestion } from '#judge/grade/asked.ts';
 import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
-import { heightOf, lowest, printed, reaches } from '#judge/grade/grade.ts';
+import { heightOf, reaches } from '#standards/ladder.ts';
+import { lowest, printed } from '#judge/grade/grade.ts';
 import { placeOf, siteOf } from '#judge/paths/graded-paths.ts';
 import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
@@ -240,11 +241,11 @@ export function openFrequency({ basis, notes }: PairStressResult): string | null
     : null;
 }
 
-function bridgesOf(
-  { book }: Judging,
+export function bridgesOf(
+  { book }: Pick<Judging, 'book'>,
   design: Design,
   choice: Choice,
-  question: PairQuestion,
+  question: Pick<PairQuestion, 'between' | 'needed' | 'required'>,
   stress: PairStressResult,
 ): readonly FoundBridge[] {
   const [a, b] = question.between;

@@ -5,7 +5,7 @@
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { type Choice, type Ends, intervalsOf, WORST } from '#judge/fill/choice.ts';
-import { heightOf, reaches } from '#judge/grade/grade.ts';
+import { heightOf, reaches } from '#standards/ladder.ts';
 import { type IntervalPoint, pointsOf } from './interval-points.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
 import type { Outcome, PairOutcome } from '#judge/paths/outcome.ts';

@@ -2,6 +2,7 @@
 // An insulation answers three questions: is it basic, is it supplementary, is it reinforced.
 
 import type { Grade } from '#standards/grade.ts';
+import { heightOf } from '#standards/ladder.ts';
 import type { Nm } from '#units/quantity.ts';
 
 export interface Insulation {
@@ -15,26 +16,8 @@ export const BASIC_ONLY: Insulation = { basic: true, supplementary: false, reinf
 export const BASIC_AND_SUPPLEMENTARY: Insulation = { basic: true, supplementary: true, reinforced: false };
 export const REINFORCED: Insulation = { basic: true, supplementary: true, reinforced: true };
 
-/** Heights of the ladder; supplementary stands with basic, but above an insulation that is basic only. */
-const HEIGHT: Readonly<Record<Grade, number>> = {
-  none: 0,
-  functional: 1,
-  basic: 2,
-  supplementary: 3,
-  double: 4,
-  reinforced: 5,
-};
-
-export const heightOf = (grade: Grade): number => HEIGHT[grade];
-
 export const lowest = (a: Grade, b: Grade): Grade => (heightOf(a) <= heightOf(b) ? a : b);
 export const highest = (a: Grade, b: Grade): Grade => (heightOf(a) >= heightOf(b) ? a : b);
-
-/** Reinforced serves as double; supplementary is never reached by what is basic only. */
-export function reaches(achieved: Grade, needed: Grade | null): boolean {
-  if (needed === null) return true;
-  return heightOf(achieved) >= heightOf(needed === 'reinforced' ? 'double' : needed);
-}
 
 /** Several insulations in series. `supplementary` here says: basic and supplementary both, in one insulation. */
 export function inSeries(insulations: readonly Insulation[]): Grade {

@@ -4,7 +4,7 @@ import type { Section } from '#solver/section/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
-import { heightOf, reaches } from '#judge/grade/grade.ts';
+import { heightOf, reaches } from '#standards/ladder.ts';
 import { gradedPath, isBareContact, METRICS, pathsFrom, type Site } from './graded-paths.ts';
 import type { FoundPath } from './outcome.ts';
 import type { KeyedSection } from './path-cache.ts';

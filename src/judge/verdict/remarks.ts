@@ -6,7 +6,7 @@ import { isRetained } from '#solver/section/slump.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
-import { reaches } from '#judge/grade/grade.ts';
+import { reaches } from '#standards/ladder.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
 import { nextRowOf } from '#standards/next-row.ts';
 import type { Remark } from './verdict.ts';

@@ -2,7 +2,8 @@
 
 import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { heightOf, printed } from '#judge/grade/grade.ts';
+import { heightOf } from '#standards/ladder.ts';
+import { printed } from '#judge/grade/grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
 import { placeOf } from './spot-kind.ts';

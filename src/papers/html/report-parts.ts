@@ -1,13 +1,13 @@
 // What every part of the report is made from.
 
 import type { Design } from '#model/design.ts';
-import type { Judgement } from '#judge/judge.ts';
+import type { Study } from '#judge/study.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
 
 export interface ReportParts {
   readonly design: Design;
-  readonly judgement: Judgement;
+  readonly judgement: Study;
   readonly looks: readonly CircuitLook[];
   readonly theme: Theme;
 }

@@ -2,7 +2,7 @@
 // and the design file itself. Complete without the tool; the same input gives the same bytes.
 
 import type { Design } from '#model/design.ts';
-import type { Judgement } from '#judge/judge.ts';
+import type { Study } from '#judge/study.ts';
 import { bookWords, capitalised, answerWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline, worstFirst } from '#words/verdict/pair-words.ts';
@@ -26,7 +26,7 @@ import { openQuestions, unknowns } from './unknowns.ts';
 
 export interface ReportInput {
   readonly design: Design;
-  readonly judgement: Judgement;
+  readonly judgement: Study;
   /** The design file as it was read, to be attached. */
   readonly designText: string;
   /** Black ink on white paper instead of colour. */

@@ -1,13 +1,12 @@
 // Stress, touch current, tests and heat as the command line tells them, with the cautions in a box of their own.
 
-import { stressSheet } from '#words/stress/stress-sheet.ts';
 import { stressBlocks, type StressBlock } from '#words/stress/stress-words.ts';
 import { tag, wholeBlock, type Content, type Markup } from './markup.ts';
 import type { ReportParts } from './report-parts.ts';
 
 export function stress({ design, judgement }: ReportParts): Content {
   // the first block repeats the title and the verdict
-  const [, ...blocks] = stressBlocks(stressSheet(design, judgement.verdict), design);
+  const [, ...blocks] = stressBlocks(judgement.stress, design);
   const before = blocks.findIndex(({ title }) => title === 'Test plan');
   const told = (some: readonly StressBlock[]): readonly Content[] =>
     some

@@ -1,12 +1,11 @@
 // The sheet for whoever winds or rewinds the build: numbered steps with boxes to tick and places for figures.
 
 import type { Design } from '#model/design.ts';
-import type { Judgement } from '#judge/judge.ts';
+import type { Study } from '#judge/study.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { coreWords } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
-import { stressSheet } from '#words/stress/stress-sheet.ts';
 import { stressBlocks } from '#words/stress/stress-words.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
@@ -16,7 +15,7 @@ import { sheet } from './sheet.ts';
 
 export interface WinderInput {
   readonly design: Design;
-  readonly judgement: Judgement;
+  readonly judgement: Study;
   readonly black?: boolean;
 }
 
@@ -77,8 +76,8 @@ function stepMarkup({ title, does, measures }: WindingStep, number: number): Con
 }
 
 /** How the finished piece is proven, and the cautions for it. */
-const testBlocks = (design: Design, judgement: Judgement): readonly (Markup | null)[] =>
-  stressBlocks(stressSheet(design, judgement.verdict), design)
+const testBlocks = (design: Design, { stress }: Study): readonly (Markup | null)[] =>
+  stressBlocks(stress, design)
     .filter(({ title }) => title === 'Test plan' || title === 'Cautions')
     .map(({ title, lines }) =>
       wholeBlock(

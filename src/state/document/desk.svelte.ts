@@ -104,13 +104,17 @@ export class Desk {
 
   /** From now on printing gives the report in place of the screen; returns what ends that. */
   async printReports(): Promise<() => void> {
-    const [{ printPapers }, { reportHtml }] = await Promise.all([
+    const [{ printPapers }, { reportHtml }, { studyOf }] = await Promise.all([
       import('#state/storage/print-papers.ts'),
       import('#papers/html/report.ts'),
+      import('#judge/study.ts'),
     ]);
     return printPapers(() => {
       const judged = this.bench.editor.judgedNow();
-      return judged === null ? null : reportHtml({ ...judged, designText: designText(judged.doc) });
+      if (judged === null) return null;
+      const { design, doc } = judged;
+      const judgement = studyOf(design, judged.judgement);
+      return reportHtml({ design, judgement, designText: designText(doc) });
     });
   }
 

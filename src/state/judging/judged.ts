@@ -13,4 +13,7 @@ export type {
   Verdict,
   WeakSpot,
 } from '#judge/verdict/verdict.ts';
+export type { StressPair, StressReport } from '#judge/study/stress-report.ts';
+export type { PlacedLayer } from '#stress/voltages/placed-layers.ts';
+export type { Place } from '#stress/voltages/place-voltage.ts';
 export type { Because, Confirmed } from '#standards/because.ts';

@@ -8,6 +8,7 @@ import { circuitLooks } from '#words/design/circuit-look.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import type { Answer, Grade, Verdict } from './judged.ts';
@@ -101,7 +102,7 @@ export class ManyBuilds {
     if (found.kind === 'bad') return found.says;
     const { reportHtml } = await import('#papers/html/report.ts');
     const { design, text } = found;
-    const html = reportHtml({ design, judgement: judge(design), designText: text });
+    const html = reportHtml({ design, judgement: study(design), designText: text });
     saveFile(html, fileName(design.title, 'html'), 'text/html');
     return null;
   }

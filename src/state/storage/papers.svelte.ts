@@ -1,6 +1,7 @@
 // What leaves the tool on paper or as a file: the report, the winder's sheet, the figures, the drawing of a section.
 // Only its own page asks for it, so that the first script of the page need not carry it.
 
+import { studyOf } from '#judge/study.ts';
 import { csvOf } from '#papers/csv.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { reportHtml } from '#papers/html/report.ts';
@@ -51,7 +52,8 @@ export class Papers {
   readonly html: string | null = $derived.by(() => {
     const { judged } = this.#bench.editor;
     if (judged === null) return null;
-    const { design, judgement, doc } = judged;
+    const { design, doc } = judged;
+    const judgement = studyOf(design, judged.judgement);
     const black = this.isBlack;
     return this.kind === 'winder'
       ? winderSheet({ design, judgement, black })

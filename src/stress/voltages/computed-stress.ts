@@ -144,6 +144,8 @@ const foundFigure =
     const values = { a: a.circuit, aAt: a.at, aDiode: a.diode, b: b.circuit, bAt: b.at, bDiode: b.diode };
     return {
       value,
+      rms: rmsOf(waveform),
+      peak: peakOf(waveform),
       ends: [a, b],
       variant: run.variant,
       line: run.line,

@@ -36,6 +36,9 @@ export interface ComputedStress {
 
 export interface ComputedFigure<Q> {
   readonly value: Q;
+  /** Both figures of these two ends. */
+  readonly rms: VoltsRms;
+  readonly peak: VoltsPeak;
   /** The two ends that it stands between, one of each circuit in the pair's order. */
   readonly ends: readonly [EndName, EndName];
   /** Name of the variant, or null for the converter's own outputs. */

@@ -8,11 +8,11 @@ import { circuitLooks } from '#words/design/circuit-look.ts';
 import { heatLines } from './heat-words.ts';
 import { leakageLines } from './leakage-words.ts';
 import { printable } from '#words/text/printable.ts';
-import type { StressSheet } from './stress-sheet.ts';
+import type { StressReport } from '#judge/study/stress-report.ts';
 import { testLines, TEST_CAUTIONS } from '#words/verdict/test-words.ts';
 import { neighbourLine, pairStressLines } from './voltage-words.ts';
 
-export function stressText(design: Design, sheet: StressSheet): string {
+export function stressText(design: Design, sheet: StressReport): string {
   return `${stressBlocks(sheet, design)
     .filter(({ lines }) => lines.length > 0)
     .map(({ title, lines }) => [title, ...lines.map((line) => `  ${line}`)].map(printable).join('\n'))
@@ -27,9 +27,9 @@ export interface StressBlock {
 }
 
 /** The same blocks on the command line, on the page and in the report. */
-export function stressBlocks(sheet: StressSheet, design: Design): readonly StressBlock[] {
+export function stressBlocks(sheet: StressReport, design: Design): readonly StressBlock[] {
   const looks = circuitLooks(design.circuits);
-  const bridge = (one: StressSheet['bridges'][number]) => bridgeLine(one, looks);
+  const bridge = (one: StressReport['bridges'][number]) => bridgeLine(one, looks);
   const unsafe = sheet.bridges.filter(({ best }) => best.unsafe !== null);
   const exceeded = sheet.neighbours.filter(({ exceeds }) => exceeds);
   const leakage = leakageLines(sheet.leakage, looks);

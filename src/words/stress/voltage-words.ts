@@ -2,21 +2,15 @@
 
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { LocalStress } from '#stress/voltages/local-stress.ts';
-import {
-  ESTIMATE_WITHIN,
-  type ComputedFigure,
-  type EndName,
-  type StressNote,
-  type SwitchingState,
-} from '#stress/voltages/pair-stress.ts';
+import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/voltages/pair-stress.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { frequency, plain, plies, volts } from '#words/text/number-words.ts';
 import { nameOf, pairNames } from '#words/verdict/pair-words.ts';
-import type { SheetPair } from './stress-sheet.ts';
+import type { StressPair } from '#judge/study/stress-report.ts';
 
-export function pairStressLines(pair: SheetPair, looks: readonly CircuitLook[]): readonly string[] {
+export function pairStressLines(pair: StressPair, looks: readonly CircuitLook[]): readonly string[] {
   const { rms, peak, from, computed, notes } = pair;
   const figures = `${volts(rms)} rms (${from.rms}), ${volts(peak)} peak (${from.peak}), ${frequency(pair.frequency)}`;
   return [
@@ -31,7 +25,7 @@ export function pairStressLines(pair: SheetPair, looks: readonly CircuitLook[]):
 }
 
 /** What the mains brings between them. */
-export function transientWords({ transients: { withstand, temporaryOvervoltage } }: SheetPair): string {
+export function transientWords({ transients: { withstand, temporaryOvervoltage } }: StressPair): string {
   if (isOutOfRange(withstand)) return 'the mains transient is beyond the tables';
   if (withstand.value === 0) return 'no transient of the mains is counted here';
   const overvoltage = isOutOfRange(temporaryOvervoltage)
@@ -41,15 +35,14 @@ export function transientWords({ transients: { withstand, temporaryOvervoltage }
 }
 
 /** What a computed pair is judged at; empty where nothing is computed. */
-export function judgedAtWords({ rms, peak, from, estimate }: SheetPair): string {
-  if (!estimate) return '';
-  const judged = (value: number, basis: string): string =>
-    volts(basis === 'computed' ? value * (1 + ESTIMATE_WITHIN) : value);
-  return `computed within ${plain(100 * ESTIMATE_WITHIN)} %, so judged at ${judged(rms, from.rms)} rms, ${judged(peak, from.peak)} peak`;
+export function judgedAtWords({ judgedAt }: StressPair): string {
+  if (judgedAt === null) return '';
+  const { within, rms, peak } = judgedAt;
+  return `computed within ${plain(100 * within)} %, so judged at ${volts(rms)} rms, ${volts(peak)} peak`;
 }
 
 /** Measured or stated figures beside the computed ones. */
-export function givenWords({ rms, peak, from, computed }: SheetPair): readonly string[] {
+export function givenWords({ rms, peak, from, computed }: StressPair): readonly string[] {
   if (computed === null) return [];
   const beside = (quantity: 'rms' | 'peak', value: number): readonly string[] => {
     const found = computed[quantity].value;

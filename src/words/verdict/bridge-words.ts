@@ -5,9 +5,9 @@ import type { BridgeGrade, Unsafe } from '#stress/parts/bridge-grade.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { lengthDown } from '#words/text/number-words.ts';
 import { pairNames } from './pair-words.ts';
-import type { SheetBridge, SheetOutside } from '#words/stress/stress-sheet.ts';
+import type { JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
 
-export function bridgeLine({ worst, best }: SheetBridge, looks: readonly CircuitLook[]): string {
+export function bridgeLine({ worst, best }: JudgedBridge, looks: readonly CircuitLook[]): string {
   const pair = pairNames(worst.between, looks);
   if (worst.unsafe !== null && best.unsafe === null)
     return `${worst.id}, ${pair}: ${NOT_KNOWN[worst.unsafe]}; at its best ${gradeWords(best)}${ratingWords(best)}`;
@@ -19,7 +19,7 @@ const ratingWords = ({ ratingAssumed }: BridgeGrade): string =>
   ratingAssumed ? '; no rating is given, taken to be high enough' : '';
 
 /** `pin rows, Primary to Output: clearance 8.20, creepage 8.60 mm: reinforced of reinforced` */
-export function outsideLine(entry: SheetOutside, looks: readonly CircuitLook[]): string {
+export function outsideLine(entry: JudgedOutside, looks: readonly CircuitLook[]): string {
   const { what, between, clearance, creepage, grade, needed } = entry;
   const figure = (name: string, value: number | null) =>
     value === null ? `${name} not given` : `${name} ${lengthDown(value)} mm`;

@@ -1,6 +1,6 @@
 // A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
 
-import { reaches } from '#judge/grade/grade.ts';
+import { reaches } from '#standards/ladder.ts';
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';

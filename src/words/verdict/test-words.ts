@@ -8,9 +8,9 @@ import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { kilovoltsUp, lengthDown, plies } from '#words/text/number-words.ts';
 import { nameOf, pairNames } from './pair-words.ts';
 import { inMm } from '#units/quantity.ts';
-import type { SheetTest } from '#words/stress/stress-sheet.ts';
+import type { PairTest } from '#judge/study/stress-report.ts';
 
-export function testLines(test: SheetTest, looks: readonly CircuitLook[]): readonly string[] {
+export function testLines(test: PairTest, looks: readonly CircuitLook[]): readonly string[] {
   const { type, routine, connect, disconnect } = test;
   const names = (ids: readonly string[]) => ids.map((id) => nameOf(id, looks)).join(' and ');
   return [
@@ -33,7 +33,7 @@ const CORE: Readonly<Record<TestPlan['core'], string>> = {
   left: 'the core as it is bound',
 };
 
-function expectedWords({ expected, outcome }: SheetTest): string {
+function expectedWords({ expected, outcome }: PairTest): string {
   if (expected === null)
     return 'what it would break down at is not known: no path is left, or the strength of one';
   const { path, least, likely, most } = expected;
@@ -59,7 +59,7 @@ const OUTCOMES: Readonly<Record<TestOutcome, string>> = {
   unknown: 'nothing can be expected',
 };
 
-function proofWords({ outcome, verdict }: SheetTest): string {
+function proofWords({ outcome, verdict }: PairTest): string {
   const trap =
     verdict === 'falls-short' && (outcome === 'likely-passes' || outcome === 'may-pass')
       ? `A pass would mislead here: the pair ${answerWords(verdict)}. `

@@ -2,27 +2,32 @@ import { describe, expect, it } from 'vitest';
 
 import { stressPlot } from '#drawing/plot/stress-plot.ts';
 import { because } from '#standards/because.ts';
-import type { ComputedFigure } from '#stress/voltages/pair-stress.ts';
+import type { ComputedFigure, PairWaveform } from '#stress/voltages/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
 import { hertz, voltsPeak } from '#units/quantity.ts';
 
 const end = (circuit: string) => ({ circuit, winding: null, at: 'tied', diode: null }) as const;
 
+const waveformAt = (mains: number): PairWaveform => ({
+  swing: voltsPeak(170),
+  mainsFrequency: hertz(mains),
+  switchingFrequency: hertz(65_000),
+  states: [
+    { state: 'on', share: 0.2, level: voltsPeak(-170) },
+    { state: 'off', share: 0.8, level: voltsPeak(260) },
+    { state: 'spike', share: 0, level: voltsPeak(320) },
+  ],
+});
+
 const figure = (mains: number): ComputedFigure<number> => ({
   value: 490,
+  rms: rmsOf(waveformAt(mains)),
+  peak: peakOf(waveformAt(mains)),
   ends: [end('pri'), end('out')],
   variant: null,
   line: 'high',
   because: because('stress', {}),
-  waveform: {
-    swing: voltsPeak(170),
-    mainsFrequency: hertz(mains),
-    switchingFrequency: hertz(65_000),
-    states: [
-      { state: 'on', share: 0.2, level: voltsPeak(-170) },
-      { state: 'off', share: 0.8, level: voltsPeak(260) },
-      { state: 'spike', share: 0, level: voltsPeak(320) },
-    ],
-  },
+  waveform: waveformAt(mains),
 });
 
 const numbers = (points: string) => points.split(' ').map((point) => point.split(',').map(Number));

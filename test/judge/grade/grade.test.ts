@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { reaches } from '#standards/ladder.ts';
 import {
   BASIC_AND_SUPPLEMENTARY,
   BASIC_ONLY,
   distanceInsulation,
   FUNCTIONAL,
   inSeries,
-  reaches,
   REINFORCED,
 } from '#judge/grade/grade.ts';
 import { mm } from '#units/quantity.ts';

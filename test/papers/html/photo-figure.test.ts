@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { reportHtml } from '#papers/html/report.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import {
   addMeasurement,
@@ -34,7 +34,7 @@ function measured(): DesignFile {
 function report(doc: DesignFile): string {
   const read = readDesign(doc, knownIds);
   if (read.kind === 'bad') throw new Error(read.faults[0]!.says);
-  return reportHtml({ design: read.design, judgement: judge(read.design), designText: JSON.stringify(doc) });
+  return reportHtml({ design: read.design, judgement: study(read.design), designText: JSON.stringify(doc) });
 }
 
 describe('a photograph in the report', () => {

@@ -3,11 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { attachedDesign } from '#papers/html/attached.ts';
 import { reportHtml } from '#papers/html/report.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
+import { studyOf } from '#judge/study.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
 
 const DESIGN = JSON.stringify({ title: 'a </script><!-- \u2028 & <b>' });
 const report = (title?: string, black = false) =>
-  reportHtml({ design: greenhouseDesign(title), judgement: greenhouse, designText: DESIGN, black });
+  reportHtml({
+    design: greenhouseDesign(title),
+    judgement: studyOf(greenhouseDesign(title), greenhouse),
+    designText: DESIGN,
+    black,
+  });
 
 describe('reportHtml', () => {
   const html = report();

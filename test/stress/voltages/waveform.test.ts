@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { PairWaveform } from '#stress/voltages/pair-stress.ts';
-import { outlineOf, peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
 import { hertz, voltsPeak } from '#units/quantity.ts';
 
 const waveform = (
@@ -75,14 +75,5 @@ describe('peakOf', () => {
       },
     );
     fc.assert(law, { seed: 5 });
-  });
-});
-
-describe('outlineOf', () => {
-  it('should run over one period of the mains and reach its crest', () => {
-    const outline = outlineOf(waveform(170, [0.2, -170], [0.8, 260]), 5);
-    expect(outline.map(({ angle }) => angle)).toEqual([0, 90, 180, 270, 360]);
-    expect(outline[1]?.volts).toEqual([0, 430]);
-    expect(outline[3]?.volts).toEqual([-340, 90]);
   });
 });

@@ -2,10 +2,9 @@ import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { stressSheet } from '#words/stress/stress-sheet.ts';
 import { stressBlocks, stressText } from '#words/stress/stress-words.ts';
 import { workedSheet } from '#words/derivation/worked-sheet.ts';
-import { judge } from '#judge/judge.ts';
+import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 
 const enamelled = (conductor: string) => ({ kind: 'enamelled', conductor, grade: 1 });
@@ -73,13 +72,13 @@ function design(over: object = {}): Design {
   return read.design;
 }
 
-const sheetOf = (of: Design) => stressSheet(of, judge(of).verdict);
+const sheetOf = (of: Design) => study(of).stress;
 
-describe('stressSheet', () => {
+describe('stressReport', () => {
   const sheet = sheetOf(design());
 
   it('should carry the same working voltages as the verdict', () => {
-    const { pairs } = judge(design()).verdict;
+    const { pairs } = study(design()).verdict;
     for (const pair of sheet.pairs) {
       const judged = pairs.find(({ between }) => between.join() === pair.between.join());
       // Judged at worst, an estimate stands 5 % higher.

@@ -1,0 +1,27 @@
+// Everything that is found of one design, and the only place where it meets: the verdict, the sections it was found on,
+// what stands across every pair. Whoever tells, draws or prints it gets it from here and judges nothing again.
+
+import type { Design } from '#model/design.ts';
+import { judge, type Judgement } from './judge.ts';
+import { PathCache } from './paths/path-cache.ts';
+import { stressReport, type StressReport } from './study/stress-report.ts';
+
+export interface Study extends Judgement {
+  /** Worked out when it is first asked for. */
+  readonly stress: StressReport;
+}
+
+/** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
+export const study = (design: Design, cache: PathCache = new PathCache()): Study =>
+  studyOf(design, judge(design, cache));
+
+/** What was judged elsewhere, with the rest that follows from it. */
+export function studyOf(design: Design, judgement: Judgement): Study {
+  let stress: StressReport | null = null;
+  return {
+    ...judgement,
+    get stress() {
+      return (stress ??= stressReport(design, judgement));
+    },
+  };
+}

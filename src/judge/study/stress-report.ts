@@ -1,0 +1,140 @@
+// Everything that one design says of stress, as one object: what `stress --json` prints (format layerwright-stress/1)
+// and what the words, the page and the plot are made from. Volts, hertz, amperes, farads, degrees; lengths in mm.
+
+import type { Design } from '#model/design.ts';
+import type { Judgement } from '#judge/judge.ts';
+import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
+import { ruleBook, type Book } from '#books/book.ts';
+import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
+import { runningConverter } from '#stress/voltages/computed-stress.ts';
+import { weakestBreakdown } from '#stress/breakdown/expected-breakdown.ts';
+import { heatOf, type Heat } from '#stress/heat/heat.ts';
+import { leakageOf, type Leakage } from '#stress/current/leakage.ts';
+import { localStresses, type LocalStress } from '#stress/voltages/local-stress.ts';
+import { placedLayers, type PlacedLayer } from '#stress/voltages/placed-layers.ts';
+import { weakestEnamel, weakestPly } from '#stress/breakdown/rated-breakdown.ts';
+import { outcomeOf, testPlan, type TestPlan } from '#stress/breakdown/test-plan.ts';
+import type { Transients } from '#stress/voltages/transient.ts';
+import { windingCapacitances, type LayersCapacitance } from '#stress/current/winding-capacitance.ts';
+import { workingVoltages } from '#stress/voltages/working-voltage.ts';
+import { metres, mm, voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
+
+export interface StressReport {
+  readonly format: 'layerwright-stress/1';
+  readonly title: string;
+  readonly rules: Verdict['rules'];
+  readonly verdict: Verdict['verdict'];
+  readonly pairs: readonly StressPair[];
+  readonly places: readonly PlacedLayer[];
+  readonly neighbours: readonly LocalStress[];
+  readonly bridges: readonly JudgedBridge[];
+  readonly outside: readonly JudgedOutside[];
+  readonly capacitances: readonly LayersCapacitance[];
+  readonly leakage: Leakage;
+  readonly tests: readonly PairTest[];
+  readonly heat: Heat;
+}
+
+export interface StressPair extends PairStressResult {
+  readonly needed: PairVerdict['needed'];
+  readonly transients: Transients;
+  /** What it was judged at, where a computed figure counts as the upper end of what it may be; else null. */
+  readonly judgedAt: { readonly rms: VoltsRms; readonly peak: VoltsPeak; readonly within: number } | null;
+}
+
+export interface PairTest extends TestPlan {
+  readonly needed: PairVerdict['needed'];
+  readonly verdict: PairVerdict['verdict'];
+  /** Every pair that this one test proves: their circuits are joined the same way. */
+  readonly proves: readonly (readonly [string, string])[];
+}
+
+/** Throws where the rule book does not exist: reading the file has refused it. */
+export function stressReport(
+  design: Design,
+  { verdict, parts }: Pick<Judgement, 'verdict' | 'parts'>,
+): StressReport {
+  const book = ruleBook(design.rules);
+  if (book === null) throw new Error(`no rule book ${design.rules}`);
+  const running = runningConverter(design);
+  const capacitances = windingCapacitances(design);
+  return {
+    format: 'layerwright-stress/1',
+    title: design.title,
+    rules: verdict.rules,
+    verdict: verdict.verdict,
+    pairs: workingVoltages(design).map((stress, i) => stressPair(stress, parts.judgedAt[i])),
+    places: running === null ? [] : placedLayers(design, running),
+    neighbours: running === null ? [] : localStresses(design, running),
+    bridges: parts.bridges,
+    outside: parts.outside,
+    capacitances,
+    leakage: leakageOf(design, book, capacitances, running),
+    tests: joinedTests(verdict.pairs.flatMap((pair) => pairTest(book, design, pair))),
+    heat: heatOf(design, book),
+  };
+}
+
+const circuitOf = ({ circuits }: Design, id: string) => {
+  const found = circuits.find((circuit) => circuit.id === id);
+  if (found === undefined) throw new Error(`no circuit ${id}`);
+  return found;
+};
+
+/** Voltages, and what was judged, both list the pairs in the order of the file's circuits. */
+function stressPair(stress: PairStressResult, judged: JudgedAt | undefined): StressPair {
+  if (judged === undefined) throw new Error(`${stress.between.join()} was not judged`);
+  const { needed, transients, rms, peak } = judged;
+  const judgedAt = stress.estimate ? { rms, peak, within: ESTIMATE_WITHIN } : null;
+  return { ...stress, needed: needed ?? 'functional', transients, judgedAt };
+}
+
+/** Tests are done near sea level, where air holds more than high up. */
+const TEST_BENCH = metres(0);
+
+function pairTest(book: Book, design: Design, pair: PairVerdict): readonly PairTest[] {
+  const test = pair.required?.test;
+  if (test?.peak == null) return [];
+  const [a, b] = pair.between.map((id) => circuitOf(design, id));
+  if (a === undefined || b === undefined) return [];
+  const paths = pair.paths.flatMap(({ metric, length, plies }) =>
+    metric === 'clearance' && length !== null ? [{ length: mm(length), plies }] : [],
+  );
+  const materials = {
+    perPly: weakestPly(design),
+    enamel: weakestEnamel(design, pair.between),
+    altitude: TEST_BENCH,
+  };
+  const expected = weakestBreakdown(paths, materials);
+  const plan = testPlan(design, book, { a, b, peak: voltsPeak(test.peak), because: test.because, expected });
+  return [{ ...plan, needed: pair.needed, verdict: pair.verdict, proves: [pair.between] }];
+}
+
+/** Tests with the same circuits joined are one: at the highest level, with the pair that breaks down first. */
+function joinedTests(tests: readonly PairTest[]): readonly PairTest[] {
+  const joined = new Map<string, PairTest>();
+  for (const test of tests) {
+    const key = JSON.stringify(test.connect.map((side) => [...side].sort()).sort());
+    const before = joined.get(key);
+    joined.set(key, before === undefined ? test : harder(before, test));
+  }
+  return [...joined.values()];
+}
+
+function harder(one: PairTest, other: PairTest): PairTest {
+  const strength = ({ expected }: PairTest) => expected?.likely ?? Infinity;
+  const level = other.type.peak > one.type.peak ? other : one;
+  const weaker = strength(other) < strength(one) ? other : one;
+  const worse = ANSWERS.indexOf(other.verdict) < ANSWERS.indexOf(one.verdict) ? other : one;
+  return {
+    ...level,
+    expected: weaker.expected,
+    outcome: outcomeOf(level.type.peak, weaker.expected),
+    verdict: worse.verdict,
+    proves: [...one.proves, ...other.proves],
+    because: [...new Set([...one.because, ...other.because])],
+  };
+}
+
+const ANSWERS = ['falls-short', 'not-shown', 'meets'] as const;
