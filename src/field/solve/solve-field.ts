@@ -1,0 +1,194 @@
+// The field of a section: capacitances of every conductor with every other, and the potential everywhere for each set
+// of potentials asked for, from two resolutions. Floating conductors take the potential at which they carry no charge.
+// Pure: it tells how far it is, and ends early where the caller says so.
+
+import type { FieldSection } from '#field/field-section.ts';
+import type { BodyMap } from '#field/mesh/body-map.ts';
+import type { Mesh } from '#field/mesh/mesh.ts';
+import type { Fineness } from '#field/mesh/drawing.ts';
+import { refined, type Refined } from '#field/mesh/refine.ts';
+import { meshOf } from '#field/mesh/triangulate.ts';
+import { at, extrapolated, floatingPotentials, symmetric, type Square } from './capacitance.ts';
+import { contactOf, type Contact } from './contact.ts';
+import { System } from './system.ts';
+
+export interface FieldQuestion {
+  readonly section: FieldSection;
+  /** Conductors that nothing holds. */
+  readonly floating: readonly number[];
+  /** Sets of potentials, one volt figure for each electrode; those of floating ones are not looked at. */
+  readonly states: readonly Float64Array[];
+  readonly fineness: Fineness;
+  /** Hears the part done, 0 to 1; false ends it. */
+  readonly tell: (done: number) => boolean;
+}
+
+export interface FieldState {
+  /** Potential of each point of the mesh, V. */
+  readonly potential: Float64Array;
+  /** Potential of each electrode, floating ones filled in. */
+  readonly electrodes: Float64Array;
+  /** Charge of each electrode over the permittivity of vacuum. */
+  readonly charges: Float64Array;
+  /** Charge of each point of the mesh that metal holds. */
+  readonly surface: Float64Array;
+}
+
+export interface SolvedField {
+  readonly kind: 'solved';
+  readonly section: FieldSection;
+  /** The finer of the two. */
+  readonly mesh: Mesh;
+  readonly map: BodyMap;
+  /** By conductor, over the permittivity of vacuum: pure numbers in a plane, millimetres round an axis. */
+  readonly capacitance: Square;
+  /** How far each of them may be off. */
+  readonly off: Square;
+  readonly states: readonly FieldState[];
+}
+
+export type FieldAnswer =
+  | SolvedField
+  | ({ readonly kind: 'touching' } & Contact)
+  /** No two conductors, or a frame without area: there is no field. */
+  | { readonly kind: 'alone' }
+  | { readonly kind: 'stopped' };
+
+export function solveField(question: FieldQuestion): FieldAnswer {
+  const { section, tell } = question;
+  const { x0, x1, y0, y1 } = section.frame;
+  if (section.conductors.length < 2 || x1 <= x0 || y1 <= y0) return { kind: 'alone' };
+  const contact = contactOf(section);
+  if (contact !== null) return { kind: 'touching', ...contact };
+  const stopped = { kind: 'stopped' } as const;
+  if (!tell(0)) return stopped;
+  const { mesh, map } = meshOf(section, question.fineness);
+  const coarse = new System(mesh, section.axis);
+  const first = unitFields(coarse, section, null, (done) => tell(0.05 + 0.15 * done));
+  if (first === null) return stopped;
+  const finer = refined(mesh, map);
+  const fine = new System(finer.mesh, section.axis);
+  if (!tell(0.4)) return stopped;
+  const near = first.map((potential) => prolonged(potential, finer));
+  const second = unitFields(fine, section, near, (done) => tell(0.4 + 0.4 * done));
+  if (second === null) return stopped;
+  const [a, b] = [matrixOf(coarse, section, first), matrixOf(fine, section, second)];
+  const { matrix, off } = extrapolated(symmetric(a), symmetric(b));
+  const states: FieldState[] = [];
+  for (const [i, volts] of question.states.entries()) {
+    if (!tell(0.8 + (0.2 * i) / question.states.length)) return stopped;
+    states.push(stateOf(fine, question, volts, symmetric(b), second));
+  }
+  tell(1);
+  return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states };
+}
+
+/** A volt on each conductor in turn. */
+function unitFields(
+  system: System,
+  { conductors, electrodes }: FieldSection,
+  near: readonly Float64Array[] | null,
+  tell: (done: number) => boolean,
+): readonly Float64Array[] | null {
+  const found: Float64Array[] = [];
+  for (let k = 0; k < conductors.length; k++) {
+    if (!tell(k / conductors.length)) return null;
+    const volts = Float64Array.from(electrodes, (conductor) => (conductor === k ? 1 : 0));
+    found.push(system.solve(volts, near?.[k] ?? null));
+  }
+  return found;
+}
+
+function matrixOf(system: System, section: FieldSection, units: readonly Float64Array[]): Square {
+  const size = section.conductors.length;
+  const value = new Float64Array(size * size);
+  units.forEach((potential, column) => {
+    conductorCharges(system, section, potential).forEach((charge, row) => {
+      value[row * size + column] = charge;
+    });
+  });
+  return { size, value };
+}
+
+function conductorCharges(
+  system: System,
+  { electrodes, conductors }: FieldSection,
+  potential: Float64Array,
+): Float64Array {
+  const found = new Float64Array(conductors.length);
+  system.electrodeCharges(potential, electrodes.length).forEach((charge, i) => {
+    found[electrodes[i]!]! += charge;
+  });
+  return found;
+}
+
+function stateOf(
+  system: System,
+  { section, floating }: FieldQuestion,
+  asked: Float64Array,
+  matrix: Square,
+  units: readonly Float64Array[],
+): FieldState {
+  const floats = (electrode: number) => floating.indexOf(section.electrodes[electrode]!);
+  const electrodes = asked.map((volts, i) => (floats(i) === -1 ? volts : 0));
+  const mean = meanPotentials(section, electrodes);
+  const near = combined(units, mean);
+  const potential = system.solve(electrodes, near);
+  const charges = conductorCharges(system, section, potential);
+  floatingPotentials(matrix, floating, charges).forEach((volts, f) => {
+    const unit = units[floating[f]!]!;
+    for (let i = 0; i < potential.length; i++) potential[i]! += volts * unit[i]!;
+    section.electrodes.forEach((conductor, i) => {
+      if (conductor === floating[f]) electrodes[i] = volts;
+    });
+  });
+  const all = system.electrodeCharges(potential, section.electrodes.length);
+  return { potential, electrodes, charges: all, surface: system.charges(potential) };
+}
+
+/** Of the electrodes of each conductor. */
+function meanPotentials({ conductors, electrodes }: FieldSection, volts: Float64Array): Float64Array {
+  const [sum, count] = [new Float64Array(conductors.length), new Float64Array(conductors.length)];
+  electrodes.forEach((conductor, i) => {
+    sum[conductor]! += volts[i]!;
+    count[conductor]! += 1;
+  });
+  return sum.map((value, i) => value / Math.max(1, count[i]!));
+}
+
+function combined(units: readonly Float64Array[], weights: Float64Array): Float64Array {
+  const sum = new Float64Array(units[0]?.length ?? 0);
+  units.forEach((unit, k) => {
+    for (let i = 0; i < sum.length; i++) sum[i]! += weights[k]! * unit[i]!;
+  });
+  return sum;
+}
+
+/** The potential of the coarse mesh at the points of the finer one. */
+function prolonged(potential: Float64Array, { mesh, from }: Refined): Float64Array {
+  const found = new Float64Array(mesh.x.length);
+  found.set(potential);
+  for (let i = 0; i < from.length; i += 2) {
+    found[potential.length + i / 2] = (potential[from[i]!]! + potential[from[i + 1]!]!) / 2;
+  }
+  return found;
+}
+
+/** Largest part by which a capacitance between two conductors may be off, of those that are no trifle. */
+export function relativeError({ capacitance, off }: SolvedField): number {
+  const { size } = capacitance;
+  let [most, worst] = [0, 0];
+  for (let i = 0; i < size; i++) {
+    for (let k = 0; k < i; k++) most = Math.max(most, Math.abs(at(capacitance, i, k)));
+  }
+  for (let i = 0; i < size; i++) {
+    for (let k = 0; k < i; k++) {
+      const value = Math.abs(at(capacitance, i, k));
+      if (value > TRIFLE * most) worst = Math.max(worst, at(off, i, k) / value);
+    }
+  }
+  return worst;
+}
+
+/** Of the largest capacitance: what is under it matters to nobody. */
+const TRIFLE = 0.02;
