@@ -5,7 +5,7 @@ import { join, relative, sep } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const BELOW = ['units', 'geometry', 'model', 'standards', 'books', 'solver', 'stress', 'field', 'judge'];
-const TELLING = [...BELOW, 'mend', 'spread', 'words', 'drawing', 'papers'];
+const TELLING = [...BELOW, 'mend', 'spread', 'learn', 'words', 'drawing', 'papers'];
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: ['units'],
@@ -18,11 +18,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   judge: BELOW,
   mend: BELOW,
   spread: BELOW,
-  words: [...BELOW, 'mend', 'spread'],
+  learn: BELOW,
+  words: [...BELOW, 'mend', 'spread', 'learn'],
   drawing: [...BELOW, 'words'],
-  papers: [...BELOW, 'mend', 'spread', 'words', 'drawing'],
+  papers: [...BELOW, 'mend', 'spread', 'learn', 'words', 'drawing'],
   cli: TELLING,
-  state: [...TELLING, 'demos'],
+  state: [...TELLING, 'demos', 'lessons'],
   ui: ['state', 'words', 'drawing', 'papers', 'model', 'geometry', 'units'],
   routes: ['ui', 'state'],
 };
