@@ -18,10 +18,18 @@ import { decidersOf } from '#judge/cases/deciders.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
+import {
+  answerOf,
+  judgedAnswers,
+  lowestAnswer,
+  type Missing,
+  missingOf,
+  undrawnOf,
+  unplacedAt,
+} from '#judge/verdict/pair-answer.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
-import { undrawnCircuits } from '#judge/fill/undrawn.ts';
 import type { Answer, CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
@@ -65,8 +73,8 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);
   const best = judgeBest(judging, design, worst);
-  const undrawn = undrawnCircuits(design);
-  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
+  const missing = missingOf(design);
+  const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, missing));
   const { filled, build, sections } = worst.nominal;
   const { overfull } = worst;
   const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
@@ -74,17 +82,19 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     answers.flatMap((answer, i) => (answer === 'not-shown' && short(worst.pairs[i]!) ? [i] : [])),
   );
   const fields = [
-    ...filled.counted.map(({ field }) => field),
+    ...filled.counted.flatMap(({ field, kind }) => (kind === 'default' ? [] : [field])),
     ...design.bridges.flatMap(openBridgeFields).map(({ field }) => field),
     ...openFrequencies(worst.pairs).map(({ field }) => field),
   ];
   const deciders = decidersOf(judging, design, fields, open, worst);
   const heat = heatOf(design, book);
   const hot = hotSpot(heat);
-  const overall = (pairs: readonly Answer[]): Answer => {
-    const all = [...pairs, ...(hot ? [hot.verdict] : []), ...(overfull ? ['not-shown' as const] : [])];
-    return all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets';
-  };
+  const overall = (all: readonly Answer[]): Answer =>
+    lowestAnswer([
+      ...judgedAnswers(worst.pairs, all, missing),
+      ...(hot ? [hot.verdict] : []),
+      ...(overfull ? ['not-shown' as const] : []),
+    ]);
   const pairs = worst.pairs.map((pair, i) =>
     printPair(
       book,
@@ -92,7 +102,8 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
       pair,
       (pair.needed === null ? pair : best[i]!).achieved,
       answers[i]!,
-      pair.needed === null ? [] : pair.between.filter((id) => undrawn.has(id)),
+      undrawnOf(pair, missing),
+      unplacedAt(pair, missing),
     ),
   );
   const spots = weakSpots(
@@ -104,7 +115,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     title: design.title,
     rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
-    notJudged: notJudgedOf(design, worst.pairs, filled.notJudged, heat),
+    notJudged: notJudgedOf(design, worst.pairs, [...filled.notJudged, ...undrawnWords(missing)], heat),
     coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
     weakSpots: [...spots, ...(overfull ? [overfullSpot(overfull.build)] : []), ...(hot ? [hot] : [])],
@@ -118,19 +129,11 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), build };
 }
 
+const undrawnWords = ({ undrawn }: Missing): readonly string[] =>
+  [...undrawn].map((circuit) => `${circuit}, of which nothing is drawn`);
+
 /** `3 (2018)` is told as 2018. */
 const yearOf = (edition: string): string => /\((\d{4})\)/.exec(edition)?.[1] ?? edition;
-
-/**
- * Both short: falls short. Both good: meets. A pair without any known voltage, or of which one circuit is not drawn, is
- * never shown to meet.
- */
-function answerOf(worst: PairOutcome, best: PairOutcome, undrawn: ReadonlySet<string>): Answer {
-  if (worst.needed === null) return 'meets';
-  if (!reaches(best.achieved, best.needed)) return 'falls-short';
-  const isKnown = worst.stress.basis !== 'floor' && !worst.between.some((id) => undrawn.has(id));
-  return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
-}
 
 /** Laboratories often count the core with the primary: shown beside a core that floats. */
 function coreAsPrimary(
@@ -144,12 +147,11 @@ function coreAsPrimary(
   if (bond !== 'floating' || !primary || asIs.nominal.coreBonds[0] !== null) return null;
   const worst = judgeWorst(judging, design, primary.id);
   const best = judgeBest(judging, design, worst, primary.id);
-  const undrawn = undrawnCircuits(design);
-  const isUndrawn = ({ between }: PairOutcome) => between.some((id) => undrawn.has(id));
-  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, undrawn));
+  const missing = missingOf(design);
+  const tied = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, missing));
   const asked = worst.pairs.flatMap((pair, i) => (pair.needed === null ? [] : [{ pair, verdict: tied[i]! }]));
   const pairs = asked.map(({ pair, verdict }) => {
-    const isJudged = !isUndrawn(pair) || verdict !== 'not-shown';
+    const isJudged = undrawnOf(pair, missing).length === 0 || verdict !== 'not-shown';
     const path = isJudged && pair.holding?.kind === 'path' ? pair.holding : null;
     return {
       between: pair.between,
@@ -160,11 +162,8 @@ function coreAsPrimary(
       metric: path && path.metric,
     };
   });
-  const all = [...tied, ...answers];
-  return {
-    verdict: all.includes('falls-short') ? 'falls-short' : all.includes('not-shown') ? 'not-shown' : 'meets',
-    pairs,
-  };
+  const all = [tied, answers].flatMap((each) => judgedAnswers(worst.pairs, each, missing));
+  return { verdict: lowestAnswer(all), pairs };
 }
 
 function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {

@@ -33,6 +33,7 @@ export const outside = (between: Ends, length: number, rank = 3): ChainPiece => 
   rank,
   what: 'pin rows',
   group: 'IIIb',
+  entry: null,
   isBare: false,
 });
 

@@ -33,9 +33,42 @@ describe('distances outside', () => {
     expect(spots({ outside: [entry('2.99 mm', '5 mm')] })).toEqual([['short-clearance', 'outside']]);
   });
 
-  it('should ask nothing of a figure that the file leaves out', () => {
-    const creepageOnly = { between: ['pri', 'out'], creepage: '5 mm', materialGroup: 'IIIa' };
-    expect(barrierWith({ outside: [creepageOnly] })).toEqual(['reinforced', 'meets']);
+  it.each([['clearance'], ['creepage']])('should count a %s that the file leaves out as none', (left) => {
+    const one = { ...entry('3 mm', '5 mm'), [left]: undefined };
+    const { pairs, assumptions } = verdictWith({ outside: [one] });
+    expect(pairs[0]).toMatchObject({
+      achieved: 'functional',
+      achievedAtBest: 'reinforced',
+      verdict: 'not-shown',
+    });
+    const open = assumptions.filter(({ decides }) => decides).map(({ field, counted }) => [field, counted]);
+    expect(open).toEqual([[`outside[0].${left}`, '0 mm']]);
+  });
+
+  it.each([['clearance'], ['creepage']])('should count a %s round an optocoupler so, too', (left) => {
+    const part = { id: 'OK1', kind: 'optocoupler', between: ['pri', 'out'], approval: 'reinforced' };
+    const known = { ...part, clearance: '8 mm', creepage: '8 mm' };
+    expect(barrierWith({ bridges: [known] })).toEqual(['reinforced', 'meets']);
+    const { pairs, assumptions } = verdictWith({ bridges: [{ ...known, [left]: undefined }] });
+    expect(pairs[0]).toMatchObject({ achieved: 'functional', verdict: 'not-shown' });
+    const open = assumptions.filter(({ decides }) => decides).map(({ field }) => field);
+    expect(open).toEqual([`bridges[0].${left}`]);
+  });
+
+  it.each([
+    ['on the output', 'out', 'not-shown'],
+    ['that floats', 'floating', 'not-shown'],
+    ['on a circuit that is no part of the pair', 'iso', 'meets'],
+  ])('should not be shown past a band %s of which nobody knows where it lies', (_, bond, verdict) => {
+    const circuits = [
+      { id: 'pri', role: 'mains' },
+      { id: 'out', role: 'touchable' },
+      { id: 'iso', role: 'touchable' },
+    ];
+    const band = (touches: readonly string[]) => ({ circuits, parts: [{ id: 'band', bond, touches }] });
+    expect(pairOf(verdictWith(band([]))).verdict).toBe(verdict);
+    const placed = { ...band([]), outside: [entry('20 mm', '20 mm', ['pri', 'band'])] };
+    expect(pairOf(verdictWith(placed))).toMatchObject({ verdict: 'meets', unplaced: [] });
   });
 
   it('should stop the pins being listed as not judged once every barrier has an entry', () => {

@@ -237,7 +237,7 @@ describe('unknown leads', () => {
     ]);
     expect(laysOf(worst(changes))).toHaveLength(4);
     expect(laysOf(best(changes))).toEqual([]);
-    expect(worst(changes).notJudged).toEqual(['leads of S']);
+    expect(worst(changes).notJudged).toEqual(['stripped ends of P', 'leads of S']);
   });
 
   it('should list leads that are left out on purpose', () => {
@@ -358,11 +358,13 @@ describe('unknown surroundings and parts', () => {
     const changes = {
       'surroundings.pollutionDegree': 3,
       workingVoltages: [{ between: ['pri', 'out'], rms: '700 V', peak: '1000 V', frequency: '50 Hz' }],
-      outside: [{ between: ['pri', 'out'], what: 'pin rows', creepage: '30 mm', materialGroup }],
+      outside: [
+        { between: ['pri', 'out'], what: 'pin rows', clearance: '30 mm', creepage: '30 mm', materialGroup },
+      ],
     };
     const field = 'outside[0].materialGroup';
     expect(fields(worst(changes))).toContain(field);
-    const groups = (filled: Filled) => filled.outsideGroups;
+    const groups = (filled: Filled) => filled.outside.map(({ group }) => group);
     expect([groups(worst(changes)), groups(best(changes))]).toEqual([['IIIb'], ['IIIa']]);
     // nothing inside the window is in the way of a wire that is reinforced by itself
     const covered = { kind: 'layer-insulated', conductor: '0.5 mm', insulationLayers: 3 };

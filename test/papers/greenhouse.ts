@@ -231,6 +231,7 @@ const pair: PairVerdict = {
   achievedAtBest: 'basic',
   verdict: 'falls-short',
   undrawn: [],
+  unplaced: [],
   stress: { rms: 272, peak: 560, frequency: 65000, withstand: 2500, basis: 'measured', because: none },
   required: {
     clearance: { basic: 1.5, reinforced: 3, because: none },

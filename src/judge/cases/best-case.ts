@@ -37,7 +37,7 @@ export function judgeBest(
 function isAnythingOpen(design: Design, { nominal, intervals, pairs }: WorstCase): boolean {
   return (
     intervals.length > 0 ||
-    nominal.filled.counted.length > 0 ||
+    nominal.filled.counted.some(({ kind }) => kind !== 'default') ||
     design.bridges.some((bridge, i) => openBridgeFields(bridge, i).length > 0) ||
     pairs.some(({ stress }) => stress.estimate || openFrequency(stress) !== null)
   );

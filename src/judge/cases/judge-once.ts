@@ -126,7 +126,7 @@ function judgeRoles(
     reachOnly: judging.reachOnly,
   };
   const places = filled.builds.map((worse) =>
-    worse.map((build) => placeOf(design, filled.outsideGroups, build, judging.cache, strength)),
+    worse.map((build) => placeOf(design, filled.outside, build, judging.cache, strength)),
   );
   const bonds = filled.bestBond ? coreBonds.map((core) => [core]) : [coreBonds];
   const sites = places.flatMap((worse) =>

@@ -3,10 +3,9 @@
 
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
 import { formerById } from '#standards/materials.ts';
 import type { Design, Layer, Side, WindingLayer } from '#model/design.ts';
-import { isKnown, type Unknown } from '#model/reading.ts';
+import { isKnown } from '#model/reading.ts';
 import type {
   Build,
   BuildLayer,
@@ -19,8 +18,10 @@ import type {
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Choice } from './choice.ts';
 import { type Counted, Filling } from './filling.ts';
+import { groupOrAssumed } from './fill-group.ts';
 import { fillLeads } from './fill-leads.ts';
 import { type AllWidths, fillWidths, type Widths } from './fill-margins.ts';
+import { type FilledOutside, fillOutside } from './fill-outside.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
 import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
@@ -44,8 +45,8 @@ export interface Filled {
   /** Circuits by the unknown fields that say how much room they take. */
   readonly rooms: ReadonlyMap<string, string>;
   readonly notJudged: readonly string[];
-  /** Tracking groups of the distances outside the window, in the order of the file. */
-  readonly outsideGroups: readonly MaterialGroup[];
+  /** The distances outside the window, in the order of the file. */
+  readonly outside: readonly FilledOutside[];
 }
 
 export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
@@ -88,9 +89,7 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
     ),
   );
   const bonds = coreBonds(filling, design);
-  const outsideGroups = design.outside.map((entry, i) =>
-    groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),
-  );
+  const outside = fillOutside(filling, design);
   // last, when every field has been asked for
   const counted = [...filling.counted.values()];
   return {
@@ -101,7 +100,7 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
     bestBond: bonds.best,
     rooms: filling.rooms,
     notJudged: leads.notJudged,
-    outsideGroups,
+    outside,
   };
 }
 
@@ -204,11 +203,6 @@ function mouldingStuff(filling: Filling, design: Design): StuffId {
     layers: null,
     because: because('moulding', { material: typeof material === 'string' ? material : null, group }),
   });
-}
-
-function groupOrAssumed(filling: Filling, group: MaterialGroup | Unknown, field: string): MaterialGroup {
-  if (typeof group === 'string') return group;
-  return filling.unknown(field, 'tracking group IIIb') === 'best' ? 'IIIa' : 'IIIb';
 }
 
 function closedJoint(filling: Filling, proven: boolean): StuffId {

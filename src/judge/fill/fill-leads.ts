@@ -60,13 +60,14 @@ export function fillLeads(
     if (leads === 'not-judged') notJudged.push(`leads of ${winding.id}`);
     else if ('kind' in leads) {
       const best = filling.unknown(`windings[${w}].leads`, 'unsleeved risers, at either side') === 'best';
+      notJudged.push(`stripped ends of ${winding.id}`);
       choices.push(...(best ? [] : [unknownLead(at('start')), unknownLead(at('finish'))]));
     } else {
       for (const end of ['start', 'finish'] as const) {
         const field = `windings[${w}].leads.${end}`;
         choices.push(leadChoices(filling, leads[end], { ...at(end), field }, leastThickness));
         const known = leads[end];
-        if (!isUnknown(known) && known.bareFrom.kind === 'unknown')
+        if (isUnknown(known) || known.bareFrom.kind === 'unknown')
           notJudged.push(`stripped end of ${winding.id} ${end}`);
       }
     }
@@ -236,8 +237,13 @@ function screenLeads(filling: Filling, design: Design, leastThickness: Nm): Fill
       kind: 'screen-lead',
       upTo: null,
     };
-    if (layer.lead === 'not-judged') notJudged.push(`lead of ${name}`);
-    else choices.push(leadChoices(filling, layer.lead, where, leastThickness));
+    if (layer.lead === 'not-judged') {
+      notJudged.push(`lead of ${name}`);
+      return;
+    }
+    if (isUnknown(layer.lead) || layer.lead.bareFrom.kind === 'unknown')
+      notJudged.push(`stripped end of ${name}`);
+    choices.push(leadChoices(filling, layer.lead, where, leastThickness));
   });
   return { choices, notJudged };
 }

@@ -68,7 +68,9 @@ function layersOf(
   let approved = wire.approval === 'wire-annex';
   if (typeof wire.approval !== 'string') {
     const proposed = wire.approval.leftOut && design.origin !== 'dissected';
-    approved = proposed || earns('approval');
+    approved = proposed
+      ? filling.taken(`${field}.approval`, 'certified to the rule book’s annex for wires')
+      : earns('approval');
   }
   if (typeof wire.insulationLayers === 'number') return approved ? wire.insulationLayers : null;
   const best = earns('insulationLayers');

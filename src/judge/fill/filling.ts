@@ -7,8 +7,8 @@ export interface Counted {
   readonly field: string;
   /** What it was counted as at worst, in words. */
   readonly counted: string;
-  /** An unknown of the file, or a figure of ours that the file could state. */
-  readonly kind: 'unknown' | 'house-rule';
+  /** An unknown of the file, a figure of ours that the file could state, or what it means where it is silent. */
+  readonly kind: 'unknown' | 'house-rule' | 'default';
 }
 
 /** Grows while the fields are walked, hence a class. */
@@ -27,6 +27,12 @@ export class Filling {
   unknown(field: string, counted: string, kind: Counted['kind'] = 'unknown'): 'worst' | 'best' {
     this.counted.set(field, { field, counted, kind });
     return isBest(this.choice, field) ? 'best' : 'worst';
+  }
+
+  /** Notes what the file means where it is silent: nothing that could be better or worse. */
+  taken(field: string, counted: string): true {
+    this.counted.set(field, { field, counted, kind: 'default' });
+    return true;
   }
 
   /** As `unknown`, of a field that says how much room a circuit takes: `best` is where it takes the least. */

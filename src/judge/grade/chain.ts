@@ -22,6 +22,8 @@ export type ChainPiece =
       readonly rank: number;
       readonly what: string;
       readonly group: MaterialGroup;
+      /** Its place in the file's `outside`; null where it is none of these. */
+      readonly entry: number | null;
       /** Metal on metal. */
       readonly isBare: boolean;
     };

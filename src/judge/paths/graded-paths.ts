@@ -1,6 +1,6 @@
 // The paths between two circuits in one section, or wholly outside the window, and the grade that each gives.
 
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
@@ -49,12 +49,12 @@ export interface Place {
 
 export function placeOf(
   design: Design,
-  outsideGroups: readonly MaterialGroup[],
+  filled: readonly FilledOutside[],
   build: Build,
   cache: PathCache,
   strength: LayOutOptions,
 ): Place {
-  const outside = (metric: Metric) => outsidePieces(design, outsideGroups, build, metric, strength);
+  const outside = (metric: Metric) => outsidePieces(design, filled, build, metric, strength);
   return {
     build,
     sections: cache.sections(build, strength),
@@ -224,6 +224,7 @@ const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
     rank: 0,
     what: 'metal joins them',
     group: 'IIIb',
+    entry: null,
     isBare: true,
   }));
 

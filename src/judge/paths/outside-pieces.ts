@@ -9,20 +9,22 @@ import { sleeveIsStrong } from '#solver/section/lead-shape.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { nm, type Nm } from '#units/quantity.ts';
+import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { rankOfGroup } from '#judge/grade/stuff.ts';
 
-/** `groups`: that of each of the file's distances. One without this metric says nothing of it. */
+/** `filled`: what each of the file's distances counts as. */
 export function outsidePieces(
   design: Design,
-  groups: readonly MaterialGroup[],
+  filled: readonly FilledOutside[],
   build: Build,
   metric: Metric,
   strength: LayOutOptions,
 ): readonly ChainPiece[] {
   const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
-    const length = entry[metric]?.value;
-    return length === undefined ? [] : [outsidePiece(metric, entry.between, length, entry.what, groups[i]!)];
+    const { length, group } = filled[i]!;
+    const counted = length[metric];
+    return counted === null ? [] : [outsidePiece(metric, entry.between, counted, entry.what, group, i)];
   });
   return [...entries, ...leadsApart(build, metric, strength)];
 }
@@ -33,6 +35,7 @@ const outsidePiece = (
   length: Nm,
   what: string,
   group: MaterialGroup,
+  entry: number | null,
 ): ChainPiece => ({
   kind: 'outside',
   between,
@@ -41,6 +44,7 @@ const outsidePiece = (
   rank: metric === 'creepage' ? rankOfGroup(group) : 0,
   what,
   group,
+  entry,
   isBare: false,
 });
 
@@ -56,7 +60,7 @@ function leadsApart(build: Build, metric: Metric, strength: LayOutOptions): read
     const stated = [a.apart, b.apart].filter((one) => one !== null);
     if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];
     const length = nm(Math.min(...stated));
-    return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb')];
+    return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb', null)];
   });
 }
 

@@ -22,7 +22,7 @@ export function assumptionsOf(
     between: null,
     counted: words,
     decides: deciders.deciding.has(field),
-    atBest: verdictWith(deciders.reached.get(field) ?? none),
+    atBest: kind === 'default' ? null : verdictWith(deciders.reached.get(field) ?? none),
     kind,
   }));
   return [

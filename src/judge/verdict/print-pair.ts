@@ -20,6 +20,7 @@ export function printPair(
   atBest: Grade,
   verdict: Answer,
   undrawn: readonly string[],
+  unplaced: readonly string[],
 ): PairVerdict {
   const { between, needed } = worst;
   const isJudged = undrawn.length === 0 || verdict !== 'not-shown';
@@ -34,6 +35,7 @@ export function printPair(
     achievedAtBest: atBest,
     verdict,
     undrawn,
+    unplaced,
     stress: printStress(worst),
     required: needed === null ? null : printRequired(book, worst),
     paths,

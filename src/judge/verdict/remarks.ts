@@ -6,9 +6,7 @@ import { isRetained } from '#solver/section/slump.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
-import { reaches } from '#standards/ladder.ts';
-import { GROUPS } from '#judge/grade/stuff.ts';
-import { nextRowOf } from '#standards/next-row.ts';
+import { lengthRemarks } from './length-remarks.ts';
 import type { Remark } from './verdict.ts';
 
 export function notJudgedOf(
@@ -52,8 +50,7 @@ export function remarksOf(design: Design, build: Build, pairs: readonly PairOutc
     ...looseEnds(build),
     ...doubtfulFits(build),
     ...crossings(design),
-    ...interpolations(barriers),
-    ...byClimbOnly(barriers),
+    ...lengthRemarks(barriers),
     ...earthedScreens(design),
     ...outermostMains(design),
   ];
@@ -112,50 +109,6 @@ function crossings(design: Design): readonly Remark[] {
         },
       ];
     });
-  });
-}
-
-/** The pair meets with the interpolated figure, but not with the next row of the table. */
-function interpolations(barriers: readonly PairOutcome[]): readonly Remark[] {
-  return barriers.flatMap((pair) => {
-    const { holding, needed, between } = pair;
-    if (holding?.kind !== 'path' || !reaches(pair.achieved, needed)) return [];
-    const strong = needed === 'reinforced' || needed === 'double';
-    const { creepage, clearance } = pair.required;
-    const figures = holding.metric === 'creepage' ? creepage(GROUPS[holding.rank]!) : clearance;
-    const next = nextRowOf((strong ? figures.reinforced : figures.basic).because);
-    if (next === null || holding.length / 1e6 >= next || holding.plies > 0) return [];
-    return [
-      {
-        kind: 'interpolated',
-        says: `${between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${next} mm.`,
-      },
-    ];
-  });
-}
-
-/** Without the climb along the ply edges the path would be too short. */
-function byClimbOnly(barriers: readonly PairOutcome[]): readonly Remark[] {
-  return barriers.flatMap((pair) => {
-    const { holding, needed, between } = pair;
-    if (holding?.kind !== 'path' || !holding.section || !reaches(pair.achieved, needed) || holding.plies > 0)
-      return [];
-    const climbed = holding.chain.pieces.flatMap((piece) =>
-      piece.kind === 'inside' ? piece.piece.trace() : [],
-    );
-    const faces = holding.section.chambers.flatMap(({ x0, x1 }) => [x0, x1]);
-    const climb = climbed
-      .filter((leg) => leg.from[0] === leg.to[0] && faces.includes(leg.from[0]))
-      .reduce((sum, leg) => sum + leg.length, 0);
-    const limits = holding.asked.distance(holding.rank);
-    const wanted = needed === 'reinforced' || needed === 'double' ? limits.reinforced : limits.basic;
-    if (wanted === null || holding.length - climb >= wanted || climb === 0) return [];
-    return [
-      {
-        kind: 'meets-by-climb',
-        says: `${between.join(' to ')}: meets only by ${(climb / 1e6).toFixed(2)} mm of climb along the tape edges at the flange.`,
-      },
-    ];
   });
 }
 

@@ -46,6 +46,8 @@ export interface PairVerdict {
   readonly verdict: Answer;
   /** Circuits of the pair of which nothing is drawn: there is nothing to judge, and no grade is reached. */
   readonly undrawn: readonly string[];
+  /** Outer parts that may bridge the pair: the file does not say where they lie. */
+  readonly unplaced: readonly string[];
   readonly stress: PairStress;
   /** Null where nothing is asked. */
   readonly required: Required | null;

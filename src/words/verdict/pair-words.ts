@@ -45,7 +45,7 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
     case 'falls-short':
       return `${asked}, ${pair.achieved} is reached${why}.`;
     case 'not-shown':
-      return isVoltageOpen(pair)
+      return reaches(pair.achieved, pair.needed)
         ? `${asked} and ${pair.achieved} is reached${why}. ${openWords(pair)}`
         : `${asked}; known is only ${pair.achieved}${why}. ${openWords(pair)}`;
     default:
@@ -65,14 +65,13 @@ function undrawnWords({ undrawn, between }: PairVerdict, looks: readonly Circuit
 }
 
 /** What keeps a pair from being shown. */
-export const openWords = (pair: PairVerdict): string =>
-  isVoltageOpen(pair)
-    ? `That holds for ${Math.round(pair.stress.rms)} V rms, the least it can be: the working voltage is not known.`
-    : `With every unknown at its best it would be ${pair.achievedAtBest}.`;
-
-/** It reaches what is needed, but at the floor of the voltage, and what really stands across it may be more. */
-const isVoltageOpen = ({ achieved, needed, stress }: PairVerdict): boolean =>
-  stress.basis === 'floor' && reaches(achieved, needed);
+export function openWords({ achieved, needed, achievedAtBest, stress, unplaced }: PairVerdict): string {
+  if (!reaches(achieved, needed)) return `With every unknown at its best it would be ${achievedAtBest}.`;
+  // it reaches what is needed at the floor of the voltage, or as long as no outer part bridges it
+  const voltage = `That holds for ${Math.round(stress.rms)} V rms, the least it can be: the working voltage is not known.`;
+  const parts = `Where ${listed(unplaced)} ${unplaced.length === 1 ? 'lies' : 'lie'} is not said: it may bridge them.`;
+  return [...(stress.basis === 'floor' ? [voltage] : []), ...(unplaced.length > 0 ? [parts] : [])].join(' ');
+}
 
 function limitingWords(limiting: Limiting | null): string {
   if (limiting === null) return '';
@@ -113,9 +112,12 @@ const WAYS = {
   clearance: 'shortest way through air',
 } as const;
 
-/** Worst first: falls short, not shown, meets, nothing asked; among equals the order of the file. */
+/**
+ * Worst first: falls short, not shown, meets, of which nothing is drawn, nothing asked; among equals the order of the file.
+ */
 export function worstFirst(verdict: Verdict): readonly PairVerdict[] {
-  const rank = (pair: PairVerdict): number => (pair.required === null ? 3 : ORDER.indexOf(pair.verdict));
+  const rank = (pair: PairVerdict): number =>
+    pair.required === null ? 4 : isUndrawn(pair) ? 3 : ORDER.indexOf(pair.verdict);
   return [...verdict.pairs].sort((a, b) => rank(a) - rank(b));
 }
 
@@ -128,7 +130,7 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
     return 'No pair of circuits asks for a barrier, so nothing is judged: are the roles of the circuits right?';
   const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
   if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
-  const asked = verdict.pairs.filter(({ required }) => required !== null).length;
+  const asked = verdict.pairs.filter((pair) => pair.required !== null && !isUndrawn(pair)).length;
   if (verdict.verdict === 'meets') {
     const all = `${asked === 2 ? 'Both' : `All ${asked}`} pairs that ask for insulation have it.`;
     return `${asked > 1 ? all : pairSentence(worst, looks)}${coreWords(verdict)}`;
@@ -153,5 +155,5 @@ export const pairLine = (pair: PairVerdict, looks: readonly CircuitLook[]): stri
   pair.required === null
     ? `${pairNames(pair.between, looks)}: nothing is asked`
     : isUndrawn(pair)
-      ? `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, nothing to judge`
+      ? `${pairNames(pair.between, looks)}: not judged, for nothing of it is drawn`
       : `${pairNames(pair.between, looks)}: ${answerWords(pair.verdict)}, ${pair.achieved} of ${pair.needed}`;

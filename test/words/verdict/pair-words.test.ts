@@ -79,7 +79,7 @@ describe('pairSentence', () => {
     } as const;
     const words = 'No winding of Output is drawn: there is nothing to judge between Primary and Output.';
     expect(pairSentence(none, looks)).toBe(words);
-    expect(pairLine(none, looks)).toBe('Primary to Output: not shown, nothing to judge');
+    expect(pairLine(none, looks)).toBe('Primary to Output: not judged, for nothing of it is drawn');
   });
 });
 

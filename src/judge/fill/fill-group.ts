@@ -1,0 +1,14 @@
+// The tracking group of a material, or what one that nobody knows counts as.
+
+import type { MaterialGroup } from '#model/design.ts';
+import type { Unknown } from '#model/reading.ts';
+import type { Filling } from './filling.ts';
+
+export function groupOrAssumed(
+  filling: Filling,
+  group: MaterialGroup | Unknown,
+  field: string,
+): MaterialGroup {
+  if (typeof group === 'string') return group;
+  return filling.unknown(field, 'tracking group IIIb') === 'best' ? 'IIIa' : 'IIIb';
+}

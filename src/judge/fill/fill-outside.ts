@@ -1,0 +1,26 @@
+// The distances outside the window that the file states; one that an entry leaves out may be none at all.
+
+import type { Design, MaterialGroup } from '#model/design.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
+import { nm, type Nm } from '#units/quantity.ts';
+import type { Filling } from './filling.ts';
+import { groupOrAssumed } from './fill-group.ts';
+
+export interface FilledOutside {
+  readonly group: MaterialGroup;
+  /** Null: as long as is asked. */
+  readonly length: Readonly<Record<Metric, Nm | null>>;
+}
+
+export const fillOutside = (filling: Filling, { outside }: Design): readonly FilledOutside[] =>
+  outside.map((entry, i) => {
+    const length = (metric: Metric): Nm | null => {
+      const stated = entry[metric];
+      if (stated !== null) return stated.value;
+      return filling.unknown(`outside[${i}].${metric}`, '0 mm') === 'best' ? null : nm(0);
+    };
+    return {
+      group: groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),
+      length: { clearance: length('clearance'), creepage: length('creepage') },
+    };
+  });

@@ -1,0 +1,57 @@
+// Pairs that have what they need by a hair of length: by a figure that is interpolated, or by the climb along ply edges.
+// Told of the shortest way through nothing, whatever other path limits the pair.
+
+import { GROUPS } from '#judge/grade/stuff.ts';
+import { reaches } from '#standards/ladder.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import { nextRowOf } from '#standards/next-row.ts';
+import type { Remark } from './verdict.ts';
+
+export const lengthRemarks = (barriers: readonly PairOutcome[]): readonly Remark[] => [
+  ...barriers.flatMap(byInterpolation),
+  ...barriers.flatMap(byClimb),
+];
+
+/** The pair meets with the interpolated figure, but not with the next row of the table. */
+function byInterpolation(pair: PairOutcome): readonly Remark[] {
+  const { between, required } = pair;
+  const next = byLengthAlone(pair).flatMap((path) => {
+    const figures = path.metric === 'creepage' ? required.creepage(GROUPS[path.rank]!) : required.clearance;
+    const row = nextRowOf((isStrong(pair) ? figures.reinforced : figures.basic).because);
+    return row !== null && path.length / 1e6 < row ? [row] : [];
+  })[0];
+  if (next === undefined) return [];
+  const says = `${between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${next} mm.`;
+  return [{ kind: 'interpolated', says }];
+}
+
+/** Without the climb along the ply edges the path would be too short. */
+function byClimb(pair: PairOutcome): readonly Remark[] {
+  const climb = byLengthAlone(pair).flatMap((path) => {
+    const climbed = climbOf(path);
+    const limits = path.asked.distance(path.rank);
+    const wanted = isStrong(pair) ? limits.reinforced : limits.basic;
+    return wanted === null || path.length - climbed >= wanted || climbed === 0 ? [] : [climbed];
+  })[0];
+  if (climb === undefined) return [];
+  const says = `${pair.between.join(' to ')}: meets only by ${(climb / 1e6).toFixed(2)} mm of climb along the tape edges at the flange.`;
+  return [{ kind: 'meets-by-climb', says }];
+}
+
+const isStrong = ({ needed }: PairOutcome): boolean => needed === 'reinforced' || needed === 'double';
+
+/** Up and down the edges of plies at a flange. */
+function climbOf({ chain, section }: FoundPath): number {
+  const legs = chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? piece.piece.trace() : []));
+  const faces = section?.chambers.flatMap(({ x0, x1 }) => [x0, x1]) ?? [];
+  return legs
+    .filter((leg) => leg.from[0] === leg.to[0] && faces.includes(leg.from[0]))
+    .reduce((sum, leg) => sum + leg.length, 0);
+}
+
+/** The shortest ways through nothing, of a pair that has what it needs: only their length holds it there. */
+function byLengthAlone({ holding, shortest, achieved, needed }: PairOutcome): readonly FoundPath[] {
+  if (!reaches(achieved, needed)) return [];
+  const paths = [holding, shortest.creepage[0], shortest.clearance[0]];
+  return paths.flatMap((path) => (path?.kind === 'path' && path.plies === 0 ? [path] : []));
+}

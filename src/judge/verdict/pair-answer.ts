@@ -1,0 +1,58 @@
+// Whether a pair meets, falls short or is not shown, from its judgings at worst and at best, and the answer over all.
+
+import type { Design, Part } from '#model/design.ts';
+import { undrawnCircuits } from '#judge/fill/undrawn.ts';
+import { concerns, unplacedParts } from '#judge/fill/unplaced.ts';
+import { reaches } from '#standards/ladder.ts';
+import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { Answer } from './verdict.ts';
+
+/** What is missing of a build, so that no figure of it can be judged. */
+export interface Missing {
+  readonly undrawn: ReadonlySet<string>;
+  readonly unplaced: readonly Part[];
+}
+
+export const missingOf = (design: Design): Missing => ({
+  undrawn: undrawnCircuits(design),
+  unplaced: unplacedParts(design),
+});
+
+/**
+ * Both short: falls short. Both good: meets. A pair without any known voltage, of which one circuit is not drawn, or that a
+ * part may bridge of which nobody knows where it lies, is never shown to meet.
+ */
+export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing): Answer {
+  if (worst.needed === null) return 'meets';
+  if (!reaches(best.achieved, best.needed)) return 'falls-short';
+  const isKnown =
+    worst.stress.basis !== 'floor' &&
+    undrawnOf(worst, missing).length === 0 &&
+    unplacedAt(worst, missing).length === 0;
+  return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
+}
+
+/** Circuits of a pair of which nothing is drawn. */
+export const undrawnOf = ({ between, needed }: PairOutcome, { undrawn }: Missing): readonly string[] =>
+  needed === null ? [] : between.filter((id) => undrawn.has(id));
+
+/** Parts of which nobody knows whether they bridge a pair. */
+export const unplacedAt = ({ between, needed }: PairOutcome, { unplaced }: Missing): readonly string[] =>
+  needed === null ? [] : unplaced.filter((part) => concerns(part, between)).map(({ id }) => id);
+
+/** A pair of which nothing is drawn is not judged, as long as there is another that is. */
+export function judgedAnswers(
+  pairs: readonly PairOutcome[],
+  answers: readonly Answer[],
+  missing: Missing,
+): readonly Answer[] {
+  const asked = answers.filter((_, i) => pairs[i]!.needed !== null);
+  const judged = answers.filter(
+    (answer, i) =>
+      pairs[i]!.needed !== null && (answer !== 'not-shown' || undrawnOf(pairs[i]!, missing).length === 0),
+  );
+  return judged.length === 0 ? asked : judged;
+}
+
+export const lowestAnswer = (answers: readonly Answer[]): Answer =>
+  answers.includes('falls-short') ? 'falls-short' : answers.includes('not-shown') ? 'not-shown' : 'meets';
