@@ -166,7 +166,7 @@ function coreAsPrimary(
   return { verdict: lowestAnswer(all), pairs };
 }
 
-function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
+export function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
   const fits = chamberFits(build);
   const used = Math.max(0, ...fits.map((fit) => fit.used)) as Nm;
   return {

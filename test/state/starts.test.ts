@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
+import type { Design } from '#model/design.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { demos } from '#state/begin/demos.ts';
 import { constructions, designedBuild } from '#state/begin/designed-build.ts';
@@ -9,7 +10,10 @@ import { examinedBuild } from '#state/begin/examined-build.ts';
 import { Examination } from '#state/begin/examination.svelte.ts';
 import { questions } from '#state/begin/questions.ts';
 
-const judging = { read: (doc: unknown) => readDesign(doc, knownIds), judge };
+const judging = {
+  read: (doc: unknown) => readDesign(doc, knownIds),
+  judge: (design: Design) => Promise.resolve(judge(design)),
+};
 
 describe('starts', () => {
   it('should ask ten questions, each of which may be answered with not knowing', () => {
@@ -79,9 +83,9 @@ describe('starts', () => {
   });
 
   for (const { id, name } of constructions)
-    it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, () => {
+    it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, async () => {
       const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };
-      const { doc, asked } = designedBuild(
+      const { doc, asked } = await designedBuild(
         { former, construction: id, supply: '240 V', output: '12 V' },
         judging,
       );

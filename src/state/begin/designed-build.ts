@@ -39,7 +39,8 @@ export interface DesignWish {
 
 interface Judging {
   readonly read: (doc: DesignFile) => ReadDesign;
-  readonly judge: (design: Design) => Drawable;
+  /** Null where it cannot be judged. */
+  readonly judge: (design: Design) => Promise<Drawable | null>;
 }
 
 export interface DesignedBuild {
@@ -52,11 +53,12 @@ export interface DesignedBuild {
   } | null;
 }
 
-export function designedBuild(wish: DesignWish, judging: Judging): DesignedBuild {
+export async function designedBuild(wish: DesignWish, judging: Judging): Promise<DesignedBuild> {
   const first = draft(wish, guess(wish));
   const reading = judging.read(first);
   if (reading.kind === 'bad') return { doc: first, asked: null };
-  const pair = judging.judge(reading.design).verdict.pairs.find(({ required }) => required !== null);
+  const judged = await judging.judge(reading.design);
+  const pair = judged?.verdict.pairs.find(({ required }) => required !== null);
   if (pair?.required == null) return { doc: first, asked: null };
   const { creepage, clearance } = pair.required;
   const margin = Math.ceil(((creepage.reinforced ?? 0) / 2) * 10) / 10;

@@ -6,6 +6,7 @@ import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import type { Design } from '#model/design.ts';
+import { Waiting } from '#state/judging/waiting.svelte.ts';
 import type { Editor } from './editor.svelte.ts';
 import type { PairVerdict, Verdict, WeakSpot } from '#state/judging/judged.ts';
 import { duplicateLayers, moveLayers } from '#model/edit/layer-edits.ts';
@@ -16,14 +17,16 @@ export class Bench {
   readonly editor: Editor;
   readonly theme: ThemeState;
   readonly selection = new Selection();
+  readonly waiting = new Waiting();
 
   constructor(editor: Editor, theme: ThemeState) {
     this.editor = editor;
     this.theme = theme;
   }
 
+  /** What the judgement is of; before there is one, the build as read. */
   get design(): Design | null {
-    return this.editor.judged?.design ?? null;
+    return this.editor.judged?.design ?? this.editor.design;
   }
 
   get judgement(): Drawable | null {
@@ -33,6 +36,12 @@ export class Bench {
   get verdict(): Verdict | null {
     return this.judgement?.verdict ?? null;
   }
+
+  /** What is judged, if anything, is not the build as it is now, and will not be within a moment. */
+  readonly isStale: boolean = $derived.by(() => {
+    const { kind } = this.editor.standing;
+    return kind === 'judging' ? this.verdict === null || this.waiting.seconds !== null : kind !== 'judged';
+  });
 
   readonly looks: readonly CircuitLook[] = $derived.by(() => circuitLooks(this.design?.circuits ?? []));
 
@@ -54,11 +63,13 @@ export class Bench {
   /** Layers that are pointed out, those of the picked spot among them: shown, not picked. */
   readonly marked: readonly number[] = $derived.by(() => [
     ...this.selection.marked,
-    ...(this.spot === null ? [] : (this.verdict?.weakSpots[this.spot]?.layers ?? [])),
+    ...(this.spot === null || this.editor.isShifted
+      ? []
+      : (this.verdict?.weakSpots[this.spot]?.layers ?? [])),
   ]);
 
   readonly sections: readonly string[] = $derived.by(
-    () => this.judgement?.sections.map(({ name }) => name) ?? [],
+    () => this.editor.drawn?.judgement.sections.map(({ name }) => name) ?? [],
   );
 
   /** The section shown: the picked one, or the first where that is no more. */
@@ -77,7 +88,7 @@ export class Bench {
 
   /** Flags of the weak spots that touch a layer, with their numbers. */
   spotsAt(layer: number): readonly { readonly number: number; readonly spot: WeakSpot }[] {
-    const spots = this.verdict?.weakSpots ?? [];
+    const spots = this.editor.isShifted ? [] : (this.verdict?.weakSpots ?? []);
     return spots.flatMap((spot, i) => (spot.layers.includes(layer) ? [{ number: i + 1, spot }] : []));
   }
 

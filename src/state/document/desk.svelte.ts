@@ -9,6 +9,8 @@ import { designText, fileName, readFile, saveFile } from '#state/storage/files.t
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/keeper.svelte.ts';
 import { lessonOf, Walk } from '#state/begin/lessons.svelte.ts';
+import { judgeErrand } from '#state/judging/judge-errand.ts';
+import type { Threads } from '#state/judging/threads.ts';
 import { ManyBuilds } from '#state/judging/many-builds.svelte.ts';
 import { openable, type Openable } from '#state/storage/openable.ts';
 import type { Pages } from './pages.svelte.ts';
@@ -23,17 +25,20 @@ export class Desk {
   readonly keeper: Keeper;
   readonly pages: Pages;
   readonly photos: PhotoDesk;
-  readonly many = new ManyBuilds();
+  readonly threads: Threads;
+  readonly many: ManyBuilds;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
   walk: Walk | null = $state(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
 
-  constructor(bench: Bench, keeper: Keeper, pages: Pages) {
+  constructor(bench: Bench, keeper: Keeper, pages: Pages, threads: Threads) {
     this.bench = bench;
     this.keeper = keeper;
     this.pages = pages;
+    this.threads = threads;
+    this.many = new ManyBuilds(judgeErrand(threads.errands));
     this.photos = new PhotoDesk(bench.editor);
   }
 
@@ -42,8 +47,13 @@ export class Desk {
     this.refusal = null;
     this.hideLink();
     this.walk = null;
-    this.bench.selection.startAt(this.bench.verdict);
+    const { editor, selection } = this.bench;
+    selection.startAt(this.bench.verdict);
     this.pages.go('sheet');
+    // looks at the worst place once it is known, unless one looks elsewhere by then
+    void editor.judgedSoon().then((judged) => {
+      if (judged?.doc === doc && selection.isAtStart) selection.startAt(judged.judgement.verdict);
+    });
   }
 
   async openDemo(demo: Demo): Promise<void> {
@@ -104,14 +114,15 @@ export class Desk {
 
   /** From now on printing gives the report in place of the screen; returns what ends that. */
   async printReports(): Promise<() => void> {
-    const [{ printPapers }, { reportHtml }, { studyOf }] = await Promise.all([
+    const [{ printPapers }, { stillJudging }, { reportHtml }, { studyOf }] = await Promise.all([
       import('#state/storage/print-papers.ts'),
+      import('#state/storage/still-judging.ts'),
       import('#papers/html/report.ts'),
       import('#judge/study.ts'),
     ]);
     return printPapers(() => {
-      const judged = this.bench.editor.judgedNow();
-      if (judged === null) return null;
+      const { judgedNow: judged } = this.bench.editor;
+      if (judged === null) return stillJudging();
       const { design, doc } = judged;
       const judgement = studyOf(design, judged.judgement);
       return reportHtml({ design, judgement, designText: designText(doc) });

@@ -12,14 +12,20 @@ import {
   NewestJudgement,
   type JudgeBeside,
   type JudgedBuild,
+  type Lost,
   type Newest,
+  type Standing,
 } from '#state/judging/newest-judgement.svelte.ts';
 
 export interface Judging {
   readonly read: (doc: DesignFile) => ReadDesign;
   readonly judge: (design: Design) => Drawable;
-  /** The same beside the page, for builds that take long; left out, all are judged at once. */
+  /** A build as it lies, not judged: drawn until it is. Left out, nothing is drawn before. */
+  readonly sketch?: (design: Design) => Drawable;
+  /** Judging beside the page; left out, all is judged at once. */
   readonly beside?: JudgeBeside;
+  /** A judgement that is there from the start. */
+  readonly first?: JudgedBuild;
 }
 
 /** A linked list, so that a step costs the same however many went before. `says` names the step that left it. */
@@ -52,15 +58,13 @@ export class Editor {
   #revision = $state(0);
   /** What was read last: a derived value that nothing on the page watches is worked out at every look. */
   #lastRead: { readonly doc: DesignFile; readonly reading: ReadDesign } | null = null;
-  /** Nothing on the page goes by places on the drawing now: a judgement may wait though layers came or went. */
-  mayShift = $state(false);
   readonly #judging: Judging;
   readonly #newest: NewestJudgement;
 
   constructor(doc: DesignFile, judging: Judging) {
     this.#doc = doc;
     this.#judging = judging;
-    this.#newest = new NewestJudgement(judging.judge, judging.beside ?? null);
+    this.#newest = new NewestJudgement(judging.judge, judging.beside ?? null, judging.first ?? null);
   }
 
   readonly #reading: ReadDesign = $derived.by(() => {
@@ -72,22 +76,37 @@ export class Editor {
   readonly #outcome: Newest = $derived.by(() => {
     const reading = this.#reading;
     if (reading.kind !== 'bad') this.#newest.follow(this.shown, reading.design);
-    return this.#newest.look(this.mayShift);
+    return this.#newest.look();
   });
 
   /** The newest judgement that could be made: of `shown`, of what was shown shortly before, or of the last state without a wrong entry. */
   readonly judged: JudgedBuild | null = $derived.by(() => this.#outcome.judged);
 
   /** The last state without a wrong entry, which may be ahead of what is judged. */
-  readonly design: Design | null = $derived.by(() => this.#outcome.design);
+  readonly design: Design | null = $derived.by(() => this.#outcome.newest?.design ?? null);
+
+  /** How it stands with the judgement of the last state without a wrong entry. */
+  readonly standing: Standing = $derived.by(() => this.#outcome.standing);
 
   /** What is shown is still being judged; `judged` is of something older. */
-  readonly isBehind: boolean = $derived.by(() => this.#outcome.isBehind);
+  readonly isBehind: boolean = $derived.by(() => this.standing.kind === 'judging');
 
-  /** Says what went wrong where judging itself broke: a fault of the program, not of the build. */
-  readonly broke: string | null = $derived.by(() =>
-    this.#reading.kind === 'bad' ? null : this.#outcome.broke,
-  );
+  /** Places in the file name other things in `judged` than in `design`. */
+  readonly isShifted: boolean = $derived.by(() => this.#outcome.isShifted);
+
+  /** There is no thread beside the page: it stands still while it judges. */
+  readonly isAlone: boolean = $derived.by(() => this.#outcome.isAlone);
+
+  /** The thread was lost over this build and started anew. */
+  readonly restarted: Lost | null = $derived.by(() => this.#outcome.restarted);
+
+  /** What is drawn: the newest judgement, or where places changed since, the build as it lies. */
+  readonly drawn: JudgedBuild | null = $derived.by(() => {
+    const { judged, newest, isShifted } = this.#outcome;
+    if (!isShifted || newest === null) return judged;
+    const judgement = this.#sketched(newest.design);
+    return judgement === null ? null : { doc: newest.doc, design: newest.design, judgement };
+  });
 
   /** The file as kept, without what is only tried. */
   get doc(): DesignFile {
@@ -111,11 +130,35 @@ export class Editor {
     return this.#reading.kind === 'bad' ? this.#reading.faults : [];
   }
 
-  /** Waits for the judgement of what is shown: for whatever leaves the page or is noted. */
-  judgedNow(): JudgedBuild | null {
+  /** The judgement of what is shown, for whatever leaves the page or is noted; null where there is none yet. */
+  get judgedNow(): JudgedBuild | null {
+    return this.standing.kind === 'judged' ? this.judged : null;
+  }
+
+  /** The same, waited for; null where it will not come. */
+  async judgedSoon(): Promise<JudgedBuild | null> {
     // seen first: only then is it known what is shown
-    if (this.isBehind) this.#newest.catchUp();
-    return this.judged;
+    if (this.isBehind) await this.#newest.whenSettled();
+    return this.judgedNow;
+  }
+
+  /** Ends the judging that is going on. */
+  stopJudging(): void {
+    if (this.isBehind) this.#newest.stop();
+  }
+
+  /** Judges what was stopped, or over which the thread was lost. */
+  judgeAgain(): void {
+    this.#newest.again();
+  }
+
+  #sketched(design: Design): Drawable | null {
+    try {
+      return this.#judging.sketch?.(design) ?? null;
+    } catch {
+      // what breaks the sketch breaks judging too, which says so
+      return null;
+    }
   }
 
   /** What an undo would take back, in words; null where there is nothing. */

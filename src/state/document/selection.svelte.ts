@@ -55,6 +55,14 @@ export class Selection {
     this.figure = { between, figure };
   }
 
+  /** Nothing was picked or opened since the start. */
+  get isAtStart(): boolean {
+    const { layers, openRow, pair, spot, figure, section } = this;
+    return (
+      layers.length === 0 && [openRow, pair, spot, figure].every((one) => one === null) && section === 'plain'
+    );
+  }
+
   /** Goes to the worst place of a judgement; `plain` where nothing is weak. */
   startAt(verdict: Verdict | null): void {
     this.layers = [];

@@ -1,17 +1,14 @@
-// The search for the figures that would turn the verdict, beside the page: a little at a time so that the hand never waits,
-// stopped when one asks, begun anew when the build changes.
+// The search for the figures that would turn the verdict, beside the page: each is shown when it is found. Stopped when one
+// asks, begun anew when the build changes.
 
-import { decidingFigure, type Deciding, type JudgeFile } from '#judge/decide/deciding-figure.ts';
+import type { Deciding } from '#judge/decide/deciding-figure.ts';
 import { nextMeasurement, type NextMeasurement } from '#judge/decide/next-measurement.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
 import type { Assumption } from './judged.ts';
-import { judging } from './judging.ts';
+import type { Asked, Thread } from './thread.ts';
 
 export type { Deciding, NextMeasurement };
-
-/** Time that one turn may take before the page is let in again. */
-const TURN_MS = 8;
 
 export class DecidingSearch {
   #found: Readonly<Record<string, Deciding>> = $state.raw({});
@@ -20,17 +17,22 @@ export class DecidingSearch {
   isStopped = $state(false);
   #doc: DesignFile | null = null;
   #turn = 0;
+  /** Why it ended before all was found. */
+  trouble: string | null = $state(null);
+  #asked: Asked<'decide'> | null = null;
   readonly #editor: Editor;
+  readonly #thread: Thread;
 
-  constructor(editor: Editor) {
+  constructor(editor: Editor, thread: Thread) {
     this.#editor = editor;
+    this.#thread = thread;
   }
 
-  /** What is open and could be found out, deciding ones first. */
+  /** What is open and could be found out, the most promising first. */
   readonly open: readonly Assumption[] = $derived.by(() => {
     const all = this.#editor.judged?.judgement.verdict.assumptions ?? [];
     const open = all.filter(({ kind }) => kind === 'unknown' || kind === 'interval');
-    return [...open].sort((a, b) => Number(b.decides) - Number(a.decides));
+    return [...open].sort((a, b) => promise(b) - promise(a));
   });
 
   readonly next: NextMeasurement | null = $derived.by(() => {
@@ -57,51 +59,54 @@ export class DecidingSearch {
 
   /** Searches the build on the sheet; what was found for the same build stays. */
   async start(): Promise<void> {
-    const judged = this.#editor.judgedNow();
-    if (judged === null) return;
+    this.#end();
+    const turn = this.#turn;
+    this.isStopped = false;
+    this.trouble = null;
+    const judged = await this.#editor.judgedSoon();
+    if (judged === null || turn !== this.#turn) return;
     if (this.#doc !== judged.doc) this.#found = {};
     this.#doc = judged.doc;
-    this.isStopped = false;
-    const turn = ++this.#turn;
-    const judge = judgeFile();
-    for (const one of this.open) {
-      if (this.figureOf(one) !== undefined) continue;
-      this.#current = nameOf(one);
-      const deciding = await this.#finish(decidingFigure(judged.doc, one, judge), turn);
-      if (deciding === null) return;
-      this.#found = { ...this.#found, [nameOf(one)]: deciding };
-    }
+    const left = this.open.filter((one) => this.figureOf(one) === undefined);
+    const lookAt = (place: number): void => {
+      this.#current = left[place] === undefined ? null : nameOf(left[place]);
+    };
+    lookAt(0);
+    const open = left.map(({ field, between }) => ({ field, between }));
+    this.#asked = this.#thread.ask('decide', { doc: judged.doc, open }, ({ place, deciding }) => {
+      if (turn !== this.#turn) return;
+      this.#found = { ...this.#found, [nameOf(left[place]!)]: deciding };
+      lookAt(place + 1);
+    });
+    const outcome = await this.#asked.outcome;
+    if (turn !== this.#turn) return;
     this.#current = null;
+    if (outcome.kind !== 'answer') this.trouble = TROUBLE[outcome.kind];
   }
 
   stop(): void {
-    this.#turn++;
-    this.#current = null;
+    this.#end();
     this.isStopped = true;
   }
 
-  /** Null where it was stopped on the way. */
-  async #finish(search: Generator<void, Deciding, void>, turn: number): Promise<Deciding | null> {
-    for (;;) {
-      const until = performance.now() + TURN_MS;
-      do {
-        const { done, value } = search.next();
-        if (done === true) return value;
-      } while (performance.now() < until);
-      await new Promise((goOn) => setTimeout(goOn, 0));
-      if (turn !== this.#turn) return null;
-    }
+  #end(): void {
+    this.#turn++;
+    this.#current = null;
+    this.#asked?.stop();
+    this.#asked = null;
   }
 }
 
+const TROUBLE = {
+  broke: 'The search broke off, which is a fault of the program.',
+  lost: 'The search gave no sign for too long and was ended.',
+  away: 'This browser gives the page no thread to search in.',
+  stopped: null,
+} as const;
+
+/** What would lead further alone comes first. */
+const promise = ({ decides, atBest }: Assumption): number =>
+  (decides ? 4 : 0) + (atBest === null ? 0 : ['falls-short', 'not-shown', 'meets'].indexOf(atBest));
+
 /** Voltages of several pairs share one field. */
 const nameOf = ({ field, between }: Assumption): string => [field, ...(between ?? [])].join(' ');
-
-/** With a memory of its own, so that the search does not push the page's out. */
-function judgeFile(): JudgeFile {
-  const { read, judge } = judging();
-  return (doc) => {
-    const reading = read(doc);
-    return reading.kind === 'bad' ? null : judge(reading.design).verdict;
-  };
-}

@@ -1,33 +1,17 @@
-// Judging in a thread beside the page. The thread is started with the first question, so that opening the page does not
-// wait for it; where it cannot be had or breaks, the answer is that it is away, and it is left alone from then on.
+// Judging in the thread beside the page that is kept for it.
 
-import { withTurns, type PlainJudgement } from '#judge/judge.ts';
-import type { JudgingAnswer } from './judging-answer.ts';
+import { withTurns } from '#judge/judge.ts';
 import type { JudgeBeside } from './newest-judgement.svelte.ts';
+import type { Thread } from './thread.ts';
 
-export function judgingBeside(): JudgeBeside {
-  let thread: Worker | null = null;
-  return (design) =>
-    new Promise((answer) => {
-      const isAway = (): void => {
-        thread?.terminate();
-        answer({ kind: 'away' });
-      };
-      try {
-        thread ??= startThread();
-        thread.onmessage = ({ data }: MessageEvent<JudgingAnswer<PlainJudgement>>) =>
-          answer(data.kind === 'broke' ? data : { ...data, judgement: withTurns(data.judgement) });
-        thread.onerror = isAway;
-        thread.onmessageerror = isAway;
-        thread.postMessage(design);
-      } catch {
-        isAway();
-      }
-    });
-}
-
-function startThread(): Worker {
-  // the policy of a page from the disk has no `self`: asking would only be reported as a breach
-  if (location.protocol === 'file:') throw new Error('no thread for a page from the disk');
-  return new Worker(new URL('./judging-worker.ts', import.meta.url), { type: 'module' });
+export function judgingBeside(thread: Thread): JudgeBeside {
+  return (design) => {
+    const { outcome, stop } = thread.ask('judge', design);
+    const answer = outcome.then((found) =>
+      found.kind === 'answer'
+        ? { kind: 'judged' as const, judgement: withTurns(found.answer), took: found.took }
+        : found,
+    );
+    return { answer, stop };
+  };
 }

@@ -3,6 +3,7 @@
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
+import { sketch } from '#judge/sketch.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Judging } from '#state/document/editor.svelte.ts';
 
@@ -11,5 +12,6 @@ export function judging(): Judging {
   return {
     read: (doc) => readDesign(doc, knownIds),
     judge: (design) => judge(design, cache),
+    sketch,
   };
 }

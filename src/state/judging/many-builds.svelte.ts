@@ -1,5 +1,5 @@
 // Many design files judged one after another: one row each, the verdict itself let go so that a thousand fit in memory.
-// A bad file stays among them with its reason. The page is let in after every judging, and one may stop.
+// A bad file stays among them with its reason. Judging goes on beside the page, and one may stop.
 
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
@@ -7,10 +7,10 @@ import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-ra
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
-import { judge } from '#judge/judge.ts';
-import { study } from '#judge/study.ts';
+import { studyOf } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
+import type { JudgeErrand } from './judge-errand.ts';
 import type { Answer, Grade, Verdict } from './judged.ts';
 
 export interface JudgedRow {
@@ -54,6 +54,11 @@ export class ManyBuilds {
   column: Column = $state('verdict');
   isDown = $state(false);
   #turn = 0;
+  readonly #judge: JudgeErrand;
+
+  constructor(judge: JudgeErrand) {
+    this.#judge = judge;
+  }
 
   readonly judged: readonly JudgedRow[] = $derived.by(() => {
     const judged = this.rows.filter((row) => row.kind === 'judged');
@@ -83,10 +88,9 @@ export class ManyBuilds {
     for (const file of designs.toSorted((a, b) =>
       pathOf(a).localeCompare(pathOf(b), 'en', { numeric: true }),
     )) {
-      const row = await rowOf(file);
+      const row = await rowOf(file, this.#judge);
       if (turn !== this.#turn) return;
       this.rows = [...this.rows, row];
-      await new Promise((goOn) => setTimeout(goOn, 0));
     }
     this.isRunning = false;
   }
@@ -102,7 +106,10 @@ export class ManyBuilds {
     if (found.kind === 'bad') return found.says;
     const { reportHtml } = await import('#papers/html/report.ts');
     const { design, text } = found;
-    const html = reportHtml({ design, judgement: study(design), designText: text });
+    const judged = await this.#judge(design);
+    if (judged.kind === 'broke') return brokeWords(judged.says);
+    const judgement = studyOf(design, judged.judgement);
+    const html = reportHtml({ design, judgement, designText: text });
     saveFile(html, fileName(design.title, 'html'), 'text/html');
     return null;
   }
@@ -136,12 +143,16 @@ async function readBuild(file: File): Promise<ReadBuild> {
   return { kind: 'design', design: read.design, text: designText(found.doc) };
 }
 
-async function rowOf(file: File): Promise<JudgedRow | BadRow> {
+async function rowOf(file: File, judge: JudgeErrand): Promise<JudgedRow | BadRow> {
   const path = pathOf(file);
   const found = await readBuild(file);
   if (found.kind === 'bad') return { kind: 'bad', file, path, says: found.says };
-  return judgedRow(file, path, found.design, judge(found.design).verdict);
+  const judged = await judge(found.design);
+  if (judged.kind === 'broke') return { kind: 'bad', file, path, says: brokeWords(judged.says) };
+  return judgedRow(file, path, found.design, judged.judgement.verdict);
 }
+
+const brokeWords = (says: string): string => `not judged, for a fault of the program: ${says}`;
 
 function judgedRow(file: File, path: string, design: Design, verdict: Verdict): JudgedRow {
   const [worst] = worstFirst(verdict);

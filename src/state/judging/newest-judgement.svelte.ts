@@ -1,6 +1,6 @@
-// The newest judgement of the build on the sheet. What is judged quickly is judged at once, so that it follows the hand; a
-// build that takes longer is judged beside the page, so that the hand never waits for it. One question at a time goes
-// there, and after its answer the build as it is by then.
+// The newest judgement of the build on the sheet. It is made beside the page, so that the hand never waits: one question at
+// a time goes there, and after its answer the build as it is by then. A question that an edit has made old is given up where
+// it takes long. Where nobody is beside the page (tests, the page as it is built) all is judged at once.
 
 import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
@@ -14,18 +14,47 @@ export interface JudgedBuild {
   readonly judgement: Drawable;
 }
 
-/** Away: there is nobody to ask, now and later. */
-export type JudgeBeside = (design: Design) => Promise<JudgingAnswer<Drawable> | { readonly kind: 'away' }>;
+export type BesideAnswer =
+  | JudgingAnswer<Drawable>
+  | { readonly kind: 'stopped' }
+  /** The thread gave no sign, or ended: another is started with the next question. */
+  | { readonly kind: 'lost'; readonly why: Lost }
+  /** There is nobody to ask, now and later. */
+  | { readonly kind: 'away' };
+
+export interface JudgingBeside {
+  readonly answer: Promise<BesideAnswer>;
+  readonly stop: () => void;
+}
+
+export type JudgeBeside = (design: Design) => JudgingBeside;
+
+/** How it stands with the build as it is now; in all but the first what is judged, if anything, is something older. */
+export type Standing =
+  | { readonly kind: 'judged' }
+  | { readonly kind: 'judging' }
+  /** Someone did not want to wait. */
+  | { readonly kind: 'stopped' }
+  /** The thread was lost twice over this build. */
+  | { readonly kind: 'lost'; readonly why: Lost }
+  /** A fault of the program in judging this build. */
+  | { readonly kind: 'broke'; readonly says: string };
 
 export interface Newest {
-  /** As read last, which may be ahead of what is judged. */
-  readonly design: Design | null;
+  /** The last state without a wrong entry, which may be ahead of what is judged. */
+  readonly newest: { readonly doc: DesignFile; readonly design: Design } | null;
   readonly judged: JudgedBuild | null;
-  /** What went wrong where judging the build itself broke. */
-  readonly broke: string | null;
-  /** The build as it is now is still being judged. */
-  readonly isBehind: boolean;
+  readonly standing: Standing;
+  /** Places in the file name other things in what is judged than in the build as it is now. */
+  readonly isShifted: boolean;
+  /** There is nobody beside the page: it stands still while it judges. */
+  readonly isAlone: boolean;
+  /** The thread was lost over this build and started anew. */
+  readonly restarted: Lost | null;
 }
+
+/** It gave no sign for too long, or it ended. */
+export type Lost = 'silent' | 'crashed';
 
 /** Numbered in the order in which they were shown. */
 interface ShownBuild {
@@ -34,112 +63,137 @@ interface ShownBuild {
   readonly number: number;
 }
 
-/** A frame has 16 ms, and drawing wants some of them: what is judged within the rest follows the hand. */
-const LIGHT_MS = 12;
-/** A machine warms up while it judges: only so many times that long without a quick one between makes a build heavy, */
-const HEAVY = 30;
-/** or one judgement that the hand would feel; the first of all finds the machine cold. */
-const HEAVY_MS = 100;
-const HEAVY_WHEN_COLD_MS = 250;
+/** A question that is out for so long is given up for a newer one. */
+const PATIENCE_MS = 1000;
 
 export class NewestJudgement {
-  /** Counts answers from beside the page, so that what is derived looks again. */
+  /** Counts whatever changes from outside, so that what is derived looks again. */
   #arrived = $state(0);
   #count = 0;
   /** The build without a wrong entry that was shown last. */
   #build: ShownBuild | null = null;
-  /** Number of the newest build that was judged or broke. */
+  /** Number of the newest build that is not to be judged any more, and what became of it. */
   #settled = 0;
+  #standing: Standing = { kind: 'judged' };
   #made: JudgedBuild | null = null;
-  #broke: string | null = null;
-  #isCold = true;
-  /** How often the time that is light has passed since a judgement was within it. */
-  #weight = 0;
-  #isAsked = false;
+  #asked: { readonly build: ShownBuild; readonly since: number; readonly stop: () => void } | null = null;
+  /** The build over which the thread was lost last. */
+  #lost: { readonly doc: DesignFile; readonly why: Lost } | null = null;
+  #waiting: (() => void)[] = [];
   #beside: JudgeBeside | null;
   readonly #judge: (design: Design) => Drawable;
 
-  constructor(judge: (design: Design) => Drawable, beside: JudgeBeside | null) {
+  constructor(
+    judge: (design: Design) => Drawable,
+    beside: JudgeBeside | null,
+    first: JudgedBuild | null = null,
+  ) {
     this.#judge = judge;
     this.#beside = beside;
+    this.#made = first;
   }
 
   follow(doc: DesignFile, design: Design): void {
     if (this.#build?.doc === doc) return;
     this.#build = { doc, design, number: ++this.#count };
-    if (this.#made?.doc !== doc) return;
     // it came back to what is judged: answers on the way are older now
-    this.#settled = this.#count;
-    this.#broke = null;
+    if (this.#made?.doc === doc) this.#settle(this.#count, { kind: 'judged' });
+    else if (this.#asked !== null && performance.now() - this.#asked.since > PATIENCE_MS) this.#giveUp();
   }
 
-  /** `mayShift`: the judgement may wait even where places changed, since nothing on the page goes by them. */
-  look(mayShift: boolean): Newest {
+  look(): Newest {
     void this.#arrived;
     const build = this.#build;
     if (build !== null && this.#isBehind) {
-      if (this.#beside === null || !this.#mayWait(build, mayShift)) this.#judgeHere(build);
-      else if (!this.#isAsked) this.#ask(build, this.#beside);
+      if (this.#beside === null)
+        this.#settleWith(
+          build,
+          judgingAnswer(() => this.#judge(build.design)),
+        );
+      else if (this.#asked === null) this.#ask(build, this.#beside);
     }
     return {
-      design: this.#build?.design ?? null,
+      newest: build,
       judged: this.#made,
-      broke: this.#isBehind ? null : this.#broke,
-      isBehind: this.#isBehind,
+      standing: this.#isBehind ? { kind: 'judging' } : this.#standing,
+      isShifted: build !== null && (this.#made === null || !samePlaces(this.#made.doc, build.doc)),
+      isAlone: this.#beside === null,
+      restarted: this.#lost !== null && this.#lost.doc === build?.doc ? this.#lost.why : null,
     };
   }
 
-  /** Ends waiting; not to be called within what is derived. */
-  catchUp(): void {
+  /** Ends waiting: what is asked now is not to be judged. Not to be called within what is derived. */
+  stop(): void {
     if (this.#build === null || !this.#isBehind) return;
-    this.#judgeHere(this.#build);
+    this.#settle(this.#build.number, { kind: 'stopped' });
+    this.#giveUp();
     this.#arrived++;
+  }
+
+  /** Asks once more for what was stopped or lost. */
+  again(): void {
+    if (this.#build === null || this.#isBehind || this.#standing.kind === 'judged') return;
+    this.#build = { ...this.#build, number: ++this.#count };
+    this.#arrived++;
+  }
+
+  /** Resolves once the build as it is now is judged, or will not be. */
+  whenSettled(): Promise<void> {
+    return this.#isBehind ? new Promise((goOn) => this.#waiting.push(goOn)) : Promise.resolve();
   }
 
   /** Another build comes: nothing of this one is shown any more, not even what is still on its way. */
   forget(): void {
     this.#settled = ++this.#count;
-    this.#weight = 0;
+    this.#standing = { kind: 'judged' };
     this.#build = null;
     this.#made = null;
-    this.#broke = null;
+    this.#giveUp();
+    this.#tellWaiting();
   }
 
   get #isBehind(): boolean {
-    return this.#build !== null && this.#settled !== this.#build.number;
-  }
-
-  #mayWait({ doc }: ShownBuild, mayShift: boolean): boolean {
-    return this.#weight >= HEAVY && this.#made !== null && (mayShift || samePlaces(this.#made.doc, doc));
-  }
-
-  #judgeHere(build: ShownBuild): void {
-    this.#settle(
-      build,
-      judgingAnswer(() => this.#judge(build.design)),
-    );
+    return this.#build !== null && this.#settled < this.#build.number;
   }
 
   #ask(build: ShownBuild, beside: JudgeBeside): void {
-    this.#isAsked = true;
-    void beside(build.design).then((answer) => {
-      this.#isAsked = false;
-      if (answer.kind === 'away') this.#beside = null;
-      else if (build.number > this.#settled) this.#settle(build, answer);
+    const { answer, stop } = beside(build.design);
+    const asked = { build, since: performance.now(), stop };
+    this.#asked = asked;
+    void answer.then((found) => {
+      if (this.#asked !== asked) return;
+      this.#asked = null;
+      if (found.kind === 'away') this.#beside = null;
+      else if (found.kind === 'lost' && this.#lost?.doc !== build.doc)
+        this.#lost = { doc: build.doc, why: found.why };
+      else if (found.kind !== 'stopped' && build.number > this.#settled) this.#settleWith(build, found);
       this.#arrived++;
     });
   }
 
-  #settle({ doc, design, number }: ShownBuild, answer: JudgingAnswer<Drawable>): void {
-    this.#weight = this.#weightAfter(answer.took);
-    this.#isCold = false;
-    this.#settled = number;
-    this.#broke = answer.kind === 'broke' ? answer.says : null;
-    if (answer.kind === 'judged') this.#made = { doc, design, judgement: answer.judgement };
+  #giveUp(): void {
+    const asked = this.#asked;
+    this.#asked = null;
+    asked?.stop();
   }
 
-  #weightAfter(took: number): number {
-    if (took >= (this.#isCold ? HEAVY_WHEN_COLD_MS : HEAVY_MS)) return HEAVY;
-    return took < LIGHT_MS || this.#isCold ? 0 : this.#weight + Math.floor(took / LIGHT_MS);
+  #settleWith(
+    { doc, design, number }: ShownBuild,
+    found: JudgingAnswer<Drawable> | { readonly kind: 'lost'; readonly why: Lost },
+  ): void {
+    if (found.kind === 'judged') this.#made = { doc, design, judgement: found.judgement };
+    this.#settle(number, found.kind === 'judged' ? { kind: 'judged' } : found);
+  }
+
+  #settle(number: number, standing: Standing): void {
+    this.#settled = number;
+    this.#standing = standing;
+    if (!this.#isBehind) this.#tellWaiting();
+  }
+
+  #tellWaiting(): void {
+    const waiting = this.#waiting;
+    this.#waiting = [];
+    for (const goOn of waiting) goOn();
   }
 }

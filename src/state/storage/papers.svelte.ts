@@ -10,6 +10,7 @@ import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import type { Bench } from '#state/document/bench.svelte.ts';
 import { designText, fileName, saveFile } from './files.ts';
+import { stillJudging } from './still-judging.ts';
 import { pngOf } from './svg-to-png.ts';
 
 export const PAPERS = ['report', 'winder'] as const;
@@ -60,21 +61,21 @@ export class Papers {
       : reportHtml({ design, judgement, designText: designText(doc), black });
   });
 
-  /** For what leaves the page, which must not be of an older state. */
+  /** For what leaves the page at once, which must not be of an older state. */
   htmlNow(): string | null {
-    this.#bench.editor.judgedNow();
-    return this.html;
+    return this.#bench.editor.judgedNow === null ? stillJudging() : this.html;
   }
 
-  saveHtml(): void {
-    const html = this.htmlNow();
-    if (html === null) return;
+  async saveHtml(): Promise<void> {
+    await this.#bench.editor.judgedSoon();
+    const { html } = this;
+    if (html === null || this.#bench.editor.judgedNow === null) return;
     const name = this.kind === 'winder' ? `${this.#title} winding sheet` : this.#title;
     saveFile(html, fileName(name, 'html'), 'text/html');
   }
 
-  saveFigures(): void {
-    const judged = this.#bench.editor.judgedNow();
+  async saveFigures(): Promise<void> {
+    const judged = await this.#bench.editor.judgedSoon();
     if (judged === null) return;
     const csv = csvOf(judged.design, judged.judgement.verdict);
     saveFile(csv, fileName(this.#title, 'csv'), 'text/csv');
@@ -82,7 +83,7 @@ export class Papers {
 
   /** Null where it was saved; else why not. */
   async saveDrawing(kind: DrawingKind): Promise<string | null> {
-    const scene = this.#scene();
+    const scene = await this.#scene();
     if (scene === null) return 'There is no section to draw.';
     const name = fileName(`${this.#title} ${this.section}`, kind);
     if (kind === 'dxf') saveFile(dxfOf(scene), name, 'image/vnd.dxf');
@@ -100,11 +101,11 @@ export class Papers {
     return this.#bench.design?.title ?? '';
   }
 
-  #scene(): Scene | null {
-    this.#bench.editor.judgedNow();
-    const { design, judgement, pair } = this.#bench;
-    if (design === null || judgement === null) return null;
-    return sceneOf(design, judgement, this.section, { pair: pair?.between ?? null });
+  async #scene(): Promise<Scene | null> {
+    const judged = await this.#bench.editor.judgedSoon();
+    if (judged === null) return null;
+    const { pair } = this.#bench;
+    return sceneOf(judged.design, judged.judgement, this.section, { pair: pair?.between ?? null });
   }
 
   #svg(scene: Scene): string {

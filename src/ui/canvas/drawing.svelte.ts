@@ -43,20 +43,22 @@ export class Drawing {
   }
 
   readonly scene: Scene | null = $derived.by(() => {
-    const { design, judgement, section, pair, spot } = this.#bench;
-    if (design === null || judgement === null) return null;
+    const { editor, section, pair, spot } = this.#bench;
+    if (editor.drawn === null) return null;
+    const { design, judgement } = editor.drawn;
     return sceneOf(design, judgement, section, { pair: pair?.between ?? null, spot });
   });
 
   readonly section: DrawnSection | null = $derived.by(
-    () => this.#bench.judgement?.sections.find(({ name }) => name === this.#bench.section) ?? null,
+    () =>
+      this.#bench.editor.drawn?.judgement.sections.find(({ name }) => name === this.#bench.section) ?? null,
   );
 
   readonly handles: readonly Handle[] = $derived.by(() => {
-    const { judged, shown } = this.#bench.editor;
+    const { drawn, shown } = this.#bench.editor;
     const { section } = this;
     const found =
-      judged === null || section === null ? [] : ahead(handlesOf(judged.design, section), judged.doc, shown);
+      drawn === null || section === null ? [] : ahead(handlesOf(drawn.design, section), drawn.doc, shown);
     const { drag } = this.hand;
     if (drag === null) return found;
     // in its place: a grip that moves in the list would lose the keyboard

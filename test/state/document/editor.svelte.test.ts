@@ -88,7 +88,7 @@ describe('Editor', () => {
     const editor = editorOf(firstBuild, () => {
       throw new Error('no such table');
     });
-    expect(editor.broke).toBe('no such table');
+    expect(editor.standing).toEqual({ kind: 'broke', says: 'no such table', took: expect.any(Number) });
     expect(editor.judged).toBeNull();
   });
 

@@ -1,11 +1,17 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge, judgePlain, withTurns } from '#judge/judge.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
+import { sketch } from '#judge/sketch.ts';
 import { demos, firstBuild } from '#state/begin/demos.ts';
-import { judgingAnswer } from '#state/judging/judging-answer.ts';
+import { answerers } from '#state/judging/answerers.ts';
+import type { AskName } from '#state/judging/asks.ts';
+import { firstJudged, firstJudgement } from '#state/judging/first-judgement.ts';
+import { judgeErrand } from '#state/judging/judge-errand.ts';
 import { judgingBeside } from '#state/judging/judging-beside.ts';
+import type { FromThread, ToThread } from '#state/judging/messages.ts';
+import { Thread, type WorkerLike } from '#state/judging/thread.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Design } from '#model/design.ts';
 
@@ -15,40 +21,41 @@ function designOf(doc: DesignFile): Design {
   return read.design;
 }
 
-/** A thread as far as it is used here: what goes in and out is cloned, as between threads. */
-class Thread {
-  onmessage: ((event: { readonly data: unknown }) => void) | null = null;
-  onerror: (() => void) | null = null;
-  static made = 0;
+/** A thread that answers in this one; what goes in and out is cloned, as between threads. */
+class HereWorker implements WorkerLike {
+  onmessage: WorkerLike['onmessage'] = null;
+  onerror: WorkerLike['onerror'] = null;
+  onmessageerror: WorkerLike['onmessageerror'] = null;
 
-  constructor() {
-    Thread.made++;
+  postMessage(message: ToThread): void {
+    if (message.kind === 'ask') void this.#work(structuredClone(message));
   }
 
-  postMessage(question: Design): void {
-    const design = structuredClone(question);
-    const answer = judgingAnswer(() => judgePlain(design, new PathCache()));
-    queueMicrotask(() => this.onmessage?.({ data: structuredClone(answer) }));
+  async #work({ number, ask, question }: Extract<ToThread, { kind: 'ask' }>): Promise<void> {
+    const say = (data: FromThread): void =>
+      this.onmessage?.({ data: structuredClone(data) } as MessageEvent<FromThread>);
+    try {
+      const answerer = await (answerers[ask as AskName]() as Promise<(q: unknown, t: unknown) => Generator>);
+      const steps = answerer(question, (told: never) => say({ kind: 'told', number, told }));
+      let step = steps.next();
+      while (step.done !== true) step = steps.next();
+      say({ kind: 'answer', number, answer: step.value as never, took: 1 });
+    } catch (error) {
+      say({ kind: 'broke', number, says: (error as Error).message, took: 1 });
+    }
   }
 
   terminate(): void {}
 }
 
-function page(thread: unknown, protocol = 'https:'): void {
-  vi.stubGlobal('location', { protocol });
-  vi.stubGlobal('Worker', thread);
-}
+const thread = (): Thread => new Thread({ silentMs: 60_000, start: () => new HereWorker() });
 
-describe('judgingBeside', () => {
-  afterEach(() => vi.unstubAllGlobals());
-
+describe('judging beside the page', () => {
   it('should answer with the same judgement as on the page, turns included, for every demo build', async () => {
-    page(Thread);
-    const beside = judgingBeside();
-    Thread.made = 0;
+    const beside = judgingBeside(thread());
     for (const demo of demos) {
       const design = designOf(await demo.load());
-      const answer = await beside(design);
+      const answer = await beside(design).answer;
       if (answer.kind !== 'judged') throw new Error(`${demo.id}: ${answer.kind}`);
       const here = judge(design);
       expect(answer.judgement.verdict, demo.id).toEqual(here.verdict);
@@ -56,36 +63,64 @@ describe('judgingBeside', () => {
       for (const { name } of here.sections)
         expect(answer.judgement.turns.get(name), `${demo.id} ${name}`).toEqual(here.turns.get(name));
     }
-    expect(Thread.made).toBe(1);
   });
 
   it('should say what broke when judging broke', async () => {
-    page(Thread);
     const design = { ...designOf(firstBuild), rules: 'no-such-book' } as Design;
-    expect(await judgingBeside()(design)).toMatchObject({ kind: 'broke', says: 'no rule book no-such-book' });
+    const broke = { kind: 'broke', says: 'no rule book no-such-book' };
+    expect(await judgingBeside(thread())(design).answer).toMatchObject(broke);
+    expect(await judgeErrand(thread())(design)).toMatchObject(broke);
   });
 
-  it('should be away where no thread can be made, where it breaks, and on a page from the disk', async () => {
-    const design = designOf(firstBuild);
-    page(undefined);
-    expect(await judgingBeside()(design)).toEqual({ kind: 'away' });
-    page(
-      class extends Thread {
-        override postMessage(): void {
-          queueMicrotask(() => this.onerror?.());
-        }
+  it('should judge an errand on the page where no thread is to be had', async () => {
+    const none = new Thread({
+      silentMs: 1,
+      start: () => {
+        throw new ReferenceError('Worker is not defined');
       },
-    );
-    expect(await judgingBeside()(design)).toEqual({ kind: 'away' });
-    page(Thread, 'file:');
-    Thread.made = 0;
-    expect(await judgingBeside()(design)).toEqual({ kind: 'away' });
-    expect(Thread.made).toBe(0);
+    });
+    const answer = await judgeErrand(none)(designOf(firstBuild));
+    expect(answer).toMatchObject({ kind: 'judged', judgement: { verdict: { title: firstBuild.title } } });
+    expect(await judgingBeside(none)(designOf(firstBuild)).answer).toEqual({ kind: 'away' });
+  });
+
+  it('should tell each deciding figure as it is found', async () => {
+    const design = designOf(firstBuild);
+    const open = judge(design).verdict.assumptions.slice(0, 2);
+    const told: number[] = [];
+    const question = { doc: firstBuild, open: open.map(({ field, between }) => ({ field, between })) };
+    const { outcome } = thread().ask('decide', question, ({ place }) => told.push(place));
+    expect((await outcome).kind).toBe('answer');
+    expect(told).toEqual(open.map((_, place) => place));
   });
 
   it('should give turns of the build that crossed', () => {
     const plain = judgePlain(designOf(firstBuild), new PathCache());
     expect(withTurns(plain).turns.get('plain')!.length).toBeGreaterThan(0);
     expect(withTurns(plain).turns.get('no such section')).toBeUndefined();
+  });
+
+  it('should carry the first judgement as plain data', () => {
+    const { judgement, doc } = firstJudged(structuredClone(firstJudgement()));
+    expect(doc).toBe(firstBuild);
+    expect(judgement.verdict).toEqual(judge(designOf(firstBuild)).verdict);
+  });
+});
+
+describe('sketch', () => {
+  it('should lie as the judged plain section does, in every demo build, and tell of no pair', async () => {
+    for (const demo of demos) {
+      const design = designOf(await demo.load());
+      const drawn = sketch(design);
+      const judged = judge(design);
+      expect(drawn.sections, demo.id).toHaveLength(1);
+      const { geometry: _, ...plain } = judged.sections[0] as (typeof judged.sections)[0] & {
+        geometry: number;
+      };
+      expect(drawn.sections[0], demo.id).toEqual(plain);
+      expect(drawn.turns.get('plain'), demo.id).toEqual(judged.turns.get('plain'));
+      expect(drawn.verdict.fit, demo.id).toEqual(judged.verdict.fit);
+      expect(drawn.verdict.pairs, demo.id).toEqual([]);
+    }
   });
 });

@@ -6,12 +6,7 @@ import { knownIds } from '#judge/fill/known-ids.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { removeLayers } from '#model/edit/layer-edits.ts';
-import type { JudgeBeside } from '#state/judging/newest-judgement.svelte.ts';
-
-type Answer = Awaited<ReturnType<JudgeBeside>>;
-
-/** Milliseconds that judging takes here, and on its own slow build. */
-const [QUICK, SLOW] = [2, 300];
+import type { BesideAnswer } from '#state/judging/newest-judgement.svelte.ts';
 
 describe('NewestJudgement', () => {
   let clock = 0;
@@ -19,37 +14,41 @@ describe('NewestJudgement', () => {
   afterEach(() => vi.restoreAllMocks());
 
   /** A judgement that says no more than of what it is. */
-  const judgementOf = ({ title }: Design): Drawable =>
+  const judgementOf = ({ title }: Pick<Design, 'title'>): Drawable =>
     ({ verdict: { title }, sections: [], turns: new Map() }) as unknown as Drawable;
 
   /** An editor whose answers from beside the page come when the test says so. */
-  function bench({ takes = SLOW } = {}) {
-    const pace = { takes };
+  function bench({ isFirst = true } = {}) {
     const here: string[] = [];
     const asked: string[] = [];
-    const waiting: ((answer: Answer) => void)[] = [];
-    const questions: Design[] = [];
+    const stopped: string[] = [];
+    const waiting: { design: Design; answer: (answer: BesideAnswer) => void }[] = [];
+    const read = readDesign(firstBuild, knownIds);
+    if (read.kind === 'bad') throw new Error(read.faults[0]?.says);
+    const { design: first } = read;
     const editor = new Editor(firstBuild, {
       read: (file) => readDesign(file, knownIds),
       judge: (design) => {
-        clock += pace.takes;
         here.push(design.title);
-        if (design.title === 'breaks') throw new Error('no such table');
         return judgementOf(design);
       },
+      sketch: (design) => judgementOf({ title: `sketch of ${design.title}` }),
       beside: (design) => {
         asked.push(design.title);
-        questions.push(design);
-        return new Promise((answer) => waiting.push(answer));
+        return {
+          answer: new Promise((answer) => waiting.push({ design, answer })),
+          stop: () => stopped.push(design.title),
+        };
       },
+      ...(isFirst ? { first: { doc: firstBuild, design: first, judgement: judgementOf(first) } } : {}),
     });
     /** As the page does after every change. */
-    const look = (): void => void editor.judged;
-    /** Answers the only open question. */
-    const answer = async (what?: Answer): Promise<void> => {
-      const design = questions.shift()!;
-      waiting.shift()!(what ?? { kind: 'judged', judgement: judgementOf(design), took: SLOW });
-      await Promise.resolve();
+    const look = (): void => void [editor.judged, editor.standing];
+    /** Answers the oldest question that is out. */
+    const answer = async (what?: BesideAnswer): Promise<void> => {
+      const { design, answer: settle } = waiting.shift()!;
+      settle(what ?? { kind: 'judged', judgement: judgementOf(design), took: 1 });
+      await new Promise((goOn) => setTimeout(goOn, 0));
       look();
     };
     const retitle = (title: string): void => {
@@ -57,57 +56,32 @@ describe('NewestJudgement', () => {
       look();
     };
     look();
-    const title = (): string | undefined => editor.judged?.judgement.verdict.title;
-    return { editor, pace, here, asked, answer, retitle, title, look };
+    const state = (): readonly [string | undefined, string] => [
+      editor.judged?.judgement.verdict.title,
+      editor.standing.kind,
+    ];
+    return { editor, here, asked, stopped, answer, retitle, state, look };
   }
 
-  it('should judge at once what was judged quickly before', () => {
-    const { editor, asked, retitle, title } = bench({ takes: QUICK });
-    for (const name of ['one', 'two']) {
-      retitle(name);
-      expect(title()).toBe(name);
-      expect(editor.isBehind).toBe(false);
-    }
-    expect(asked).toEqual([]);
-  });
-
-  it('should judge at once after opening, however long it takes, and beside the page from then on', async () => {
-    const { editor, asked, answer, retitle, title, look } = bench();
-    expect(title()).toBe(firstBuild.title);
+  it('should never judge on the page where there is somebody beside it', async () => {
+    const { here, asked, answer, retitle, state } = bench();
+    expect([state(), asked]).toEqual([[firstBuild.title, 'judged'], []]);
     retitle('one');
-    expect([title(), editor.isBehind]).toEqual([firstBuild.title, true]);
-    expect(editor.judged?.doc).toBe(firstBuild);
+    expect(state()).toEqual([firstBuild.title, 'judging']);
     await answer();
-    expect([title(), editor.isBehind]).toEqual(['one', false]);
-    expect(editor.judged).toMatchObject({ doc: editor.doc, design: { title: 'one' } });
-    editor.open({ ...firstBuild, title: 'another' });
-    look();
-    expect([title(), editor.isBehind]).toEqual(['another', false]);
-    expect(asked).toEqual(['one']);
+    expect([state(), here]).toEqual([['one', 'judged'], []]);
   });
 
-  it('should not take a build for slow while the machine warms up', () => {
-    const { asked, here, pace, retitle } = bench({ takes: 150 });
-    pace.takes = 30;
-    for (const name of 'abcdef') retitle(name);
-    pace.takes = QUICK;
-    retitle('warm');
-    expect([here.slice(1), asked]).toEqual([[...'abcdef', 'warm'], []]);
-  });
-
-  it('should judge beside the page what takes longer than a frame time and again, or so long once that it is felt', () => {
-    const often = bench({ takes: 30 });
-    for (const name of 'abcdefghijklmnop') often.retitle(name);
-    expect(often.asked).toEqual(['p']);
-    const once = bench({ takes: QUICK });
-    once.pace.takes = 150;
-    once.retitle('a');
-    once.retitle('b');
-    expect(once.asked).toEqual(['b']);
+  it('should judge at once where there is nobody', () => {
+    const editor = new Editor(firstBuild, {
+      read: (file) => readDesign(file, knownIds),
+      judge: judgementOf,
+    });
+    expect([editor.judged?.judgement.verdict.title, editor.isBehind]).toEqual([firstBuild.title, false]);
   });
 
   it('should have one question out, and ask after it for the newest only', async () => {
-    const { editor, asked, answer, retitle, title, look } = bench();
+    const { editor, asked, answer, retitle, state, look } = bench();
     retitle('one');
     retitle('two');
     editor.preview([{ path: 'title', value: 'three' }]);
@@ -115,115 +89,145 @@ describe('NewestJudgement', () => {
     retitle('four');
     expect(asked).toEqual(['one']);
     await answer();
-    expect([title(), editor.isBehind]).toEqual(['one', true]);
-    expect(asked).toEqual(['one', 'four']);
+    expect([state(), asked]).toEqual([
+      ['one', 'judging'],
+      ['one', 'four'],
+    ]);
     await answer();
-    expect([title(), editor.isBehind]).toEqual(['four', false]);
-    expect(asked).toEqual(['one', 'four']);
+    expect([state(), asked]).toEqual([
+      ['four', 'judged'],
+      ['one', 'four'],
+    ]);
   });
 
-  it('should judge at once again when the answer says that it was quick', async () => {
-    const { asked, here, answer, retitle, title } = bench();
+  it('should give up a question that takes long when the build changes', async () => {
+    const { asked, stopped, answer, retitle, state } = bench();
     retitle('one');
-    await answer({ kind: 'judged', judgement: judgementOf({ title: 'one' } as Design), took: QUICK });
+    clock += 900;
     retitle('two');
-    expect([title(), here.at(-1), asked]).toEqual(['two', 'two', ['one']]);
+    expect([asked, stopped]).toEqual([['one'], []]);
+    clock += 200;
+    retitle('three');
+    expect([asked, stopped]).toEqual([['one', 'three'], ['one']]);
+    await answer({ kind: 'stopped' });
+    expect(state()).toEqual([firstBuild.title, 'judging']);
+    await answer();
+    expect(state()).toEqual(['three', 'judged']);
   });
 
   it('should drop an answer that is older than what is judged', async () => {
-    const { editor, asked, answer, retitle, title, look } = bench();
+    const { editor, asked, answer, retitle, state, look } = bench();
     retitle('one');
     editor.undo();
     look();
-    expect([title(), editor.isBehind]).toEqual([firstBuild.title, false]);
+    expect(state()).toEqual([firstBuild.title, 'judged']);
     await answer();
-    expect(title()).toBe(firstBuild.title);
+    expect(state()).toEqual([firstBuild.title, 'judged']);
     editor.redo();
     look();
-    expect([title(), editor.isBehind, asked]).toEqual([firstBuild.title, true, ['one', 'one']]);
-    retitle('two');
-    expect(editor.judgedNow()?.judgement.verdict.title).toBe('two');
-    retitle('three');
-    await answer();
-    expect([title(), editor.isBehind]).toEqual(['two', true]);
-    await answer();
-    expect([title(), editor.isBehind]).toEqual(['three', false]);
+    expect([state()[1], asked]).toEqual(['judging', ['one', 'one']]);
   });
 
   it('should never show the answer of a build after another was opened', async () => {
-    const { editor, answer, retitle, title } = bench();
+    const { editor, answer, retitle, state, look } = bench();
     retitle('one');
     editor.open({ ...firstBuild, title: 'another' });
+    look();
+    expect(state()).toEqual([undefined, 'judging']);
     await answer();
-    expect(title()).toBe('another');
-    retitle('of the other');
-    expect(title()).toBe('another');
+    expect(state()).toEqual([undefined, 'judging']);
     await answer();
-    expect([title(), editor.isBehind]).toEqual(['of the other', false]);
+    expect(state()).toEqual(['another', 'judged']);
   });
 
   it('should show the last state without a wrong entry, though its answer comes after the entry', async () => {
-    const { editor, answer, retitle, title, look } = bench();
+    const { editor, answer, retitle, state, look } = bench();
     retitle('one');
     editor.edit([{ path: 'former.height', value: '3 kg' }], 'height');
     look();
-    expect([title(), editor.isBehind]).toEqual([firstBuild.title, true]);
+    expect(state()).toEqual([firstBuild.title, 'judging']);
     await answer();
-    expect([title(), editor.isBehind, editor.faults.length]).toEqual(['one', false, 1]);
+    expect([state(), editor.faults.length]).toEqual([['one', 'judged'], 1]);
   });
 
-  it('should wait where one must not be told of an older state', async () => {
-    const { editor, here, answer, retitle, title } = bench();
+  it('should be waited for where one must not be told of an older state', async () => {
+    const { editor, answer, retitle } = bench();
     retitle('one');
-    expect(editor.judgedNow()).toMatchObject({ doc: editor.doc, judgement: { verdict: { title: 'one' } } });
-    expect([title(), editor.isBehind, here.at(-1)]).toEqual(['one', false, 'one']);
-    const judgedHere = here.length;
-    void editor.judgedNow();
-    expect(here).toHaveLength(judgedHere);
+    retitle('two');
+    expect(editor.judgedNow).toBeNull();
+    const soon = editor.judgedSoon();
     await answer();
-    expect(title()).toBe('one');
+    await answer();
+    expect(await soon).toMatchObject({ doc: editor.doc, judgement: { verdict: { title: 'two' } } });
+    expect((await editor.judgedSoon())?.doc).toBe(editor.doc);
   });
 
-  it('should judge on the page once there is nobody beside it', async () => {
-    const { editor, asked, here, answer, retitle, title } = bench();
+  it('should stop, say so, and judge when asked again', async () => {
+    const { editor, stopped, asked, answer, retitle, state, look } = bench();
+    retitle('one');
+    const soon = editor.judgedSoon();
+    editor.stopJudging();
+    look();
+    expect([state(), stopped, await soon]).toEqual([[firstBuild.title, 'stopped'], ['one'], null]);
+    await answer({ kind: 'stopped' });
+    expect([state()[1], asked]).toEqual(['stopped', ['one']]);
+    editor.judgeAgain();
+    look();
+    expect([state()[1], asked]).toEqual(['judging', ['one', 'one']]);
+    await answer();
+    expect(state()).toEqual(['one', 'judged']);
+  });
+
+  it('should ask once more when the thread is lost, say so, and give up the second time', async () => {
+    const { editor, asked, answer, retitle, state } = bench();
+    retitle('one');
+    await answer({ kind: 'lost', why: 'silent' });
+    expect([state()[1], asked, editor.restarted]).toEqual(['judging', ['one', 'one'], 'silent']);
+    await answer({ kind: 'lost', why: 'crashed' });
+    expect(editor.standing).toEqual({ kind: 'lost', why: 'crashed' });
+    retitle('two');
+    expect([state()[1], editor.restarted]).toEqual(['judging', null]);
+    await answer();
+    expect(state()).toEqual(['two', 'judged']);
+  });
+
+  it('should judge on the page once there is nobody beside it, and say so', async () => {
+    const { editor, asked, here, answer, retitle, state } = bench();
     retitle('one');
     retitle('two');
     await answer({ kind: 'away' });
-    expect([title(), editor.isBehind, here.slice(1)]).toEqual(['two', false, ['two']]);
+    expect([state(), here, editor.isAlone]).toEqual([['two', 'judged'], ['two'], true]);
     retitle('three');
-    expect([title(), asked]).toEqual(['three', ['one']]);
+    expect([state()[0], asked]).toEqual(['three', ['one']]);
   });
 
-  it('should say that judging broke beside the page as it says it on the page', async () => {
-    const { editor, answer, retitle, title } = bench();
+  it('should say that judging broke', async () => {
+    const { editor, answer, retitle, state } = bench();
     retitle('breaks');
-    await answer({ kind: 'broke', says: 'no such table', took: SLOW });
-    expect([editor.broke, title(), editor.isBehind]).toEqual(['no such table', firstBuild.title, false]);
+    await answer({ kind: 'broke', says: 'no such table', took: 1 });
+    expect([state(), editor.standing]).toEqual([
+      [firstBuild.title, 'broke'],
+      { kind: 'broke', says: 'no such table', took: 1 },
+    ]);
     retitle('one');
-    expect(editor.broke).toBeNull();
     await answer();
-    expect([editor.broke, title()]).toEqual([null, 'one']);
+    expect(state()).toEqual(['one', 'judged']);
   });
 
-  it('should judge at once where layers came or went, so that no place on the drawing names another layer', () => {
-    const { editor, asked, title, look } = bench();
+  it('should draw the build as it lies where places changed or nothing is judged yet', async () => {
+    const { editor, answer, retitle, look } = bench({ isFirst: false });
+    const drawn = () => [editor.isShifted, editor.drawn?.judgement.verdict.title];
+    expect(drawn()).toEqual([true, `sketch of ${firstBuild.title}`]);
+    await answer();
+    expect(drawn()).toEqual([false, firstBuild.title]);
+    retitle('one');
+    expect(drawn()).toEqual([false, firstBuild.title]);
     const fewer = removeLayers(editor.doc, [1]);
     editor.change(fewer, 'take out');
     look();
-    expect(editor.judged?.doc).toBe(fewer);
-    const [first, second, ...others] = fewer.layers;
-    const swapped = { ...fewer, title: 'swapped', layers: [second!, first!, ...others] };
-    editor.change(swapped, 'swap');
-    look();
-    expect([title(), asked]).toEqual(['swapped', []]);
-    editor.mayShift = true;
-    editor.change(removeLayers(swapped, [1]), 'take out');
-    look();
-    expect([editor.judged?.doc, editor.isBehind, asked]).toEqual([swapped, true, ['swapped']]);
-    expect(editor.design?.layers).toHaveLength(swapped.layers.length - 1);
-    // back at what goes by places
-    editor.mayShift = false;
-    look();
-    expect([editor.judged?.doc, editor.isBehind]).toEqual([editor.doc, false]);
+    expect([...drawn(), editor.drawn?.doc]).toEqual([true, 'sketch of one', fewer]);
+    await answer();
+    await answer();
+    expect([...drawn(), editor.drawn?.doc]).toEqual([false, 'one', fewer]);
   });
 });

@@ -1,0 +1,37 @@
+// A build as it lies, not judged: the plain section alone, with every unknown as at worst. For drawing at once what is still
+// being judged. Its verdict holds no pair, and nothing may be told from it.
+
+import { ruleBook } from '#books/book.ts';
+import type { Design } from '#model/design.ts';
+import { layOut } from '#solver/section/lay-out.ts';
+import { WORST } from './fill/choice.ts';
+import { fillBuild } from './fill/fill-build.ts';
+import { fitOf, withTurns, type Judgement } from './judge.ts';
+
+/** Throws where the rule book does not exist: reading the file has refused it. */
+export function sketch(design: Design): Judgement {
+  const book = ruleBook(design.rules);
+  if (!book) throw new Error(`no rule book ${design.rules}`);
+  const build = fillBuild(design, book, WORST).builds[0]![0]!;
+  // no lead is laid in, so nothing hangs on what makes a sleeve strong
+  const section = layOut(build, [], null, { leastThickness: book.leastThickness().value, weak: [] });
+  return withTurns({
+    build,
+    sections: [section],
+    parts: { judgedAt: [], bridges: [], outside: [] },
+    verdict: {
+      format: 'layerwright-verdict/1',
+      title: design.title,
+      rules: { id: book.id, edition: book.edition },
+      verdict: 'not-shown',
+      notJudged: [],
+      coreAsPrimary: null,
+      pairs: [],
+      weakSpots: [],
+      fit: fitOf(build),
+      remarks: [],
+      assumptions: [],
+      restsOn: 'stated',
+    },
+  });
+}
