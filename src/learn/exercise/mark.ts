@@ -1,0 +1,102 @@
+// Marks one answer file (format layerwright-answers/1): the exercise is made anew from its seed, so that no right answer
+// travels with the paper. An answer that cannot be read earns nothing and is told as such.
+
+import * as z from 'zod';
+import { quantityField } from '#model/read/quantity-field.ts';
+import type { Exercise, Question, Slip } from './exercise.ts';
+import { makeExercise } from './make-exercise.ts';
+import { templateOf, templates } from './templates.ts';
+
+export const answersSchema = z.strictObject({
+  format: z.literal('layerwright-answers/1'),
+  exercise: z.string().max(40),
+  seed: z.int().min(0).max(0xffffffff),
+  /** A seat or a name as the class uses them. */
+  pupil: z.string().trim().min(1).max(80),
+  /** By the question's id, as written: `5.0 mm`, `basic`, `falls-short`. */
+  answers: z.record(z.string().max(8), z.union([z.string().max(80), z.number()])),
+});
+
+export type Answers = z.output<typeof answersSchema>;
+
+export interface MarkedQuestion {
+  readonly question: Question;
+  readonly given: string | null;
+  readonly isRight: boolean;
+  /** The slip that the wrong number tells of. */
+  readonly slip: Slip['slip'] | null;
+}
+
+export interface Marked {
+  readonly pupil: string;
+  readonly exercise: Exercise;
+  readonly questions: readonly MarkedQuestion[];
+  readonly points: number;
+  readonly of: number;
+}
+
+export type Marking =
+  | { readonly kind: 'marked'; readonly marked: Marked }
+  | { readonly kind: 'bad'; readonly field: string; readonly found: string; readonly expected: string };
+
+export function markAnswers(json: unknown): Marking {
+  const parsed = answersSchema.safeParse(json);
+  if (!parsed.success) {
+    const [issue] = parsed.error.issues;
+    return bad((issue?.path ?? []).join('.'), 'what does not fit', issue?.message ?? 'an answer file');
+  }
+  const { exercise: id, seed, pupil, answers } = parsed.data;
+  const template = templateOf(id);
+  if (template === null) return bad('exercise', id, `one of ${templates.map((each) => each.id).join(', ')}`);
+  const exercise = makeExercise(template, seed);
+  if (exercise === null) return bad('seed', String(seed), 'a seed that has a build');
+  const strange = Object.keys(answers).find((key) => exercise.questions.every((each) => each.id !== key));
+  if (strange !== undefined)
+    return bad(
+      `answers.${strange}`,
+      strange,
+      `one of ${exercise.questions.map((each) => each.id).join(', ')}`,
+    );
+  return { kind: 'marked', marked: markOf(pupil, exercise, answers) };
+}
+
+export function markOf(pupil: string, exercise: Exercise, answers: Answers['answers']): Marked {
+  const questions = exercise.questions.map((question) =>
+    markQuestion(question, answers[question.id] ?? null),
+  );
+  const points = (all: readonly MarkedQuestion[]) => all.reduce((sum, each) => sum + each.question.points, 0);
+  return {
+    pupil,
+    exercise,
+    questions,
+    points: points(questions.filter(({ isRight }) => isRight)),
+    of: points(questions),
+  };
+}
+
+function markQuestion(question: Question, given: string | number | null): MarkedQuestion {
+  const { answer } = question;
+  const text = given === null ? null : String(given).trim();
+  const wrong = { question, given: text, isRight: false, slip: null };
+  if (text === null || text === '') return { ...wrong, given: null };
+  if (answer.kind !== 'length') {
+    const word = text.toLowerCase().replaceAll(/[\s_]+/g, '-');
+    return { ...wrong, isRight: word === answer.value };
+  }
+  const read = quantityField(given, { dimension: 'length', aboveZero: false, mayBeUnknown: false });
+  if (read.kind !== 'known') return wrong;
+  const millimetres = read.value / 1e6;
+  const near = (value: number, within: number): boolean => Math.abs(millimetres - value) <= within + 1e-9;
+  const isRight = near(answer.value, answer.within);
+  const slip = isRight
+    ? null
+    : (question.slips.find(({ value }) => near(value, answer.within))?.slip ?? null);
+  return { ...wrong, isRight, slip };
+}
+
+const bad = (field: string, found: string, expected: string): Marking => ({
+  kind: 'bad',
+  field,
+  found,
+  expected,
+});

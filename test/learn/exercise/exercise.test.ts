@@ -1,0 +1,96 @@
+// Exercises drawn for seeds: the same numbers for the same seed, one right answer each, marked as a teacher would.
+
+import { describe, expect, it } from 'vitest';
+
+import { makeExercise } from '#learn/exercise/make-exercise.ts';
+import { markAnswers, markOf } from '#learn/exercise/mark.ts';
+import type { Exercise } from '#learn/exercise/exercise.ts';
+import { templateOf, templates } from '#learn/exercise/templates.ts';
+
+const made = (id: string, seed: number): Exercise => {
+  const exercise = makeExercise(templateOf(id)!, seed);
+  if (exercise === null) throw new Error(`no build for ${id} ${seed}`);
+  return exercise;
+};
+
+const rightAnswers = (exercise: Exercise): Record<string, string> =>
+  Object.fromEntries(
+    exercise.questions.map(({ id, answer }) => [
+      id,
+      answer.kind === 'length' ? `${answer.value} mm` : answer.value,
+    ]),
+  );
+
+describe('exercise', () => {
+  it('should be the same for the same seed and another for another', () => {
+    expect(made('margins', 7)).toEqual(made('margins', 7));
+    expect(made('margins', 7).doc).not.toEqual(made('margins', 8).doc);
+  });
+
+  it.each(templates)(
+    'should have one right answer to every question for each of many seeds: $id',
+    ({ id }) => {
+      for (let seed = 1; seed <= 12; seed += 1) {
+        const exercise = made(id, seed);
+        expect(exercise.questions.map(({ kind }) => kind)).toEqual(templateOf(id)!.questions);
+        for (const { answer } of exercise.questions)
+          if (answer.kind === 'length') expect(answer.value).toBeGreaterThan(0);
+      }
+    },
+  );
+
+  it('should ask for what a margin must make up: both margins, the tape, and no more', () => {
+    const { questions, verdict } = made('margins', 3);
+    const of = (kind: string) => {
+      const answer = questions.find((question) => question.kind === kind)!.answer;
+      return answer.kind === 'length' ? answer.value : Number.NaN;
+    };
+    expect(of('length') + of('missing')).toBeCloseTo(of('asked'), 6);
+    expect(verdict.pairs[0]?.verdict).toBe('falls-short');
+  });
+});
+
+describe('marking', () => {
+  it('should give all points to right answers and none to an empty paper', () => {
+    const exercise = made('margins', 5);
+    const full = markOf('seat 1', exercise, rightAnswers(exercise));
+    expect(full.points).toBe(full.of);
+    expect(markOf('seat 2', exercise, {}).points).toBe(0);
+  });
+
+  it('should name the slip that a wrong number tells of', () => {
+    const exercise = made('margins', 5);
+    const way = exercise.questions.find(({ kind }) => kind === 'length')!;
+    const slip = way.slips.find((each) => each.slip === 'one-margin-only')!;
+    const [marked] = markOf('seat 3', exercise, { [way.id]: `${slip.value} mm` }).questions.filter(
+      ({ question }) => question === way,
+    );
+    expect(marked).toMatchObject({ isRight: false, slip: 'one-margin-only' });
+  });
+
+  it('should take a length in another unit', () => {
+    const exercise = made('margins', 5);
+    const way = exercise.questions.find(({ kind }) => kind === 'length')!;
+    const um = way.answer.kind === 'length' ? Math.round(way.answer.value * 1000) : 0;
+    const [marked] = markOf('seat 4', exercise, { [way.id]: `${um} um` }).questions.filter(
+      ({ question }) => question === way,
+    );
+    expect(marked?.isRight).toBe(true);
+  });
+
+  it('should refuse an answer file by the field that is wrong', () => {
+    const file = {
+      format: 'layerwright-answers/1',
+      exercise: 'margins',
+      seed: 5,
+      pupil: 'seat 5',
+      answers: {},
+    };
+    expect(markAnswers(file).kind).toBe('marked');
+    expect(markAnswers({ ...file, exercise: 'nothing' })).toMatchObject({ kind: 'bad', field: 'exercise' });
+    expect(markAnswers({ ...file, answers: { q99: '1 mm' } })).toMatchObject({
+      kind: 'bad',
+      field: 'answers.q99',
+    });
+  });
+});
