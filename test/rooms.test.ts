@@ -11,7 +11,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: ['units'],
   model: ['units', 'tables'],
   standards: ['units', 'tables'],
-  books: ['units', 'standards', 'tables'],
+  books: ['units', 'model', 'standards', 'tables'],
   solver: ['units', 'geometry', 'model'],
   stress: ['units', 'model', 'standards', 'books'],
   field: ['units', 'geometry', 'model', 'solver'],

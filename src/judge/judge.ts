@@ -2,7 +2,7 @@
 // Judged twice, with all unknowns at worst and all at best; what differs is not shown.
 
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';

@@ -1,7 +1,7 @@
 // A build as it lies, not judged: the plain section alone, with every unknown as at worst. For drawing at once what is still
 // being judged. Its verdict holds no pair, and nothing may be told from it.
 
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
 import { layOut } from '#solver/section/lay-out.ts';
 import { WORST } from './fill/choice.ts';

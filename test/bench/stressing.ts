@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { runningConverter } from '#stress/voltages/computed-stress.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { leakageOf } from '#stress/current/leakage.ts';

@@ -15,7 +15,7 @@ import {
 import { heightOf } from '#standards/ladder.ts';
 import { gradeOfChain, type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 import { solidRules } from '#judge/grade/solid-grade.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { ASKED, inside, outside, plyOf } from './made-chain.ts';
 
 const FLOATING = ['core', 'foil', 'band', 'clip'] as const;

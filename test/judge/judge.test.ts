@@ -1,7 +1,7 @@
 // The verdict over all: of pairs, heat and fit; what is asked by roles; the floor of the voltage; isolated circuits.
 
 import { describe, expect, it } from 'vitest';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import {
   barrierWith,
   type Changes,

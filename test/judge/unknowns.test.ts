@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { BEST, withBest, WORST } from '#judge/fill/choice.ts';
 import { fillBuild, type Filled } from '#judge/fill/fill-build.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
 import { inMm } from '#units/quantity.ts';
 import { barrierWith, type Changes, designWith, MARGINS, PLIES, verdictWith } from './margin-build.ts';

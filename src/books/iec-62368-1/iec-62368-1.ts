@@ -1,83 +1,26 @@
-// The rule book IEC 62368-1, edition 3 of 2018: its tables, bound to the functions of a book.
+// The rule book IEC 62368-1, edition 3 of 2018: what it answers, from its tables and by its procedure.
 
-import altitude from '#tables/standards/iec-62368-1/altitude.json' with { type: 'json' };
-import bridgingWidth from '#tables/standards/iec-62368-1/bridging-width.json' with { type: 'json' };
-import capacitors from '#tables/standards/iec-62368-1/capacitors.json' with { type: 'json' };
-import clearanceByPeak from '#tables/standards/iec-62368-1/clearance-by-peak.json' with { type: 'json' };
-import clearanceByWithstand from '#tables/standards/iec-62368-1/clearance-by-withstand.json' with { type: 'json' };
-import clearanceHighFrequency from '#tables/standards/iec-62368-1/clearance-high-frequency.json' with { type: 'json' };
-import creepage from '#tables/standards/iec-62368-1/creepage.json' with { type: 'json' };
-import creepageHighFrequency from '#tables/standards/iec-62368-1/creepage-high-frequency.json' with { type: 'json' };
-import fieldReduction from '#tables/standards/iec-62368-1/field-reduction.json' with { type: 'json' };
-import insulationTemperature from '#tables/standards/iec-62368-1/insulation-temperature.json' with { type: 'json' };
-import mainsTransient from '#tables/standards/iec-62368-1/mains-transient.json' with { type: 'json' };
-import neededGrades from '#tables/standards/iec-62368-1/needed-grades.json' with { type: 'json' };
-import rulesFile from '#tables/standards/iec-62368-1/rules.json' with { type: 'json' };
-import temporaryOvervoltage from '#tables/standards/iec-62368-1/temporary-overvoltage.json' with { type: 'json' };
-import testByPeak from '#tables/standards/iec-62368-1/test-by-peak.json' with { type: 'json' };
-import testByTemporaryOvervoltage from '#tables/standards/iec-62368-1/test-by-temporary-overvoltage.json' with { type: 'json' };
-import testByTransient from '#tables/standards/iec-62368-1/test-by-transient.json' with { type: 'json' };
-import touchCurrent from '#tables/standards/iec-62368-1/touch-current.json' with { type: 'json' };
-import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-temperature-overload.json' with { type: 'json' };
-import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
-
-import { hertz } from '#units/quantity.ts';
 import type { Book } from '#books/book.ts';
-import { distancesOf } from './distances.ts';
-import { readRules } from './rules-in-words.ts';
-import { solidsOf } from './solids.ts';
-import { readTable } from '#standards/table.ts';
-import { voltagesOf } from './voltages.ts';
+import { transientsOf } from '#books/shared/transients.ts';
+import { hertz } from '#units/quantity.ts';
+import { requiredOf, type Tables } from './required.ts';
+import { distances, edition, highFrequencyTable, rules, solids, voltages } from './tables.ts';
 
-const rules = readRules(rulesFile);
-
-const highFrequencyTable = readTable(creepageHighFrequency);
-
-const distances = distancesOf(
-  {
-    clearanceByPeak: readTable(clearanceByPeak),
-    clearanceHighFrequency: readTable(clearanceHighFrequency),
-    clearanceByWithstand: readTable(clearanceByWithstand),
-    altitude: readTable(altitude),
-    creepage: readTable(creepage),
-    creepageHighFrequency: highFrequencyTable,
-    bridgingWidth: readTable(bridgingWidth),
-  },
-  rules,
-);
-
-const voltages = voltagesOf(
-  {
-    mainsTransient: readTable(mainsTransient),
-    temporaryOvervoltage: readTable(temporaryOvervoltage),
-    testByTransient: readTable(testByTransient),
-    testByPeak: readTable(testByPeak),
-    testByTemporaryOvervoltage: readTable(testByTemporaryOvervoltage),
-    fieldReduction: readTable(fieldReduction),
-  },
-  rules,
-);
-
-const solids = solidsOf(
-  {
-    wireLayers: readTable(wireLayers),
-    capacitors: readTable(capacitors),
-    neededGrades: readTable(neededGrades),
-    insulationTemperature: readTable(insulationTemperature),
-    windingTemperatureOverload: readTable(windingTemperatureOverload),
-    touchCurrent: readTable(touchCurrent),
-  },
-  rules,
-);
+const tables: Tables = {
+  ...distances,
+  ...voltages,
+  highFrequencyAbove: rules('high-frequency').figure('above'),
+};
 
 export const iec623681: Book = {
   id: 'iec-62368-1',
-  edition: rulesFile.edition,
+  edition,
   title: 'IEC 62368-1',
-  ...distances,
-  ...voltages,
+  transients: (supply, a, b) => transientsOf(voltages, supply, a, b),
+  required: (asked) => requiredOf(tables, asked),
   ...solids,
-  rule: (id) => rules(id).because(),
-  highFrequencyAbove: rules('high-frequency').figure('above'),
+  testSeconds: voltages.testSeconds,
+  routineTest: voltages.routineTest,
   highestFrequency: hertz(Math.max(...highFrequencyTable.columnSteps)),
+  rule: (id) => rules(id).because(),
 };

@@ -8,7 +8,8 @@ import { chamberFits } from '#solver/section/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import { gradeOfBridge } from '#stress/parts/bridges.ts';
 import type { OpenKey } from '#stress/parts/bridge-grade.ts';
-import { mainsOf, type Transients, transients } from '#stress/voltages/transient.ts';
+import type { Required, Transients } from '#books/required.ts';
+import { mainsOf } from '#books/shared/mains.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
 import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
@@ -22,7 +23,7 @@ import { lowest, printed } from '#judge/grade/grade.ts';
 import { placeOf, siteOf } from '#judge/paths/graded-paths.ts';
 import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
-import { type PairRequired, requiredFor } from '#judge/grade/required.ts';
+import { requiredFor } from '#judge/grade/required.ts';
 import { searchPlan } from '#judge/grade/search-plan.ts';
 import { noPaths, shorterOf, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
 import { solidRules } from '#judge/grade/solid-grade.ts';
@@ -178,7 +179,7 @@ interface AskedPair {
   readonly neededBecause: Because;
   readonly stress: PairStressResult;
   readonly entering: Transients;
-  readonly required: PairRequired;
+  readonly required: Required;
 }
 
 /** What one pair asks; a demoted circuit counts as mains, but towards the mains itself basic is still asked of it. */
@@ -199,7 +200,7 @@ function askPair(
   const [circuitA, circuitB] = [roleOf(source, a), roleOf(source, b)];
   const grade = book.neededGrade(circuitA.role, circuitB.role);
   const needed = grade.value === 'functional' ? null : grade.value;
-  const entering = transients(book, design.supply, circuitA, circuitB);
+  const entering = book.transients(design.supply, circuitA, circuitB);
   const required = requiredFor(book, design, stress, entering, needed);
   const asked = askedOf(required, choice.at === 'worst');
   const question = { between: own.between, needed, required, asked };

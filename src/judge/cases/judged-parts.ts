@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { bridgesOf, type Judging } from './judge-once.ts';
 import { BEST, WORST } from '#judge/fill/choice.ts';
-import type { Both } from '#judge/grade/required.ts';
+import type { Both } from '#books/required.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';

@@ -1,7 +1,7 @@
 // The ids that a design file may name: rule books and materials that the tables hold.
 
 import type { KnownIds } from '#model/read/check-ids.ts';
-import { ruleBookIds } from '#books/book.ts';
+import { ruleBookIds } from '#books/shelf.ts';
 import { formers, sleeves, tapes } from '#standards/materials.ts';
 
 const ids = (list: readonly { readonly id: string }[]): readonly string[] => list.map(({ id }) => id);

@@ -6,18 +6,18 @@ import type { Grade } from '#standards/grade.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { Nm, VoltsPeak } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
-import type { PairRequired } from './required.ts';
+import type { Required } from '#books/required.ts';
 import { GROUPS } from './stuff.ts';
 
 export interface PairQuestion {
   readonly between: readonly [string, string];
   readonly needed: Grade | null;
-  readonly required: PairRequired;
+  readonly required: Required;
   readonly asked: Readonly<Record<Metric, Asked>>;
 }
 
 /** What a pair asks along each metric, ready for grading; `highFrequency` raises the test to that level where larger. */
-export function askedOf(required: PairRequired, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
+export function askedOf(required: Required, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
   const value = <T extends number>(found: Judged<T> | OutOfRange): T | null =>
     isOutOfRange(found) ? null : found.value;
   const level = (column: 'basic' | 'reinforced'): VoltsPeak | null => {

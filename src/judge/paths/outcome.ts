@@ -9,10 +9,9 @@ import type { Metric } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
 import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
-import type { Transients } from '#stress/voltages/transient.ts';
+import type { Required, Transients } from '#books/required.ts';
 import type { Asked, GradingTools } from '#judge/grade/path-grade.ts';
 import type { Chain } from '#judge/grade/chain.ts';
-import type { PairRequired } from '#judge/grade/required.ts';
 
 /** A whole path found in a section, or over outside distances only (`section` null). */
 export interface FoundPath {
@@ -46,7 +45,7 @@ export interface PairOutcome {
   readonly neededBecause: Because;
   readonly stress: PairStressResult;
   readonly transients: Transients;
-  readonly required: PairRequired;
+  readonly required: Required;
   readonly achieved: Grade;
   /** What holds it there; null where no path is left. */
   readonly holding: Holding | null;

@@ -5,7 +5,8 @@ import type { Design } from '#model/design.ts';
 import type { Judgement } from '#judge/judge.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
-import { ruleBook, type Book } from '#books/book.ts';
+import type { Book } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
 import { runningConverter } from '#stress/voltages/computed-stress.ts';
 import { weakestBreakdown } from '#stress/breakdown/expected-breakdown.ts';
@@ -15,7 +16,7 @@ import { localStresses, type LocalStress } from '#stress/voltages/local-stress.t
 import { placedLayers, type PlacedLayer } from '#stress/voltages/placed-layers.ts';
 import { weakestEnamel, weakestPly } from '#stress/breakdown/rated-breakdown.ts';
 import { outcomeOf, testPlan, type TestPlan } from '#stress/breakdown/test-plan.ts';
-import type { Transients } from '#stress/voltages/transient.ts';
+import type { Transients } from '#books/required.ts';
 import { windingCapacitances, type LayersCapacitance } from '#stress/current/winding-capacitance.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { metres, mm, voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';

@@ -6,7 +6,7 @@ import type { Cite } from '#standards/because.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
 import { dimension, plain } from '#words/text/number-words.ts';
 import { bookWords } from '#words/verdict/answer-words.ts';
-import { ruleBook, ruleBookIds } from '#books/book.ts';
+import { ruleBook, ruleBookIds } from '#books/shelf.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 
 export interface Option {

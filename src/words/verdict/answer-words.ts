@@ -1,7 +1,7 @@
 // The words of a verdict. Never "safe", never "compliant": meets, falls short or not shown, for a named edition.
 
 import type { Answer, SpotKind, Verdict } from '#judge/verdict/verdict.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 
 export const answerWords = (answer: Answer): string => ANSWERS[answer];
 

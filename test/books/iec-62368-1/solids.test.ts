@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { weakestConfirmed } from '#standards/because.ts';
-import { ruleBook, type Book } from '#books/book.ts';
+import type { Book } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Role } from '#standards/grade.ts';
 import { inMm } from '#units/quantity.ts';
 

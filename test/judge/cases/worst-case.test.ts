@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { intervalsOf, settled } from '#judge/fill/choice.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { pointsOf } from '#judge/cases/interval-points.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';

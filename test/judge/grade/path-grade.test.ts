@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { gradeOfChain, type Asked, type GradingTools } from '#judge/grade/path-grade.ts';
 import { solidRules } from '#judge/grade/solid-grade.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { nm } from '#units/quantity.ts';
 import { ASKED, chainOf, inside, outside, plyOf } from '#test/judge/made-chain.ts';
 

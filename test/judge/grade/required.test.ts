@@ -2,29 +2,29 @@
 // 65 kHz unless changed. Clearance is the largest of both procedures and of the table for high frequency.
 
 import { describe, expect, it } from 'vitest';
-import { type PairRequired, requiredFor } from '#judge/grade/required.ts';
+import { requiredFor } from '#judge/grade/required.ts';
 import { nextRowOf } from '#standards/next-row.ts';
 import { citesOf } from '#standards/because.ts';
-import { ruleBook } from '#books/book.ts';
+import type { Required } from '#books/required.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
-import { transients } from '#stress/voltages/transient.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { type Changes, designWith } from '#test/judge/margin-build.ts';
 
 const BOOK = ruleBook('iec-62368-1')!;
 
-function requiredWith(changes: Changes = {}, needed: Grade | null = 'reinforced'): PairRequired {
+function requiredWith(changes: Changes = {}, needed: Grade | null = 'reinforced'): Required {
   const design = designWith(changes);
   const [stress] = workingVoltages(design);
   const [a, b] = design.circuits;
-  return requiredFor(BOOK, design, stress!, transients(BOOK, design.supply, a!, b!), needed);
+  return requiredFor(BOOK, design, stress!, BOOK.transients(design.supply, a!, b!), needed);
 }
 
 const voltage = (rms: number, peak: number, frequency = '65 kHz'): Changes => ({
   workingVoltages: [{ between: ['pri', 'out'], rms, peak, frequency }],
 });
 
-type Figure = PairRequired['clearance']['basic'] | PairRequired['test']['basic'] | null;
+type Figure = Required['clearance']['basic'] | Required['test']['basic'] | null;
 
 /** Millimetres (or volts) for basic and reinforced; the word where there is no figure. */
 const both = (pair: { readonly basic: Figure; readonly reinforced: Figure }, unit = 1e6) =>

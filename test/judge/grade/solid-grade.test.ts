@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, inSeries, REINFORCED } from '#judge/grade/grade.ts';
 import { solidInsulations, solidRules } from '#judge/grade/solid-grade.ts';
 import type { Stuff } from '#judge/grade/stuff.ts';

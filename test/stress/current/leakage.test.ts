@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { complex } from '#stress/current/complex.ts';
 import { runningConverter } from '#stress/voltages/computed-stress.ts';
 import { leakageOf } from '#stress/current/leakage.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { ageingRatio, lifeHours } from '#stress/heat/thermal-life.ts';
 import { celsius } from '#units/quantity.ts';

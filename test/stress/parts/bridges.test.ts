@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Bridge } from '#model/design.ts';
 import { known, leftOut } from '#model/reading.ts';
-import { ruleBook } from '#books/book.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { BridgeQuestion } from '#stress/parts/bridge-grade.ts';
 import { gradeOfBridge } from '#stress/parts/bridges.ts';
 import { mm, voltsRms } from '#units/quantity.ts';

@@ -1,0 +1,71 @@
+// The tables of IEC 62368-1, edition 3 of 2018, made ready for look-up.
+
+import altitude from '#tables/standards/iec-62368-1/altitude.json' with { type: 'json' };
+import bridgingWidth from '#tables/standards/iec-62368-1/bridging-width.json' with { type: 'json' };
+import capacitors from '#tables/standards/iec-62368-1/capacitors.json' with { type: 'json' };
+import clearanceByPeak from '#tables/standards/iec-62368-1/clearance-by-peak.json' with { type: 'json' };
+import clearanceByWithstand from '#tables/standards/iec-62368-1/clearance-by-withstand.json' with { type: 'json' };
+import clearanceHighFrequency from '#tables/standards/iec-62368-1/clearance-high-frequency.json' with { type: 'json' };
+import creepage from '#tables/standards/iec-62368-1/creepage.json' with { type: 'json' };
+import creepageHighFrequency from '#tables/standards/iec-62368-1/creepage-high-frequency.json' with { type: 'json' };
+import fieldReduction from '#tables/standards/iec-62368-1/field-reduction.json' with { type: 'json' };
+import insulationTemperature from '#tables/standards/iec-62368-1/insulation-temperature.json' with { type: 'json' };
+import mainsTransient from '#tables/standards/iec-62368-1/mains-transient.json' with { type: 'json' };
+import neededGrades from '#tables/standards/iec-62368-1/needed-grades.json' with { type: 'json' };
+import rulesFile from '#tables/standards/iec-62368-1/rules.json' with { type: 'json' };
+import temporaryOvervoltage from '#tables/standards/iec-62368-1/temporary-overvoltage.json' with { type: 'json' };
+import testByPeak from '#tables/standards/iec-62368-1/test-by-peak.json' with { type: 'json' };
+import testByTemporaryOvervoltage from '#tables/standards/iec-62368-1/test-by-temporary-overvoltage.json' with { type: 'json' };
+import testByTransient from '#tables/standards/iec-62368-1/test-by-transient.json' with { type: 'json' };
+import touchCurrent from '#tables/standards/iec-62368-1/touch-current.json' with { type: 'json' };
+import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-temperature-overload.json' with { type: 'json' };
+import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
+
+import { distancesOf } from './distances.ts';
+import { readRules } from './rules-in-words.ts';
+import { solidsOf } from './solids.ts';
+import { readTable } from '#standards/table.ts';
+import { voltagesOf } from './voltages.ts';
+
+export const rules = readRules(rulesFile);
+
+export const highFrequencyTable = readTable(creepageHighFrequency);
+
+export const distances = distancesOf(
+  {
+    clearanceByPeak: readTable(clearanceByPeak),
+    clearanceHighFrequency: readTable(clearanceHighFrequency),
+    clearanceByWithstand: readTable(clearanceByWithstand),
+    altitude: readTable(altitude),
+    creepage: readTable(creepage),
+    creepageHighFrequency: highFrequencyTable,
+    bridgingWidth: readTable(bridgingWidth),
+  },
+  rules,
+);
+
+export const voltages = voltagesOf(
+  {
+    mainsTransient: readTable(mainsTransient),
+    temporaryOvervoltage: readTable(temporaryOvervoltage),
+    testByTransient: readTable(testByTransient),
+    testByPeak: readTable(testByPeak),
+    testByTemporaryOvervoltage: readTable(testByTemporaryOvervoltage),
+    fieldReduction: readTable(fieldReduction),
+  },
+  rules,
+);
+
+export const solids = solidsOf(
+  {
+    wireLayers: readTable(wireLayers),
+    capacitors: readTable(capacitors),
+    neededGrades: readTable(neededGrades),
+    insulationTemperature: readTable(insulationTemperature),
+    windingTemperatureOverload: readTable(windingTemperatureOverload),
+    touchCurrent: readTable(touchCurrent),
+  },
+  rules,
+);
+
+export const edition = rulesFile.edition;

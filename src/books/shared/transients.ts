@@ -1,0 +1,41 @@
+// The transient that a pair of circuits has to withstand, and the temporary overvoltage. What comes in from the mains
+// stands between mains and anything else, and between isolated and touchable, which finish a double barrier; behind
+// the barrier nothing of it is counted.
+
+import type { Circuit, Supply } from '#model/design.ts';
+import { because, judged, type Because } from '#standards/because.ts';
+import type { Answered, Transients } from '#books/required.ts';
+import type { OvervoltageCategory } from '#standards/grade.ts';
+import { mainsOf } from './mains.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
+import { voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
+
+/** The tables of a book that say what the mains brings. */
+export interface MainsTables {
+  /** `mains` is line to neutral. */
+  readonly mainsTransient: (mains: VoltsRms, category: OvervoltageCategory) => Answered<VoltsPeak>;
+  readonly temporaryOvervoltage: (mains: VoltsRms) => Answered<VoltsPeak>;
+}
+
+export function transientsOf(tables: MainsTables, supply: Supply, a: Circuit, b: Circuit): Transients {
+  if (!isReached(a, b)) {
+    const none = judged(voltsPeak(0), because('no-transient', { a: a.id, b: b.id }));
+    return { withstand: none, temporaryOvervoltage: none };
+  }
+  const mains = mainsOf(supply);
+  return {
+    withstand: under(tables.mainsTransient(mains.value, supply.overvoltageCategory), mains.because, a, b),
+    temporaryOvervoltage: under(tables.temporaryOvervoltage(mains.value), mains.because, a, b),
+  };
+}
+
+function isReached(a: Circuit, b: Circuit): boolean {
+  const roles = [a.role, b.role];
+  return roles.includes('mains') || (roles.includes('isolated') && roles.includes('touchable'));
+}
+
+function under(found: Answered<VoltsPeak>, mains: Because, a: Circuit, b: Circuit): Answered<VoltsPeak> {
+  if (isOutOfRange(found)) return found;
+  const values = { a: a.id, b: b.id, value: found.value };
+  return judged(found.value, because('withstand', values, [], [found.because, mains]));
+}
