@@ -41,6 +41,18 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('./overview.ts')).overviewOf,
   },
   {
+    name: 'exercise',
+    usage: 'exercise ID [--seed S] [--answers] [--out X.html]',
+    says: 'a printable exercise with numbers drawn for the seed, or its answer sheet',
+    load: async () => (await import('./exercise.ts')).exerciseOf,
+  },
+  {
+    name: 'mark',
+    usage: 'mark FILE... [--json]',
+    says: 'answer files of a class marked at once',
+    load: async () => (await import('./mark.ts')).markFiles,
+  },
+  {
     name: 'schema',
     usage: 'schema',
     says: 'JSON Schema of the design file',
