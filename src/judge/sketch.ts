@@ -3,7 +3,7 @@
 
 import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
-import { layOut } from '#solver/section/lay-out.ts';
+import { plainSection } from '#solver/section/lay-out.ts';
 import { WORST } from './fill/choice.ts';
 import { fillBuild } from './fill/fill-build.ts';
 import { fitOf, withTurns, type Judgement } from './judge.ts';
@@ -14,7 +14,7 @@ export function sketch(design: Design): Judgement {
   if (!book) throw new Error(`no rule book ${design.rules}`);
   const build = fillBuild(design, book, WORST).builds[0]![0]!;
   // no lead is laid in, so nothing hangs on what makes a sleeve strong
-  const section = layOut(build, [], null, { leastThickness: book.leastThickness().value, weak: [] });
+  const section = plainSection(build, { leastThickness: book.leastThickness().value });
   return withTurns({
     build,
     sections: [section],

@@ -66,8 +66,12 @@ function sheetOf(sheet: Sheet, stuff: StuffId): BuildSheet {
 
 function marginOf(margin: Margin, stuff: StuffId): BuildMargin {
   const { filled, moulded } = margin;
-  return { width: length(margin.width), filled, height: margin.height?.value ?? null, moulded, stuff };
+  const height = margin.height?.value ?? null;
+  return { width: length(margin.width), filled, height, moulded, turn: TURN, stuff };
 }
+
+/** A turn of the tape that margins are wound of. */
+const TURN = nm(150_000);
 
 const marginsOf = (margins: Record<'left' | 'right', Margin>, stuff: () => StuffId) => ({
   left: marginOf(margins.left, stuff()),

@@ -5,7 +5,9 @@ import type { Build, Lay, Side } from '#solver/section/build.ts';
 import type { Box } from './box.ts';
 import { box, boxes, clip, erode, subtract } from './box.ts';
 import type { OracleBand, OracleChamber } from './oracle-stack.ts';
-import { boxHeight, chambersOf, crosses, stackTop } from './oracle-stack.ts';
+import type { OracleHandling } from './oracle-slump.ts';
+import { drift } from './oracle-slump.ts';
+import { boxHeight, chambersOf, stackTop } from './oracle-stack.ts';
 
 export interface OracleRiser {
   readonly chamber: number;
@@ -41,7 +43,11 @@ export function limits(
 }
 
 const pushes = (r: OracleRiser, band: OracleBand, side: Side): boolean =>
-  r.chamber === band.chamber && r.side === side && r.home !== band && r.y0 < band.y1 && band.y0 < r.y1;
+  r.chamber === band.chamber &&
+  r.side === side &&
+  (r.home === null || band.y0 >= r.home.y1) &&
+  r.y0 < band.y1 &&
+  band.y0 < r.y1;
 
 /** A lead wholly behind strong insulation: its riser leaves the other layers as they are. */
 function isStrong(lay: Lay, from: number, leastThickness: number): boolean {
@@ -56,13 +62,14 @@ export function leadsOf(
   bands: readonly OracleBand[],
   lays: readonly Lay[],
   leastThickness: number,
+  handling: OracleHandling,
 ): { readonly leads: readonly OracleLead[]; readonly risers: readonly OracleRiser[] } {
   const leads: OracleLead[] = [];
   const risers: OracleRiser[] = [];
   for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
     const home = bands.find((b) => b.lay === lay);
     if (home === undefined) throw new Error(`no band holds ${lay.name}`);
-    laidIn(build, bands, lay, home, leastThickness, leads, risers);
+    laidIn(build, bands, lay, home, leastThickness, handling, leads, risers);
     throughDivider(build, bands, lay, home, leastThickness, leads, risers);
   }
   return { leads, risers };
@@ -74,17 +81,22 @@ function laidIn(
   lay: Lay,
   home: OracleBand,
   leastThickness: number,
+  handling: OracleHandling,
   leads: OracleLead[],
   risers: OracleRiser[],
 ): void {
   const chamber = chambersOf(build)[home.chamber]!;
   const free = limits(home, chamber, risers);
   const u0 = lay.exit === 'left' ? free.left - chamber.x0 : chamber.x1 - free.right;
-  const own = bands.find((b) => b.position === lay.layer && b.layer === home.layer)!;
+  const own = movedScreen(
+    bands.find((b) => b.position === lay.layer)!,
+    chamber,
+    handling,
+  );
   const ownFree = limits(own, chamber, risers);
   const end = lay.at === 'left' ? Math.max(own.x0, ownFree.left) : Math.min(own.x1, ownFree.right);
   const uEnd = lay.exit === 'left' ? end - chamber.x0 : chamber.x1 - end;
-  const y0 = home.y1 - boxHeight(lay);
+  const y0 = home.leadAt!;
   const climbs = lay.way === 'riser' && !isStrong(lay, u0, leastThickness);
   const top =
     lay.upTo === null ? Math.max(build.height, stackTop(bands, home.chamber)) : topOf(bands, lay.upTo);
@@ -92,10 +104,18 @@ function laidIn(
   const u = (x: number): number => (lay.exit === 'left' ? x - chamber.x0 : chamber.x1 - x);
   const hull = { x0: u(near), y0: own.y0, x1: u(far), y1: own.y0 + own.own };
   const shape = shapeOf(lay, { u0, uEnd, y0, hull }, climbs ? top : null);
-  leads.push({ lay, crossing: crosses(lay), ...placed(shape, chamber, lay.exit) });
+  leads.push({ lay, crossing: home.kind === 'crossing-lead', ...placed(shape, chamber, lay.exit) });
   if (!climbs) return;
   const u1 = u0 + boxHeight(lay);
   risers.push({ chamber: home.chamber, side: lay.exit, u0, u1, y0, y1: top, home });
+}
+
+/** A screen takes its lead along. */
+function movedScreen(band: OracleBand, chamber: OracleChamber, { slump, moves }: OracleHandling): OracleBand {
+  const side = slump === 'left' || slump === 'right' ? slump : null;
+  if (band.kind !== 'screen' || side === null || !moves(band.layer)) return band;
+  const by = drift(band, { left: chamber.x0, right: chamber.x1 }, side) * (side === 'left' ? -1 : 1);
+  return { ...band, x0: band.x0 + by, x1: band.x1 + by };
 }
 
 const topOf = (bands: readonly OracleBand[], position: number): number =>
@@ -117,15 +137,17 @@ function throughDivider(
   if (neighbour === undefined || lay.kind === 'link' || isStrong(lay, 0, leastThickness)) return;
   const side: Side = lay.exit === 'left' ? 'right' : 'left';
   const height = boxHeight(lay);
-  const y0 = home.y1 - height;
+  const y0 = home.leadAt!;
   const y1 = Math.max(build.height, stackTop(bands, next));
   if (y0 >= y1) return;
-  const column = boxes(box(0, y0, height, y1));
-  const sleeved = lay.sleeve !== null && lay.sleeve.into >= height;
+  const before = risers.filter((r) => r.chamber === next && r.side === side).map((r) => r.u1);
+  const u0 = Math.max(0, ...before);
+  const column = boxes(box(u0, y0, u0 + height, y1));
+  const sleeved = lay.sleeve !== null && lay.sleeve.into >= u0 + height;
   const wire = sleeved ? erode(column, lay.sleeve.wall) : column;
   const shape = { sleeves: subtract(column, wire), ...inCover(lay, wire) };
   leads.push({ lay, crossing: false, ...placed(shape, neighbour, side) });
-  risers.push({ chamber: next, side, u0: 0, u1: height, y0, y1, home: null });
+  risers.push({ chamber: next, side, u0, u1: u0 + height, y0, y1, home: null });
 }
 
 interface Shape {

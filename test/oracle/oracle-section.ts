@@ -5,14 +5,14 @@ import type { Build, BuildLayer, BuildWire, Lay } from '#solver/section/build.ts
 import type { Region, Section } from '#solver/section/section.ts';
 import { nm } from '#units/quantity.ts';
 import type { Box } from './box.ts';
-import { box, boxes, clip, overlap, subtract } from './box.ts';
+import { box, boxes, clip, erode, overlap, subtract } from './box.ts';
 import { surroundingsOf } from './oracle-former.ts';
 import type { OracleLead, OracleRiser } from './oracle-lead.ts';
 import { leadsOf, limits } from './oracle-lead.ts';
 import { conductor, solid } from './oracle-region.ts';
-import type { Free, OracleSlump } from './oracle-slump.ts';
-import { clipped, drift, stretched } from './oracle-slump.ts';
-import type { OracleBand } from './oracle-stack.ts';
+import type { Free, OracleHandling, OracleSlump, PlainBand } from './oracle-slump.ts';
+import { clipped, drift, facesAnother, isLoose, stretchedRows } from './oracle-slump.ts';
+import type { OracleBand, OracleChamber } from './oracle-stack.ts';
 import { chambersOf, stackOf, stackTop } from './oracle-stack.ts';
 
 export type OracleSection = Pick<
@@ -22,18 +22,39 @@ export type OracleSection = Pick<
 
 /** All sections of a build. A riser is strong from `leastThickness` of sleeve up. */
 export function oracleSections(build: Build, leastThickness: number): OracleSection[] {
-  return laySets(build).flatMap((lays) => {
-    const asDrawn = oracleSection(build, lays, null, leastThickness);
-    const slumps: OracleSlump[] = ['as-is'];
-    if (canDrift(build, lays, 'left', leastThickness)) slumps.push('left');
-    if (canDrift(build, lays, 'right', leastThickness)) slumps.push('right');
-    return [asDrawn, ...slumps.map((slump) => oracleSection(build, lays, slump, leastThickness))];
-  });
+  const everything = (): boolean => true;
+  return laySets(build).flatMap((lays) => [
+    oracleSection(build, lays, { slump: null, moves: everything }, leastThickness),
+    ...slumpsOf(build, everything).map((slump) =>
+      oracleSection(build, lays, { slump, moves: everything }, leastThickness),
+    ),
+  ]);
 }
 
-/** None, each alone, and every two of different circuits at the same side of the same chamber. */
+/** Slumped sections in which only layers of these circuits, and of none, have moved. */
+export function oracleSectionsMovedAlone(
+  build: Build,
+  circuits: readonly string[],
+  leastThickness: number,
+): OracleSection[] {
+  const moves = (layer: BuildLayer): boolean =>
+    layer.kind === 'tape' || layer.circuit === null || circuits.includes(layer.circuit);
+  return laySets(build).flatMap((lays) =>
+    slumpsOf(build, moves).map((slump) => oracleSection(build, lays, { slump, moves }, leastThickness)),
+  );
+}
+
+/** None, each alone, and every two of different circuits at the same face of a chamber, through a divider or not. */
 export function laySets(build: Build): Lay[][] {
-  const chamber = (lay: Lay): number => build.layers[lay.layer]!.chamber;
+  const faces = (lay: Lay): string[] => {
+    const { chamber } = build.layers[lay.layer]!;
+    const next = lay.exit === 'left' ? chamber - 1 : chamber + 1;
+    const through = lay.kind !== 'link' && next >= 0 && next < build.chambers.length;
+    return [
+      `${chamber}${lay.exit}`,
+      ...(through ? [`${next}${lay.exit === 'left' ? 'right' : 'left'}`] : []),
+    ];
+  };
   const pairs = build.lays.flatMap((a, i) =>
     build.lays
       .slice(i + 1)
@@ -41,8 +62,7 @@ export function laySets(build: Build): Lay[][] {
         (b) =>
           a.circuit !== b.circuit &&
           a.group !== b.group &&
-          a.exit === b.exit &&
-          chamber(a) === chamber(b) &&
+          faces(a).some((face) => faces(b).includes(face)) &&
           !a.apart &&
           !b.apart,
       )
@@ -51,31 +71,40 @@ export function laySets(build: Build): Lay[][] {
   return [[], ...build.lays.map((lay) => [lay]), ...pairs];
 }
 
-function canDrift(
-  build: Build,
-  lays: readonly Lay[],
-  side: 'left' | 'right',
-  leastThickness: number,
-): boolean {
-  const bands = stackOf(build, lays);
-  const { risers } = leadsOf(build, bands, lays, leastThickness);
-  const chambers = chambersOf(build);
-  return bands.some((band) => drift(band, limits(band, chambers[band.chamber]!, risers), side) > 0);
+/** Left and right where anything can go either way, judged as it was wound. */
+function slumpsOf(build: Build, moves: OracleHandling['moves']): OracleSlump[] {
+  const bands = stackOf(build, []).filter((band) => moves(band.layer));
+  const faces = chambersOf(build);
+  const goes = bands.some((band) => {
+    const free = { left: faces[band.chamber]!.x0, right: faces[band.chamber]!.x1 };
+    return (['left', 'right'] as const).some((side) => {
+      if (band.kind !== 'winding') return drift(band, free, side) > 0;
+      const plain = plainOf(build, band.position);
+      return isLoose(plain, side) && facesAnother(plain, side, moves);
+    });
+  });
+  return goes ? ['left', 'right'] : ['as-is'];
+}
+
+function plainOf(build: Build, position: number): PlainBand {
+  const all = stackOf(build, []);
+  const band = all.find((one) => one.position === position)!;
+  return { band, mates: all.filter((one) => one.chamber === band.chamber && one.y0 === band.y0) };
 }
 
 export function oracleSection(
   build: Build,
   lays: readonly Lay[],
-  slump: OracleSlump,
+  handling: OracleHandling,
   leastThickness: number,
 ): OracleSection {
   let bodies = 0;
   const body = (): number => bodies++;
   const bands = stackOf(build, lays);
-  const { leads, risers } = leadsOf(build, bands, lays, leastThickness);
+  const { leads, risers } = leadsOf(build, bands, lays, leastThickness, handling);
   const top = Math.max(...build.chambers.map((_, i) => stackTop(bands, i)));
   const around = surroundingsOf(build, top, lays.length === 0 ? 'round' : 'inside-tube', body);
-  const inWindow = bands.flatMap((band) => bandRegions(build, band, leads, risers, slump, body));
+  const inWindow = bands.flatMap((band) => bandRegions(build, band, leads, risers, handling, body));
   const regions = [
     ...around.regions,
     ...inWindow,
@@ -85,11 +114,11 @@ export function oracleSection(
   const { frame } = around;
   return {
     kind: lays.length === 0 ? 'plain' : 'lead',
-    slumped: slump,
+    slumped: handling.slump,
     lays: lays.map((lay) => lay.name),
     regions,
     frame: { x0: nm(frame.x0), y0: nm(frame.y0), x1: nm(frame.x1), y1: nm(frame.y1) },
-    sagging: slump === null ? [] : saggingOf(build, bands, regions),
+    sagging: handling.slump === null ? [] : saggingOf(build, bands, regions),
     potted: build.potted,
   };
 }
@@ -99,7 +128,7 @@ function bandRegions(
   band: OracleBand,
   leads: readonly OracleLead[],
   risers: readonly OracleRiser[],
-  slump: OracleSlump,
+  handling: OracleHandling,
   body: () => number,
 ): Region[] {
   const chamber = chambersOf(build)[band.chamber]!;
@@ -109,36 +138,51 @@ function bandRegions(
     const drawn = { x0: block.x0, y0: band.y0, x1: block.x1, y1: band.y0 + block.height };
     const rect = clip(drawn, { x0: free.left, y0: band.y0, x1: free.right, y1: band.y1 });
     const margin = band.layer.margins[block.side];
-    const crossing = { crossX: 'strong', crossY: margin.moulded ? 'measured' : 1 } as const;
+    const turns = Math.max(1, Math.floor(block.height / margin.turn));
+    const crossing = { crossX: 'strong', crossY: margin.moulded ? 'measured' : turns } as const;
     if (rect !== null) found.push(solid(rect, 'block', margin.stuff, body(), build.potted, crossing));
   }
-  if (band.tape !== null) found.push(...plies(build, band, free, slump, body));
-  else if (band.kind === 'screen') found.push(...screen(band, free));
-  else if (band.kind === 'winding') found.push(...winding(build, band, free, leads, slump, body));
+  if (band.tape !== null) found.push(...plies(build, band, chamber, risers, handling, body));
+  else if (band.kind === 'screen') found.push(...screen(band, free, handling));
+  else if (band.kind === 'winding') found.push(...winding(build, band, free, leads, handling, body));
   return found;
 }
 
-function plies(build: Build, band: OracleBand, free: Free, slump: OracleSlump, body: () => number): Region[] {
+/** How far handling has pushed a tape or screen, to the right. */
+function pushed(band: OracleBand, free: Free, { slump, moves }: OracleHandling): number {
+  if (!moves(band.layer) || (slump !== 'left' && slump !== 'right')) return 0;
+  return slump === 'left' ? -drift(band, free, 'left') : drift(band, free, 'right');
+}
+
+/** Every ply ends by itself at a riser that stands beside it. */
+function plies(
+  build: Build,
+  band: OracleBand,
+  chamber: OracleChamber,
+  risers: readonly OracleRiser[],
+  handling: OracleHandling,
+  body: () => number,
+): Region[] {
   const { plies: count, of } = band.tape!;
-  let { x0, x1 } = clipped(band, free);
-  const shift =
-    slump === 'left' ? -drift(band, free, 'left') : slump === 'right' ? drift(band, free, 'right') : 0;
-  x0 += shift;
-  x1 += shift;
+  const shift = band.kind === 'tape' ? pushed(band, limits(band, chamber, risers), handling) : 0;
   const closed = build.potted || (of.cemented && band.kind === 'tape');
+  const turnUp = band.kind === 'tape' ? Math.max(0, Math.min(of.turnUp, build.height - band.y1)) : 0;
   return Array.from({ length: count }, (_, ply) => {
     const y0 = band.y0 + ply * of.plyThickness;
-    const extra = { layer: of.index, ply, turnUp: band.kind === 'tape' ? of.turnUp : 0 };
-    return boxes(box(x0, y0, x1, y0 + of.plyThickness)).map((rect) =>
+    const y1 = y0 + of.plyThickness;
+    const { x0, x1 } = clipped(band, limits({ ...band, y1 }, chamber, risers));
+    const extra = { layer: of.index, ply, turnUp };
+    return boxes(box(x0 + shift, y0, x1 + shift, y1)).map((rect) =>
       solid(rect, 'ply', of.stuff, body(), closed, extra),
     );
   }).flat();
 }
 
-function screen(band: OracleBand, free: Free): Region[] {
+function screen(band: OracleBand, free: Free, handling: OracleHandling): Region[] {
   const { x0, x1 } = clipped(band, free);
+  const shift = pushed(band, free, handling);
   const id = band.layer.kind === 'screen' ? (band.layer.circuit ?? band.layer.id) : '';
-  return boxes(box(x0, band.y0, x1, band.y0 + band.own)).map((rect) =>
+  return boxes(box(x0 + shift, band.y0, x1 + shift, band.y0 + band.own)).map((rect) =>
     conductor(rect, id, 'screen', band.layer.index),
   );
 }
@@ -148,42 +192,38 @@ function winding(
   band: OracleBand,
   free: Free,
   leads: readonly OracleLead[],
-  slump: OracleSlump,
+  handling: OracleHandling,
   body: () => number,
 ): Region[] {
   const { layer } = band;
   if (layer.kind !== 'winding') return [];
-  const hull = { ...clipped(band, free), y0: band.y0, y1: band.y0 + band.own };
+  const span = clipped(band, free);
+  const hull = { ...span, y0: band.y0, y1: band.y0 + band.own };
   if (hull.x0 >= hull.x1) return [];
-  const found = covered(build, layer.wire, hull, body).map((part) =>
-    part.kind === 'metal' ? conductor(part.rect, layer.circuit, 'winding', layer.index) : part.region,
-  );
-  if (slump === null) return found;
-  const chamber = chambersOf(build)[band.chamber]!;
-  const plain = stackOf(build, []).find((b) => b.position === band.position)!;
-  const wide = stretched(band, plain, free, { left: chamber.x0, right: chamber.x1 });
+  const plain = plainOf(build, band.position);
   // What is left of the room beside the lead is all that an end can move into.
   const inTheWay = leads.flatMap((lead) => [...lead.sleeves, ...lead.covers, ...lead.conductors]);
-  const ends = boxes(box(wide.x0, hull.y0, hull.x0, hull.y1), box(hull.x1, hull.y0, wide.x1, hull.y1));
-  const loose = subtract(ends, inTheWay).map((rect) =>
-    conductor(rect, layer.circuit, 'winding', layer.index),
+  const ends = (['left', 'right'] as const).flatMap((side) =>
+    stretchedRows(plain, span, free, band.y0, side, handling),
   );
-  return [...found, ...loose];
+  const rows = [hull, ...subtract(ends, inTheWay)];
+  return covered(build, layer.wire, rows, body).map((part) =>
+    part.kind === 'metal' ? conductor(part.rect, layer.circuit, 'winding', layer.index) : part.region,
+  );
 }
 
 type Part =
   { readonly kind: 'metal'; readonly rect: Box } | { readonly kind: 'cover'; readonly region: Region };
 
-function covered(build: Build, wire: BuildWire, hull: Box, body: () => number): Part[] {
-  if (wire.cover === null) return [{ kind: 'metal', rect: hull }];
-  const c = wire.cover.thickness;
-  const metal = boxes(box(hull.x0 + c, hull.y0 + c, hull.x1 - c, hull.y1 - c));
+function covered(build: Build, wire: BuildWire, rows: readonly Box[], body: () => number): Part[] {
+  if (wire.cover === null) return rows.map((rect): Part => ({ kind: 'metal', rect }));
+  const metal = erode(rows, wire.cover.thickness);
   const crossing = wire.cover.plies ?? 'strong';
   const { stuff } = wire.cover;
   const of = body();
   return [
     ...metal.map((rect): Part => ({ kind: 'metal', rect })),
-    ...subtract([hull], metal).map((rect): Part => ({
+    ...subtract(rows, metal).map((rect): Part => ({
       kind: 'cover',
       region: solid(rect, 'wireCover', stuff, of, build.potted, { crossX: crossing, crossY: crossing }),
     })),

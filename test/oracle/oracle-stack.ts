@@ -33,7 +33,13 @@ export interface OracleBand {
   readonly own: number;
   readonly x0: number;
   readonly x1: number;
+  /** What stands beyond its ends. */
+  readonly ends: OracleChamber;
   readonly blocks: readonly OracleBlock[];
+  /** As they are where no lead takes their place: these hold a thing all round the coil. */
+  readonly holding: readonly OracleBlock[];
+  /** Floor of the lead that lies in it. */
+  readonly leadAt?: number;
 }
 
 export interface OracleChamber {
@@ -43,7 +49,10 @@ export interface OracleChamber {
 
 export const boxHeight = (lay: Lay): number => lay.wire.overall + 2 * (lay.sleeve?.wall ?? 0);
 
-export const crosses = (lay: Lay): boolean => lay.at !== lay.exit;
+/** Over its own winding, or over one that lies in the same band on its way out. */
+const crosses = (lay: Lay, own: OracleChamber, all: readonly OracleChamber[]): boolean =>
+  lay.at !== lay.exit ||
+  all.some((other) => other !== own && (lay.exit === 'left' ? other.x0 < own.x0 : other.x0 > own.x0));
 
 export function chambersOf(build: Build): OracleChamber[] {
   const found: OracleChamber[] = [];
@@ -55,34 +64,62 @@ export function chambersOf(build: Build): OracleChamber[] {
   return found;
 }
 
-/** Bands in the order of the build's layers; crossing bands right after the winding that they belong to. */
+/** Bands in the order of the build's layers; crossing bands right after the windings that they belong to. */
 export function stackOf(build: Build, lays: readonly Lay[]): OracleBand[] {
   const chambers = chambersOf(build);
   const tops = chambers.map(() => 0);
   const bands: OracleBand[] = [];
-  build.layers.forEach((layer, position) => {
-    const chamber = chambers[layer.chamber]!;
-    const lay = lays.find((l) => l.layer === position) ?? null;
-    const own = bandOf(
-      layer,
-      position,
-      chamber,
-      tops[layer.chamber]!,
-      lay !== null && !crosses(lay) ? lay : null,
-    );
-    bands.push(own);
-    tops[layer.chamber] = own.y1;
-    if (lay === null || !crosses(lay)) return;
-    for (const band of crossingBands(build, layer, position, chamber, own.y1, lay)) {
-      bands.push(band);
-      tops[layer.chamber] = band.y1;
+  for (const group of groupsOf(build)) {
+    const at = build.layers[group[0]!]!.chamber;
+    const spans = group.map((position) => occupied(build.layers[position]!, chambers[at]!));
+    const own = lays.filter((lay) => group.includes(lay.layer));
+    const straight = own.filter((lay) => !crosses(lay, spans[group.indexOf(lay.layer)]!, spans));
+    const made = group.map((position, i) => {
+      const lay = straight.find((one) => one.layer === position) ?? null;
+      return bandOf(build.layers[position]!, position, chambers[at]!, tops[at]!, lay, spans[i]!, spans);
+    });
+    oneBlockAGap(made);
+    const y1 = Math.max(...made.map((band) => band.y1));
+    const nominal = Math.max(...made.map((band) => band.nominal));
+    bands.push(...made.map((band) => withLead(band, y1, nominal)));
+    tops[at] = y1;
+    for (const lay of own) {
+      if (straight.includes(lay)) continue;
+      for (const band of crossingBands(
+        build,
+        build.layers[lay.layer]!,
+        lay.layer,
+        chambers[at]!,
+        tops[at],
+        lay,
+      )) {
+        bands.push(band);
+        tops[at] = band.y1;
+      }
     }
-  });
+  }
   return bands;
+}
+
+/** Positions of the layers that share a band. */
+function groupsOf(build: Build): number[][] {
+  const groups: number[][] = [];
+  build.layers.forEach((layer, position) => {
+    const last = groups.findLast((group) => build.layers[group[0]!]!.chamber === layer.chamber);
+    const joins = layer.kind === 'winding' && layer.beside === true;
+    if (joins && last !== undefined && build.layers[last[0]!]!.kind === 'winding') last.push(position);
+    else groups.push([position]);
+  });
+  return groups;
 }
 
 export const stackTop = (bands: readonly OracleBand[], chamber: number): number =>
   Math.max(0, ...bands.filter((b) => b.chamber === chamber).map((b) => b.y1));
+
+interface MadeBand extends OracleBand {
+  /** Height without the lead. */
+  readonly nominal: number;
+}
 
 function bandOf(
   layer: BuildLayer,
@@ -90,17 +127,12 @@ function bandOf(
   chamber: OracleChamber,
   y0: number,
   lay: Lay | null,
-): OracleBand {
+  span: OracleChamber,
+  all: readonly OracleChamber[],
+): MadeBand {
   const own = ownHeight(layer, chamber);
-  const drawn = blocksOf(layer, chamber, own);
-  const nominal = Math.max(own, ...drawn.map((b) => b.height));
-  const lead = lay === null ? 0 : boxHeight(lay);
-  const height = Math.max(nominal, lead);
-  const blocks = drawn.flatMap((block) => {
-    if (lay === null || block.side !== lay.exit) return [block];
-    if (lead > nominal) return [];
-    return [{ ...block, height: Math.min(block.height, height - lead) }];
-  });
+  const blocks = blocksOf(layer, chamber, own, span, all);
+  const nominal = Math.max(own, ...blocks.map((block) => block.height));
   return {
     kind: layer.kind,
     chamber: layer.chamber,
@@ -109,11 +141,55 @@ function bandOf(
     tape: layer.kind === 'tape' ? { plies: layer.plies, of: layer } : null,
     lay,
     y0,
-    y1: y0 + height,
+    y1: y0 + Math.max(nominal, lay === null ? 0 : boxHeight(lay)),
     own,
-    ...occupied(layer, chamber),
-    blocks: blocks.filter((b) => b.height > 0),
+    ...span,
+    ends: endsOf(chamber, span, all),
+    blocks,
+    holding: blocks,
+    nominal,
   };
+}
+
+/** Where both windings have filled the gap between them, the higher block is there, over all that either fills. */
+function oneBlockAGap(bands: MadeBand[]): void {
+  for (const [i, band] of bands.entries()) {
+    for (const [k, other] of bands.entries()) {
+      if (other.x0 <= band.x0) continue;
+      const mine = band.blocks.find((b) => b.side === 'right' && b.x1 === other.x0);
+      const theirs = other.blocks.find((b) => b.side === 'left' && b.x0 === band.x1);
+      if (!mine || !theirs) continue;
+      const [x0, x1] = [band.x1, other.x0];
+      const isMine = mine.height >= theirs.height;
+      bands[i] = {
+        ...band,
+        blocks: band.blocks.flatMap((b) => (b !== mine ? [b] : isMine ? [{ ...b, x0, x1 }] : [])),
+      };
+      bands[k] = {
+        ...other,
+        blocks: other.blocks.flatMap((b) => (b !== theirs ? [b] : isMine ? [] : [{ ...b, x0, x1 }])),
+      };
+    }
+  }
+}
+
+/** As high as everything in it; the block beside a lead loses the lead's height, or is gone. */
+function withLead({ nominal: _, ...band }: MadeBand, y1: number, nominal: number): OracleBand {
+  const { lay } = band;
+  if (lay === null) return { ...band, y1 };
+  const lead = boxHeight(lay);
+  const floor = lead > nominal ? band.y0 : y1 - lead;
+  const blocks = band.blocks.flatMap((block) =>
+    block.side === lay.exit ? [{ ...block, height: Math.min(block.height, floor - band.y0) }] : [block],
+  );
+  return { ...band, y1, blocks: blocks.filter((block) => block.height > 0), leadAt: floor };
+}
+
+/** Faces of the chamber, or the windings beside it. */
+function endsOf(chamber: OracleChamber, own: OracleChamber, all: readonly OracleChamber[]): OracleChamber {
+  const before = all.filter((other) => other.x0 < own.x0).map((other) => other.x1);
+  const after = all.filter((other) => other.x0 > own.x0).map((other) => other.x0);
+  return { x0: Math.max(chamber.x0, ...before), x1: Math.min(chamber.x1, ...after) };
 }
 
 /** The plies of the next tape that lie over the winding, then the band that the lead has to itself. */
@@ -130,14 +206,31 @@ function crossingBands(
   );
   const plies = next === undefined ? 0 : lay.crossTape;
   const mid = floor + plies * (next?.plyThickness ?? 0);
-  const common = { chamber: layer.chamber, position, layer, x0: chamber.x0, x1: chamber.x1, blocks: [] };
+  const common = {
+    chamber: layer.chamber,
+    position,
+    layer,
+    ...chamber,
+    ends: chamber,
+    blocks: [],
+    holding: [],
+  };
   const found: OracleBand[] = [];
   if (next !== undefined && plies > 0) {
     const tape = { plies, of: next };
     found.push({ ...common, kind: 'cross-tape', tape, lay: null, y0: floor, y1: mid, own: mid - floor });
   }
   const height = boxHeight(lay);
-  found.push({ ...common, kind: 'crossing-lead', tape: null, lay, y0: mid, y1: mid + height, own: height });
+  found.push({
+    ...common,
+    kind: 'crossing-lead',
+    tape: null,
+    lay,
+    y0: mid,
+    y1: mid + height,
+    own: height,
+    leadAt: mid,
+  });
   return found;
 }
 
@@ -171,17 +264,24 @@ function occupied(layer: BuildLayer, chamber: OracleChamber): { x0: number; x1: 
   return layer.startsAt === 'left' ? { x0, x1: x0 + width } : { x0: x1 - width, x1 };
 }
 
-function blocksOf(layer: BuildLayer, chamber: OracleChamber, own: number): OracleBlock[] {
-  const measured = layer.kind === 'winding' && layer.extent !== null ? occupied(layer, chamber) : null;
+/** A margin is measured from the flange; its block ends at the winding, and at one beside it. */
+function blocksOf(
+  layer: BuildLayer,
+  chamber: OracleChamber,
+  own: number,
+  span: OracleChamber,
+  all: readonly OracleChamber[],
+): OracleBlock[] {
   const { left, right } = layer.margins;
-  const leftWidth = measured === null ? left.width : Math.min(left.width, measured.x0 - chamber.x0);
-  const rightWidth = measured === null ? right.width : Math.min(right.width, chamber.x1 - measured.x1);
-  const found: OracleBlock[] = [];
-  if (left.filled && leftWidth > 0) {
-    found.push({ side: 'left', x0: chamber.x0, x1: chamber.x0 + leftWidth, height: left.height ?? own });
-  }
-  if (right.filled && rightWidth > 0) {
-    found.push({ side: 'right', x0: chamber.x1 - rightWidth, x1: chamber.x1, height: right.height ?? own });
-  }
-  return found.filter((b) => b.height > 0);
+  const ends = endsOf(chamber, span, all);
+  const blocks: OracleBlock[] = [
+    { side: 'left', x0: ends.x0, x1: Math.min(span.x0, chamber.x0 + left.width), height: left.height ?? own },
+    {
+      side: 'right',
+      x0: Math.max(span.x1, chamber.x1 - right.width),
+      x1: ends.x1,
+      height: right.height ?? own,
+    },
+  ];
+  return blocks.filter((b) => layer.margins[b.side].filled && b.x0 < b.x1 && b.height > 0);
 }

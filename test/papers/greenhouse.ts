@@ -25,6 +25,7 @@ const margin = (width: number): BuildMargin => ({
   filled: true,
   height: null,
   moulded: false,
+  turn: mm(0.15),
   stuff: 3,
 });
 

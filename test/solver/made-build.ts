@@ -36,6 +36,7 @@ export const margin = (width: number, filled = true, height: number | null = nul
   filled,
   height: height === null ? null : mm(height),
   moulded: false,
+  turn: mm(0.15),
   stuff: 1,
 });
 

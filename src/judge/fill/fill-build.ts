@@ -243,6 +243,7 @@ function fillLayer(
         ...placed,
         winding: winding.id,
         circuit: winding.circuit,
+        beside: layer.beside,
         turns: turnsOf(filling, design, layer, field, wires, margins),
         strands: layer.strands,
         spread: layer.spread,
@@ -317,11 +318,10 @@ function fillMargins(
     const margin = layer.margins[side];
     return {
       width: widths[side],
-      // a block of no height is none
-      filled: margin.filled && margin.height?.value !== 0,
+      filled: margin.filled,
       height: margin.height?.value ?? null,
       moulded: margin.moulded,
-      stuff: fillBlock(filling, margin, `layers[${index}].margins.${side}`),
+      ...fillBlock(filling, margin, `layers[${index}].margins.${side}`),
     };
   };
   return { left: fill('left'), right: fill('right') };

@@ -9,9 +9,9 @@ import type { Margin, Sheet, Sleeve, Withstand } from '#model/design.ts';
 import type { Unknown } from '#model/reading.ts';
 import { isKnown } from '#model/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
-import type { BuildSheet, BuildSleeve, StuffId } from '#solver/section/build.ts';
+import type { BuildMargin, BuildSheet, BuildSleeve } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
-import type { Filling } from './filling.ts';
+import type { Counted, Filling } from './filling.ts';
 import type { Strength } from '#judge/grade/stuff.ts';
 
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
@@ -112,20 +112,32 @@ function sheetStrength(
 /** An unlisted group counts as the worst. */
 export const groupOf = (group: Figure<MaterialGroup> | null): MaterialGroup => group?.value ?? 'IIIb';
 
-export function fillBlock(filling: Filling, margin: Margin, field: string): StuffId {
-  const tape = margin.material === null ? null : tapeById(margin.material);
-  return filling.stuffs.id({
-    kind: 'block',
-    alike: 'block',
-    group: groupOf(tape?.group ?? null),
-    strength: thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled && margin.moulded),
+/** A moulded ring is a solid; a margin wound of tape is as many plies of tape as it has turns, each of its withstand. */
+export function fillBlock(
+  filling: Filling,
+  margin: Margin,
+  field: string,
+): Pick<BuildMargin, 'stuff' | 'turn'> {
+  const tape = tapeById(margin.material ?? MARGIN_TAPE) ?? tapeById(MARGIN_TAPE)!;
+  const turn = tape.total.value;
+  const leftOut = !isWithstand(margin.withstand) && margin.withstand.leftOut;
+  const kind = leftOut && !margin.moulded ? 'seldom-stated' : 'unknown';
+  const stuff = filling.stuffs.id({
+    kind: margin.moulded ? 'block' : 'sheet',
+    alike: margin.moulded ? 'block' : `wound ${tape.id} ${turn}`,
+    group: groupOf(margin.material === null ? null : tape.group),
+    strength: thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled, kind),
     stated: isWithstand(margin.withstand),
-    thickness: nm(0),
+    thickness: margin.moulded ? nm(0) : turn,
     bonded: null,
     layers: null,
     because: because('margin-block', { field }),
   });
+  return { stuff, turn };
 }
+
+/** What margins are wound of where the file does not say. */
+const MARGIN_TAPE = 'margin-tape';
 
 /** Blocks and thin sleeves: nothing is shown unless a withstand is stated. */
 function thinStrength(
@@ -133,10 +145,11 @@ function thinStrength(
   withstand: Withstand | Unknown,
   field: string,
   asked: boolean,
+  kind: Counted['kind'] = 'unknown',
 ): Strength {
   if (isWithstand(withstand)) return peakOf(withstand);
   if (!asked) return null;
-  return filling.unknown(field, 'no strength shown') === 'best' ? 'whatever' : null;
+  return filling.unknown(field, 'no strength shown', kind) === 'best' ? 'whatever' : null;
 }
 
 /** Null: nothing of it is shown. `strong`: at its best, so that the lead cannot matter. */

@@ -39,7 +39,7 @@ export function fillWire(
   if (typeof wire.kind !== 'string') {
     const best = filling.room(`${field}.kind`, winding.circuit, 'enamelled wire') === 'best';
     const cover = best ? certified(filling, overall.value, wire, winding, CERTIFIED, book) : null;
-    return { ...plain, cover, slumps: cover === null, because: overall.because };
+    return { ...plain, cover, slumps: slumps(cover), because: overall.because };
   }
   switch (wire.kind) {
     case 'bare':
@@ -49,7 +49,7 @@ export function fillWire(
     case 'layer-insulated': {
       const layers = layersOf(filling, design, winding, field);
       const cover = layers === null ? null : certified(filling, overall.value, wire, winding, layers, book);
-      return { ...plain, cover, slumps: false, because: overall.because };
+      return { ...plain, cover, slumps: slumps(cover), because: overall.because };
     }
     case 'fully-insulated':
       return { ...fullCover(filling, book, wire, winding, overall.value, field), because: overall.because };
@@ -132,9 +132,12 @@ function fullCover(
     metal: metalOf(wire, overall),
     cover: { thickness: coverThickness(overall, wire), plies: 1, stuff },
     bare: false,
-    slumps: false,
+    slumps: true,
   };
 }
+
+/** Ends of any wire slump but for one with a certified cover of three layers. */
+const slumps = (cover: BuildCover | null): boolean => cover === null || cover.plies !== null;
 
 const coverStuff = (
   kind: 'cover' | 'full-cover',

@@ -7,8 +7,11 @@ export interface Counted {
   readonly field: string;
   /** What it was counted as at worst, in words. */
   readonly counted: string;
-  /** An unknown of the file, a figure of ours that the file could state, or what it means where it is silent. */
-  readonly kind: 'unknown' | 'house-rule' | 'default';
+  /**
+   * An unknown of the file, a figure of ours that the file could state, what it means where it is silent, or an unknown
+   * that hardly any file states and that is told only where it decides.
+   */
+  readonly kind: 'unknown' | 'house-rule' | 'default' | 'seldom-stated';
 }
 
 /** Grows while the fields are walked, hence a class. */

@@ -4,7 +4,6 @@ import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
-import type { LayOutOptions } from '#solver/section/lay-out.ts';
 import type { Metric, Piece } from '#solver/paths/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
@@ -21,7 +20,7 @@ import {
 } from '#judge/grade/chain.ts';
 import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
-import { outsidePieces } from './outside-pieces.ts';
+import { outsidePieces, type SleeveTest } from './outside-pieces.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
 import { gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
@@ -52,12 +51,12 @@ export function placeOf(
   filled: readonly FilledOutside[],
   build: Build,
   cache: PathCache,
-  strength: LayOutOptions,
+  strength: SleeveTest,
 ): Place {
   const outside = (metric: Metric) => outsidePieces(design, filled, build, metric, strength);
   return {
     build,
-    sections: cache.sections(build, strength),
+    sections: cache.sections(build, { leastThickness: strength.leastThickness }),
     outside: { creepage: outside('creepage'), clearance: outside('clearance') },
   };
 }

@@ -2,10 +2,11 @@
 // side.
 
 import type { Design } from '#model/design.ts';
-import type { Build, Lay } from '#solver/section/build.ts';
-import { chamberFaces, placementOf } from '#solver/section/fit.ts';
-import { type LayOutOptions, neighbourLays } from '#solver/section/lay-out.ts';
-import { sleeveIsStrong } from '#solver/section/lead-shape.ts';
+import type { Build, Lay, StuffId } from '#solver/section/build.ts';
+import { chamberFaces } from '#solver/section/fit.ts';
+import { neighbourLays } from '#solver/section/lay-out.ts';
+import { sleeveIsStrong, type SleeveStrength } from '#solver/section/lead-shape.ts';
+import { placementOf } from '#solver/section/placement.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { nm, type Nm } from '#units/quantity.ts';
@@ -13,13 +14,18 @@ import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { rankOfGroup } from '#judge/grade/stuff.ts';
 
+/** What makes a sleeve strong enough: its thickness, but not where what it stands is under a test. */
+export interface SleeveTest extends SleeveStrength {
+  readonly weak: readonly StuffId[];
+}
+
 /** `filled`: what each of the file's distances counts as. */
 export function outsidePieces(
   design: Design,
   filled: readonly FilledOutside[],
   build: Build,
   metric: Metric,
-  strength: LayOutOptions,
+  strength: SleeveTest,
 ): readonly ChainPiece[] {
   const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
     const { length, group } = filled[i]!;
@@ -52,10 +58,11 @@ const outsidePiece = (
  * Leads that leave at one side a stated distance apart; a strong cover, or a strong sleeve over the whole of one, leaves
  * no path between them.
  */
-function leadsApart(build: Build, metric: Metric, strength: LayOutOptions): readonly ChainPiece[] {
+function leadsApart(build: Build, metric: Metric, strength: SleeveTest): readonly ChainPiece[] {
+  const isStrong = (lay: Lay) => sleeveIsStrong(lay, strength) && !strength.weak.includes(lay.sleeve!.stuff);
   const isOpen = (lay: Lay) =>
     !(lay.wire.cover && lay.wire.cover.plies === null) &&
-    !(sleeveIsStrong(lay, strength) && lay.sleeve!.into >= runOf(build, lay));
+    !(isStrong(lay) && lay.sleeve!.into >= runOf(build, lay));
   return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
     const stated = [a.apart, b.apart].filter((one) => one !== null);
     if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];

@@ -17,13 +17,14 @@ export function assumptionsOf(
   verdictWith: (reached: ReadonlySet<number>) => Answer,
 ): readonly Assumption[] {
   const none: ReadonlySet<number> = new Set();
-  const unknowns = counted.map(({ field, counted: words, kind }): Assumption => ({
+  const told = counted.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
+  const unknowns = told.map(({ field, counted: words, kind }): Assumption => ({
     field,
     between: null,
     counted: words,
     decides: deciders.deciding.has(field),
     atBest: kind === 'default' ? null : verdictWith(deciders.reached.get(field) ?? none),
-    kind,
+    kind: kind === 'seldom-stated' ? 'unknown' : kind,
   }));
   return [
     ...floors(pairs),

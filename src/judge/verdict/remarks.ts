@@ -2,6 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
+import { placedBuild } from '#solver/section/placement.ts';
 import { isRetained } from '#solver/section/slump.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
@@ -68,9 +69,10 @@ function lowSupply({ supply }: Design): readonly Remark[] {
 
 /** Rule books want end turns held by positive means, even where the build meets with them stretched. */
 function looseEnds(build: Build): readonly Remark[] {
+  const placed = placedBuild(build);
   return build.layers.flatMap((layer) => {
     if (layer.kind !== 'winding') return [];
-    const sides = (['left', 'right'] as const).filter((side) => !isRetained(build, layer, side));
+    const sides = (['left', 'right'] as const).filter((side) => !isRetained(placed, layer, side));
     if (sides.length === 0) return [];
     const where = sides.length === 2 ? 'both ends' : `the ${sides[0]} end`;
     return [

@@ -36,7 +36,7 @@ export function networkOf(
   closedJoint: StuffId,
   sightsUpTo = Infinity,
 ): Network {
-  const grid = gridOf(section, closedJoint);
+  const grid = gridOf(section, closedJoint, options);
   const edges = EDGES;
   edges.clear();
   const shownAt = collectEdges(grid, options, edges);

@@ -4,6 +4,7 @@
 
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
+import type { SolidOptions } from './pieces.ts';
 import type { Crossing, Section, SolidRegion } from '#solver/section/section.ts';
 
 /** Owner of a cell: `AIR`, a solid (index into `solids`), or a conductor (`CONDUCTOR - index into conductors`). */
@@ -47,9 +48,9 @@ const PAINT_ORDER: Readonly<Record<SolidRegion['kind'], number>> = {
   wireCover: 5,
 };
 
-export function gridOf(section: Section, compound: StuffId): Grid {
+export function gridOf(section: Section, compound: StuffId, options: SolidOptions): Grid {
   const grid = gridOver(section, compound);
-  const { xs, ys } = linesBesideConductors(section, grid);
+  const { xs, ys } = linesBesideConductors(section, grid, options);
   return xs.size + ys.size === 0 ? grid : refined(grid, xs, ys);
 }
 
@@ -84,10 +85,14 @@ const merged = (at: readonly number[], more: Lines): readonly number[] =>
 type Lines = ReadonlySet<number>;
 
 /**
- * A way past a conductor may come as near as one likes without touching it: where air lies at a conductor's edge or
- * corner, a line one nanometre off the edge stands for these ways.
+ * A way past a conductor may come as near as one likes without touching it, in air and through solids: where a way may
+ * lead along a conductor's edge or round its corner, a line one nanometre off the edge stands for these ways.
  */
-function linesBesideConductors(section: Section, grid: Grid): { readonly xs: Lines; readonly ys: Lines } {
+function linesBesideConductors(
+  section: Section,
+  grid: Grid,
+  options: SolidOptions,
+): { readonly xs: Lines; readonly ys: Lines } {
   const width = columns(grid);
   const xs = new Set<number>();
   const ys = new Set<number>();
@@ -95,22 +100,41 @@ function linesBesideConductors(section: Section, grid: Grid): { readonly xs: Lin
     const gap = step < 0 ? at[k]! - (at[k - 1] ?? at[k]!) : (at[k + 1] ?? at[k]!) - at[k]!;
     if (gap > 2) to.add(at[k]! + step);
   };
+  const [upright, level] = [false, true].map((alongX) => {
+    const thin = grid.solids.map((solid) => canBeCrossed(solid, options, alongX));
+    return (i: number, j: number): boolean => {
+      const owner = grid.owner[j * width + i]!;
+      return owner === AIR || (owner >= 0 && thin[owner]!);
+    };
+  }) as [(i: number, j: number) => boolean, (i: number, j: number) => boolean];
   for (const r of section.regions) {
     if (r.kind !== 'conductor') continue;
     const [i0, i1] = [placeOf(grid.xs, r.x0), placeOf(grid.xs, r.x1)];
     const [j0, j1] = [placeOf(grid.ys, r.y0), placeOf(grid.ys, r.y1)];
     // cells i0 + 1 to i1 and j0 + 1 to j1 lie inside; one more on every side takes in the corners
-    const airAt = (i: number, j: number) => grid.owner[j * width + i] === AIR;
     for (let i = i0; i <= i1 + 1; i++) {
-      if (airAt(i, j0)) add(ys, grid.ys, j0, -1);
-      if (airAt(i, j1 + 1)) add(ys, grid.ys, j1, 1);
+      if (level(i, j0)) add(ys, grid.ys, j0, -1);
+      if (level(i, j1 + 1)) add(ys, grid.ys, j1, 1);
     }
     for (let j = j0; j <= j1 + 1; j++) {
-      if (airAt(i0, j)) add(xs, grid.xs, i0, -1);
-      if (airAt(i1 + 1, j)) add(xs, grid.xs, i1, 1);
+      if (upright(i0, j)) add(xs, grid.xs, i0, -1);
+      if (upright(i1 + 1, j)) add(xs, grid.xs, i1, 1);
     }
   }
   return { xs, ys };
+}
+
+/** A way may lead straight through a solid along one axis, at some place of it. */
+export function canBeCrossed(
+  solid: GridSolid,
+  { leastThickness, weak }: SolidOptions,
+  alongX: boolean,
+): boolean {
+  const crossing = alongX ? solid.crossX : solid.crossY;
+  if (crossing === 'strong') return false;
+  if (crossing !== 'measured' || !solid.region || weak.includes(solid.stuff)) return true;
+  const { x0, x1, y0, y1 } = solid.region;
+  return (alongX ? x1 - x0 : y1 - y0) < leastThickness;
 }
 
 /** Place of a coordinate among the lines, the nearest end where it lies outside the frame. */

@@ -3,6 +3,7 @@
 
 import { AIR, CONDUCTOR, type Grid } from './grid.ts';
 import type { Punctured, SolidOptions } from './pieces.ts';
+import { growsStrong } from './walk-lines.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
 const GRAZE = 1e-3;
@@ -175,7 +176,7 @@ function settled(
     const solid = grid.solids[inside]!;
     const crossing = view.swapped ? solid.crossX : solid.crossY;
     if (crossing === 'strong') return false;
-    if (crossing === 'measured' && through >= options.leastThickness) return false;
+    if (growsStrong(solid, crossing) && through >= options.leastThickness) return false;
     punctured.push({ stuff: solid.stuff, count: crossing === 'measured' ? 1 : crossing });
     inside = -1;
     through = 0;

@@ -2,7 +2,7 @@
 // Only corners, mouths of joints and places where a thin solid can be entered are worth a line: elsewhere a shortest
 // path does not turn. A line may graze a corner: the shortest way is the limit of ways that pass it by.
 
-import { AIR, columns, type Grid } from './grid.ts';
+import { AIR, canBeCrossed, columns, type Grid } from './grid.ts';
 import { type Contacts, type EdgeList, SIGHT, THROUGH } from './network.ts';
 import type { SolidOptions } from './pieces.ts';
 import { sightLine, type View } from './sight-line.ts';
@@ -36,7 +36,7 @@ export function collectSightLines(
     node: (u, v) => u * nx + v,
     swapped: true,
   };
-  const thinUpright = grid.solids.some((s) => canBeThin(s, options, true));
+  const thinUpright = grid.solids.some((s) => canBeCrossed(s, options, true));
   const column = turns.map((node) => node % nx);
   const row = turns.map((node) => Math.floor(node / nx));
   // a line that begins or ends in a solid goes on from the node at that solid's other face
@@ -82,14 +82,6 @@ function openTo(grid: Grid, i: number, j: number): number {
     (owner[above] === AIR ? UP_LEFT : 0) |
     (owner[above + 1] === AIR ? UP_RIGHT : 0)
   );
-}
-
-function canBeThin(solid: Grid['solids'][number], options: SolidOptions, alongX: boolean): boolean {
-  const crossing = alongX ? solid.crossX : solid.crossY;
-  if (crossing === 'strong') return false;
-  if (crossing !== 'measured' || !solid.region) return true;
-  const { x0, x1, y0, y1 } = solid.region;
-  return (alongX ? x1 - x0 : y1 - y0) < options.leastThickness;
 }
 
 /** Grid nodes at air where a shortest path may turn or end, ascending. */

@@ -1,6 +1,7 @@
 // The moves along every grid line: along surfaces and joints, straight through thin solids, across air.
 
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
+import type { Crossing } from '#solver/section/section.ts';
 import { ACROSS_AIR, CLOSED, type EdgeList, SURFACE, THROUGH } from './network.ts';
 import type { SolidOptions } from './pieces.ts';
 
@@ -134,7 +135,7 @@ class Walk {
     const crossing = vertical ? solid.crossY : solid.crossX;
     if (crossing === 'strong') return;
     const weak = this.options.weak.includes(solid.stuff) && (vertical || solid.region?.kind !== 'ply');
-    if (crossing === 'measured' && length >= this.options.leastThickness && !weak) return;
+    if (growsStrong(solid, crossing) && length >= this.options.leastThickness && !weak) return;
     const plies = crossing === 'measured' ? 1 : crossing;
     this.edges.add(from, to, 0, [{ stuff: solid.stuff, count: plies }], 0, THROUGH);
   }
@@ -200,6 +201,10 @@ class Walk {
     );
   }
 }
+
+/** A run of the least thickness through it is strong: through anything but the turns of a wound block. */
+export const growsStrong = (solid: GridSolid, crossing: Crossing): boolean =>
+  crossing === 'measured' || solid.region?.kind === 'wireCover';
 
 /** A joint between two plies of one cemented layer. */
 const isCemented = (a: GridSolid, b: GridSolid): boolean =>

@@ -55,8 +55,10 @@ export interface BuildMargin {
   readonly filled: boolean;
   /** Null: as high as the layer. */
   readonly height: Nm | null;
-  /** Solid in every direction; else strong along x, one ply of unknown strength along y. */
+  /** Solid in every direction; else tape wound in turns: strong along x, and along y as many plies as it has turns. */
   readonly moulded: boolean;
+  /** Thickness of one turn of the tape that a margin is wound of. */
+  readonly turn: Nm;
   readonly stuff: StuffId;
 }
 
@@ -64,6 +66,8 @@ export interface BuildWindingLayer extends Placed {
   readonly kind: 'winding';
   readonly winding: string;
   readonly circuit: string;
+  /** Wound into the band of the winding before it, side by side with it. */
+  readonly beside?: boolean;
   readonly turns: number;
   readonly strands: number;
   readonly spread: boolean;
@@ -83,7 +87,7 @@ export interface BuildWire {
   readonly cover: BuildCover | null;
   /** Bare metal; else an enamel stands on it, which is remembered for contacts. */
   readonly bare: boolean;
-  /** Ends of covered wire do not slump. */
+  /** Ends that nothing holds slump; those of wire with a certified cover of three layers do not. */
   readonly slumps: boolean;
 }
 

@@ -71,22 +71,26 @@ export class Draft {
   }
 
   /** Plies of a sheet stacked from y0 outward, each a body of its own. */
-  plies(x0: Nm, x1: Nm, y0: Nm, sheet: BuildSheet, count: number, what: Partial<SolidRegion>): void {
-    for (let i = 0; i < count; i++) {
-      const bottom = y0 + i * sheet.plyThickness;
-      this.solid(rect(x0, bottom, x1, bottom + sheet.plyThickness), {
-        kind: 'ply',
-        body: this.body(),
-        stuff: sheet.stuff,
-        layer: null,
-        crossX: 'measured',
-        crossY: 'measured',
-        turnUp: nm(0),
-        drifted: false,
-        ...what,
-        ply: i,
-      });
+  plies(x0: Nm, x1: Nm, y0: Nm, sheet: BuildSheet, what: Partial<SolidRegion>): void {
+    for (let ply = 0; ply < sheet.plies; ply++) {
+      const bottom = y0 + ply * sheet.plyThickness;
+      this.ply(rect(x0, bottom, x1, bottom + sheet.plyThickness), sheet, ply, what);
     }
+  }
+
+  ply(at: Rect, { stuff }: BuildSheet, ply: number, what: Partial<SolidRegion>): void {
+    this.solid(at, {
+      kind: 'ply',
+      body: this.body(),
+      stuff,
+      layer: null,
+      crossX: 'measured',
+      crossY: 'measured',
+      turnUp: nm(0),
+      drifted: false,
+      ...what,
+      ply,
+    });
   }
 
   /** The hull of wire: its conductor, and the cover round it where there is one. */

@@ -34,7 +34,7 @@ export function layFormer(draft: Draft): void {
     return;
   }
   const wall = build.wall;
-  draft.plies(nm(x0), nm(x1), nm(-wall.plies * wall.plyThickness), wall, wall.plies, { kind: 'ply' });
+  draft.plies(nm(x0), nm(x1), nm(-wall.plies * wall.plyThickness), wall, { kind: 'ply' });
 }
 
 /**
@@ -63,8 +63,7 @@ export function layCore(
   } as const;
   const over = Math.max(build.height, top);
   if (openSides) {
-    if (build.wrap)
-      draft.plies(nm(left), nm(right), nm(floor), build.wrap, build.wrap.plies, { kind: 'wrap' });
+    if (build.wrap) draft.plies(nm(left), nm(right), nm(floor), build.wrap, { kind: 'wrap' });
     draft.conductor(rect(left, floor - CORE_DRAWN, right, floor), core);
     return { frame: rect(left, floor, right, over), coreAbove: null };
   }

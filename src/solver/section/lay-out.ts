@@ -3,33 +3,92 @@
 // Coordinates as in section.ts; nothing here knows a standard: the least thickness comes in as an option.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, Lay } from './build.ts';
+import type { Build, BuildLayer, Lay } from './build.ts';
 import { Draft, rect } from './draft.ts';
-import { chamberFaces, fitOf } from './fit.ts';
-import { layBand, layRiser, type Laying, type Slump } from './lay-chamber.ts';
+import { layBand } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
+import { layRiser } from './lay-leads.ts';
+import type { Laying } from './laying.ts';
 import type { SleeveStrength } from './lead-shape.ts';
+import { placedBuild, type PlacedBuild } from './placement.ts';
 import { chamberBeyond, risersOf } from './risers.ts';
 import type { Band, ChamberFit, Rect, Region, Section } from './section.ts';
-import { canDrift, isRetained } from './slump.ts';
+import { circuitOf, facesLooseEnd, isRetained, type Slump, wanders } from './slump.ts';
 import { stackOf, topOf } from './stack.ts';
 
 /** A riser in a strong sleeve displaces nothing. */
 export type LayOutOptions = SleeveStrength;
 
+/** The section without a lead and with nothing moved. */
+export const plainSection = (build: Build, options: LayOutOptions): Section =>
+  layOut(placedBuild(build), [], DRAWN, options);
+
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
 export function sectionsOf(build: Build, options: LayOutOptions): readonly Section[] {
-  const drifts = build.layers.some((layer) => layer.kind === 'tape' && canDrift(build, layer));
-  const loose = build.layers.some(
-    (layer) =>
-      layer.kind === 'winding' && !(isRetained(build, layer, 'left') && isRetained(build, layer, 'right')),
-  );
-  const slumps: readonly Slump[] = drifts ? ['left', 'right'] : ['as-is'];
+  const placed = placedBuild(build);
+  const handled = handlingOf(placed, EVERYTHING);
   return laySets(build).flatMap((lays) => {
-    const own = layOut(build, lays, null, options);
-    if (!drifts && !loose && !hasVoid(own)) return [own];
-    return [own, ...slumps.map((slump) => layOut(build, lays, slump, options))];
+    const own = layOut(placed, lays, DRAWN, options);
+    if (!handled.isLoose && !hasVoid(own)) return [own];
+    return [own, ...handled.ways.map((handling) => layOut(placed, lays, handling, options))];
   });
+}
+
+/**
+ * The slumped sections in which only what belongs to these circuits, and what belongs to none, has moved: a loose part of
+ * another circuit may shut a way by having moved. None where all else lies as it was drawn anyway.
+ */
+export function sectionsMovedAlone(
+  build: Build,
+  circuits: readonly string[],
+  options: LayOutOptions,
+): readonly Section[] {
+  const placed = placedBuild(build);
+  const isOwn = (layer: BuildLayer): boolean => {
+    const circuit = circuitOf(layer);
+    return circuit === null || circuits.includes(circuit);
+  };
+  if (!handlingOf(placed, { name: '', moves: (layer) => !isOwn(layer) }).isLoose) return [];
+  const handled = handlingOf(placed, { name: `only ${circuits.join(' and ')} moved`, moves: isOwn });
+  return laySets(build).flatMap((lays) => {
+    const own = layOut(placed, lays, DRAWN, options);
+    if (!handled.isLoose && !hasVoid(own)) return [];
+    return handled.ways.map((handling) => layOut(placed, lays, handling, options));
+  });
+}
+
+/** What handling may have moved, and how. */
+interface Handling extends Movable {
+  readonly slump: Slump;
+}
+
+interface Movable {
+  /** What may not have moved, in the section's name. */
+  readonly name: string;
+  readonly moves: (layer: BuildLayer) => boolean;
+}
+
+const EVERYTHING: Movable = { name: '', moves: () => true };
+const DRAWN: Handling = { ...EVERYTHING, slump: null };
+
+/** The ways in which what may move can have moved, and whether anything has. */
+function handlingOf(placed: PlacedBuild, movable: Movable) {
+  const layers = placed.build.layers.filter(movable.moves);
+  const ends = layers.flatMap((layer) =>
+    layer.kind === 'winding' ? (['left', 'right'] as const).map((side) => ({ layer, side })) : [],
+  );
+  const isLoose = ends.some(({ layer, side }) => !isRetained(placed, layer, side));
+  const goesEitherWay =
+    layers.some((layer) => wanders(placed, layer)) ||
+    ends.some(
+      ({ layer, side }) =>
+        !isRetained(placed, layer, side) && facesLooseEnd(placed, layer, side, movable.moves),
+    );
+  const slumps: readonly Slump[] = goesEitherWay ? ['left', 'right'] : ['as-is'];
+  return {
+    isLoose: isLoose || goesEitherWay,
+    ways: slumps.map((slump): Handling => ({ ...movable, slump })),
+  };
 }
 
 /** No lead; each lead alone; every two leads of different circuits that leave at one side of a chamber. */
@@ -58,20 +117,26 @@ export function neighbourLays(build: Build): readonly (readonly [Lay, Lay])[] {
 }
 
 /** One section. */
-export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options: LayOutOptions): Section {
+function layOut(
+  placed: PlacedBuild,
+  lays: readonly Lay[],
+  handling: Handling,
+  options: LayOutOptions,
+): Section {
+  const { build, faces } = placed;
+  const { slump, moves } = handling;
   const draft = new Draft(build);
-  const faces = chamberFaces(build);
-  const stacks = faces.map((_, chamber) => stackOf(build, chamber, lays));
-  const risers = risersOf(build, lays, stacks, options);
+  const stacks = faces.map((_, chamber) => stackOf(placed, chamber, lays));
+  const risers = risersOf(placed, lays, stacks, options);
   const bands: Band[] = [];
-  const laying: Laying = { draft, build, risers, slump, bands };
+  const laying: Laying = { draft, placed, risers, slump, moves, bands };
   stacks.forEach((stack, chamber) => stack.forEach((band) => layBand(laying, chamber, band)));
   risers.forEach((riser) => layRiser(laying, riser));
   const top = nm(Math.max(0, ...stacks.map(topOf)));
   layFormer(draft);
   const { frame, coreAbove } = layCore(draft, top, lays.length > 0);
   return {
-    name: nameOf(lays, slump),
+    name: nameOf(lays, handling),
     kind: lays.length > 0 ? 'lead' : 'plain',
     slumped: slump,
     lays: lays.map((lay) => lay.name),
@@ -86,8 +151,9 @@ export function layOut(build: Build, lays: readonly Lay[], slump: Slump, options
   };
 }
 
-function nameOf(lays: readonly Lay[], slump: Slump): string {
-  const slumped = slump === 'as-is' ? 'slumped' : `slumped ${slump}`;
+function nameOf(lays: readonly Lay[], { slump, name }: Handling): string {
+  const how = slump === 'as-is' ? 'slumped' : `slumped ${slump}`;
+  const slumped = name === '' ? how : `${how}, ${name}`;
   if (lays.length === 0) return slump === null ? 'plain' : slumped;
   const leads = `${lays.length > 1 ? 'leads' : 'lead'} ${lays.map((lay) => lay.name).join(' + ')}`;
   return slump === null ? leads : `${leads}, ${slumped}`;
@@ -127,9 +193,10 @@ function coveredArea(regions: readonly Region[], band: Section['frame']): number
 
 /** How the layers fill every chamber, with no lead laid in. */
 export function chamberFits(build: Build): readonly ChamberFit[] {
+  const placed = placedBuild(build);
   return build.chambers.map((_, chamber) => ({
-    used: topOf(stackOf(build, chamber, [])),
+    used: topOf(stackOf(placed, chamber, [])),
     available: build.height,
-    layers: build.layers.filter((layer) => layer.chamber === chamber).map((layer) => fitOf(build, layer)),
+    layers: build.layers.filter((layer) => layer.chamber === chamber).map((layer) => placed.fits.get(layer)!),
   }));
 }

@@ -1,30 +1,33 @@
 // Sizes of a lead-out: how high it lies in its band, how wide its riser is, which of it displaces other layers.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Lay, StuffId } from './build.ts';
+import type { Build, Lay } from './build.ts';
+import { placementOf } from './placement.ts';
 
 /** One wire and its sleeve, both walls: height in the band and width of the riser. */
 export const leadSize = (lay: Lay): Nm => nm(lay.wire.overall + 2 * (lay.sleeve?.wall ?? 0));
 
-export const crossesBack = (lay: Lay): boolean => lay.at !== lay.exit;
+/**
+ * It runs in a band of its own over its own winding, where it leaves at the other side, or over a winding that lies in
+ * the same band between its end and the flange.
+ */
+export const crosses = (build: Build, lay: Lay): boolean =>
+  lay.at !== lay.exit || placementOf(build, build.layers[lay.layer]!).neighbours[lay.exit] !== null;
 
-/** The sleeve covers the riser: it reaches inside at least as far as the riser is wide. */
-export const riserIsSleeved = (lay: Lay): boolean =>
-  lay.sleeve !== null && lay.sleeve.wall > 0 && lay.sleeve.into >= leadSize(lay);
+/** The sleeve covers a riser that stands `offset` from the flange: it reaches inside as far as the riser does. */
+export const riserIsSleeved = (lay: Lay, offset: number): boolean =>
+  lay.sleeve !== null && lay.sleeve.wall > 0 && lay.sleeve.into >= offset + leadSize(lay);
 
 /** A strong sleeve or cover leaves the joints of other layers as long as they were: its riser takes no room. */
-export function riserIsStrong(lay: Lay, strength: SleeveStrength): boolean {
+export function riserIsStrong(lay: Lay, offset: number, strength: SleeveStrength): boolean {
   if (lay.wire.cover && lay.wire.cover.plies === null) return true;
-  return riserIsSleeved(lay) && sleeveIsStrong(lay, strength);
+  return riserIsSleeved(lay, offset) && sleeveIsStrong(lay, strength);
 }
 
-/** What makes a sleeve strong. */
+/** What makes a sleeve strong: walls from this thickness up. What test they stand is no matter of where things lie. */
 export interface SleeveStrength {
-  /** Walls from this thickness up. */
   readonly leastThickness: Nm;
-  /** But not those whose stated withstand is under a test. */
-  readonly weak?: readonly StuffId[];
 }
 
-export const sleeveIsStrong = ({ sleeve }: Lay, { leastThickness, weak }: SleeveStrength): boolean =>
-  sleeve !== null && sleeve.wall >= leastThickness && !(weak?.includes(sleeve.stuff) ?? false);
+export const sleeveIsStrong = ({ sleeve }: Lay, { leastThickness }: SleeveStrength): boolean =>
+  sleeve !== null && sleeve.wall >= leastThickness;

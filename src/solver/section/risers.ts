@@ -2,8 +2,8 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, Lay, Side } from './build.ts';
-import { chamberFaces, placementOf } from './fit.ts';
-import { crossesBack, leadSize, riserIsStrong, type SleeveStrength } from './lead-shape.ts';
+import { crosses, leadSize, riserIsStrong, type SleeveStrength } from './lead-shape.ts';
+import { layersOfBand, type PlacedBuild } from './placement.ts';
 import type { StackBand } from './stack.ts';
 import { topOf } from './stack.ts';
 
@@ -19,29 +19,31 @@ export interface Riser {
   readonly y1: Nm;
   /** It begins on top of its own winding, for want of room beside it. */
   readonly onTop: boolean;
-  /** Positions in `build.layers` that end at it. */
-  readonly displaces: (position: number, bandTop: Nm) => boolean;
+  /** What ends at it: of a layer (position in `build.layers`) all that reaches higher than its foot. */
+  readonly displaces: (position: number, top: Nm) => boolean;
 }
 
 /** All columns of these lays, innermost layer first. `stacks` holds the bands of every chamber. */
 export function risersOf(
-  build: Build,
+  placed: PlacedBuild,
   lays: readonly Lay[],
   stacks: readonly (readonly StackBand[])[],
   strength: SleeveStrength,
 ): readonly Riser[] {
+  const { build } = placed;
   const risers: Riser[] = [];
   for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
-    if (riserIsStrong(lay, strength)) continue;
     const chamber = build.layers[lay.layer]!.chamber;
     const stack = stacks[chamber]!;
     const lead = leadOf(stack, lay);
     if (!lead) continue;
-    if (lay.way === 'riser') {
+    const offset = clipOf(risers, chamber, lay.exit, lay.layer, lead.y1);
+    if (lay.way === 'riser' && !riserIsStrong(lay, offset, strength)) {
       const last = lay.upTo ?? Infinity;
+      const band = layersOfBand(build, build.layers[lay.layer]!);
+      const lastOfBand = build.layers.indexOf(band.at(-1)!);
       const top = lay.upTo === null ? rimOr(build, stack) : bandTop(stack, lay.upTo);
-      const offset = clipOf(risers, chamber, lay.exit, lay.layer, lead.y1);
-      const beside = startsBeside(build, lay, offset);
+      const beside = startsBeside(placed, lay, offset);
       risers.push({
         lay,
         chamber,
@@ -51,17 +53,18 @@ export function risersOf(
         y0: beside ? lead.y0 : nm(Math.max(lead.y0, ownTop(stack, lay))),
         y1: top,
         onTop: !beside,
-        displaces: (position) => position > lay.layer && position <= last,
+        displaces: (position) => position > lastOfBand && position <= last,
       });
     }
     const beyond = lay.kind === 'link' ? null : chamberBeyond(build, chamber, lay.exit);
-    if (beyond !== null) {
+    if (beyond !== null && !riserIsStrong(lay, 0, strength)) {
       // through a divider: in the neighbour chamber it climbs the divider's other face
+      const side = lay.exit === 'left' ? 'right' : 'left';
       risers.push({
         lay,
         chamber: beyond,
-        side: lay.exit === 'left' ? 'right' : 'left',
-        offset: nm(0),
+        side,
+        offset: behind(risers, beyond, side),
         width: leadSize(lay),
         y0: lead.y0,
         y1: rimOr(build, stacks[beyond]!),
@@ -74,32 +77,37 @@ export function risersOf(
 }
 
 /** There is room for the column beside its own winding, or over it where it crosses back; else it begins on top. */
-function startsBeside(build: Build, lay: Lay, offset: Nm): boolean {
-  if (crossesBack(lay)) return true;
-  const layer = build.layers[lay.layer]!;
-  const place = placementOf(build, layer);
-  const face = faceX(build, layer.chamber, lay.exit);
+function startsBeside(placed: PlacedBuild, lay: Lay, offset: Nm): boolean {
+  if (crosses(placed.build, lay)) return true;
+  const layer = placed.build.layers[lay.layer]!;
+  const place = placed.places.get(layer)!;
+  const face = faceX(placed, layer.chamber, lay.exit);
   const room = lay.exit === 'left' ? place.x0 - face : face - place.x1;
   return room - offset >= leadSize(lay);
 }
 
-/** How far from the flange a layer ends, for the columns beside it. */
-export function clipOf(
-  risers: readonly Riser[],
-  chamber: number,
-  side: Side,
-  position: number,
-  bandTop: Nm,
-): Nm {
+/** How far from the flange a layer, or a part of it that reaches up to `top`, ends for the columns beside it. */
+export function clipOf(risers: readonly Riser[], chamber: number, side: Side, position: number, top: Nm): Nm {
   const beside = risers.filter(
-    (riser) => riser.chamber === chamber && riser.side === side && riser.displaces(position, bandTop),
+    (riser) => riser.chamber === chamber && riser.side === side && riser.displaces(position, top),
   );
   return nm(Math.max(0, ...beside.map((riser) => riser.offset + riser.width)));
 }
 
+/** How far from a face a column stands that comes after all others there. */
+const behind = (risers: readonly Riser[], chamber: number, side: Side): Nm =>
+  nm(
+    Math.max(
+      0,
+      ...risers
+        .filter((riser) => riser.chamber === chamber && riser.side === side)
+        .map((riser) => riser.offset + riser.width),
+    ),
+  );
+
 /** x of the inner face of a flange or divider. */
-export function faceX(build: Build, chamber: number, side: Side): Nm {
-  const face = chamberFaces(build)[chamber]!;
+export function faceX({ faces }: PlacedBuild, chamber: number, side: Side): Nm {
+  const face = faces[chamber]!;
   return side === 'left' ? face.x0 : face.x1;
 }
 

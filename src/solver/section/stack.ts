@@ -1,9 +1,9 @@
 // The bands of one chamber from the tube outward: heights of layers, room that leads take, what they lift.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, BuildTapeLayer, Lay } from './build.ts';
-import { fitOf, placementOf } from './fit.ts';
-import { crossesBack, leadSize } from './lead-shape.ts';
+import type { Build, BuildLayer, BuildTapeLayer, Lay } from './build.ts';
+import { crosses, leadSize } from './lead-shape.ts';
+import { layersOfBand, type PlacedBuild } from './placement.ts';
 
 /** A lead's own height in the band that it lies in. */
 export interface LaidLead {
@@ -41,51 +41,48 @@ export type StackBand =
       readonly lead: LaidLead;
     };
 
-/** Bands of one chamber, innermost first. */
-export function stackOf(build: Build, chamber: number, lays: readonly Lay[]): readonly StackBand[] {
+/** Bands of one chamber, innermost first; windings side by side have one each, of the same height. */
+export function stackOf(placed: PlacedBuild, chamber: number, lays: readonly Lay[]): readonly StackBand[] {
+  const { build } = placed;
   const bands: StackBand[] = [];
-  let y = 0;
-  build.layers.forEach((layer, position) => {
-    if (layer.chamber !== chamber) return;
-    const own = lays.filter((lay) => lay.layer === position);
-    const { height } = fitOf(build, layer);
-    const { blocks } = placementOf(build, layer);
-    const blockHeights = (['left', 'right'] as const).map((side) =>
-      blocks[side] > 0 ? (layer.margins[side].height ?? height) : 0,
-    );
-    const band = Math.max(height, ...blockHeights);
-    const straight = own.find((lay) => !crossesBack(lay));
-    const size = straight ? leadSize(straight) : 0;
-    const top = y + Math.max(band, size);
-    const lead = straight ? laid(straight, y, top, band) : null;
-    bands.push({ kind: 'layer', position, y0: nm(y), y1: nm(top), height, lead });
-    y = top;
-    for (const lay of own.filter(crossesBack)) {
-      const tape = lay.crossTape > 0 ? nextTape(build, chamber, position) : null;
-      if (tape) {
-        const plies = nm(lay.crossTape * tape.plyThickness);
-        bands.push({
-          kind: 'cross-tape',
-          position,
-          y0: nm(y),
-          y1: nm(y + plies),
-          tape,
-          plies: lay.crossTape,
-        });
-        y += plies;
-      }
-      const over = y + leadSize(lay);
-      bands.push({
-        kind: 'crossing-lead',
-        position,
-        y0: nm(y),
-        y1: nm(over),
-        lead: { lay, y0: nm(y), y1: nm(over), lifts: false },
-      });
-      y = over;
+  for (const first of build.layers) {
+    if (first.chamber !== chamber) continue;
+    const mates = layersOfBand(build, first);
+    if (mates[0] !== first) continue;
+    const y0 = topOf(bands);
+    const positions = mates.map((mate) => build.layers.indexOf(mate));
+    const own = lays.filter((lay) => positions.includes(lay.layer));
+    const straight = own.filter((lay) => !crosses(build, lay));
+    const nominal = Math.max(...mates.map((mate) => heightOf(placed, mate)));
+    const y1 = nm(y0 + Math.max(nominal, ...straight.map(leadSize)));
+    for (const position of positions) {
+      const lay = straight.find(({ layer }) => layer === position);
+      const { height } = placed.fits.get(build.layers[position]!)!;
+      const lead = lay ? laid(lay, y0, y1, nominal) : null;
+      bands.push({ kind: 'layer', position, y0, y1, height, lead });
     }
-  });
+    for (const lay of own)
+      if (!straight.includes(lay)) bands.push(...crossingBands(placed, lay, topOf(bands)));
+  }
   return bands;
+}
+
+/** Of a layer and the blocks that were wound with it. */
+function heightOf(placed: PlacedBuild, layer: BuildLayer): number {
+  const { blocks } = placed.places.get(layer)!;
+  const own = [blocks.left, blocks.right].filter((block) => block?.owner === layer);
+  return Math.max(placed.fits.get(layer)!.height, ...own.map((block) => block!.height));
+}
+
+/** The plies of the next tape that lie over the winding, then the band that the lead has to itself. */
+function crossingBands({ build }: PlacedBuild, lay: Lay, floor: Nm): readonly StackBand[] {
+  const position = lay.layer;
+  const tape = lay.crossTape > 0 ? nextTape(build, build.layers[position]!.chamber, position) : null;
+  const y0 = nm(floor + (tape ? lay.crossTape * tape.plyThickness : 0));
+  const y1 = nm(y0 + leadSize(lay));
+  const lead: StackBand = { kind: 'crossing-lead', position, y0, y1, lead: { lay, y0, y1, lifts: false } };
+  if (!tape) return [lead];
+  return [{ kind: 'cross-tape', position, y0: floor, y1: y0, tape, plies: lay.crossTape }, lead];
 }
 
 export const topOf = (bands: readonly StackBand[]): Nm => bands.at(-1)?.y1 ?? nm(0);

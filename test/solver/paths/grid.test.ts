@@ -7,8 +7,10 @@ import { mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';
 
 const COMPOUND = 9;
+const OPTIONS = { leastThickness: mm(0.4), trackingRank: [], weak: [] };
 
-const gridWith = (regions: readonly Region[]): Grid => gridOf(sectionOf([0, 0, 10, 10], regions), COMPOUND);
+const gridWith = (regions: readonly Region[]): Grid =>
+  gridOf(sectionOf([0, 0, 10, 10], regions), COMPOUND, OPTIONS);
 
 /** What lies at a place, in millimetres. */
 function at(grid: Grid, x: number, y: number): string {
@@ -43,7 +45,7 @@ describe('grid', () => {
     expect([at(grid, -1, 5), at(grid, 11, 5), at(grid, 5, 11)]).toEqual(['air', 'air', 'air']);
   });
 
-  it('should draw a line one nanometre off a conductor where air lies, and none where a solid does', () => {
+  it('should draw a line one nanometre off a conductor in air, and none in a solid that no way leads through', () => {
     const grid = gridWith([metal('a', [2, 2, 4, 4]), solid([4, 0, 6, 6], 3)]);
     expect(grid.xs).toContain(mm(2) - 1);
     expect(grid.ys).toContain(mm(2) - 1);
@@ -51,8 +53,26 @@ describe('grid', () => {
     expect(grid.xs).not.toContain(mm(4) + 1);
   });
 
+  it('should draw it in a solid that a way may lead through along it, and not across it', () => {
+    const thin = solid([4, 1.8, 6, 2.1], 3);
+    const grid = gridWith([metal('a', [2, 2, 4, 4]), thin, solid([4, 2.1, 6, 6], 4)]);
+    expect(grid.xs).toContain(mm(4) + 1);
+    const wound = gridWith([
+      metal('a', [2, 2, 4, 4]),
+      solid([4, 0, 6, 6], 3, { kind: 'block', crossX: 'strong', crossY: 2 }),
+      solid([0, 4, 6, 9], 4),
+      solid([0, 0, 4, 2], 5),
+    ]);
+    expect(wound.xs).toContain(mm(4) + 1);
+    expect(wound.ys).not.toContain(mm(4) + 1);
+  });
+
   it('should fill what is left with compound where the section is potted', () => {
-    const grid = gridOf({ ...sectionOf([0, 0, 10, 10], [metal('a', [2, 2, 4, 4])]), potted: true }, COMPOUND);
+    const grid = gridOf(
+      { ...sectionOf([0, 0, 10, 10], [metal('a', [2, 2, 4, 4])]), potted: true },
+      COMPOUND,
+      OPTIONS,
+    );
     expect(at(grid, 8, 8)).toBe('body -1');
     expect(grid.solids.at(-1)?.stuff).toBe(COMPOUND);
   });

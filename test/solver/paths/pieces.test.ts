@@ -130,6 +130,64 @@ describe('pieces past plies', () => {
   });
 });
 
+describe('pieces past a third conductor inside solids', () => {
+  /** `a` under a ply, a third winding's end between wound blocks over it, a ply, `b` on top: nothing but solids. */
+  const shielded = (block: Partial<SolidRegion>): Section =>
+    sectionOf(
+      [-1, -20, 11, 6],
+      [
+        solid([-1, -20, 11, 0]),
+        solid([-1, 0, 0, 6]),
+        solid([10, 0, 11, 6]),
+        metal('a', [0, 0, 10, 1]),
+        solid([0, 1, 10, 1.1], 10, { kind: 'ply', stuff: TAPE }),
+        solid([0, 1.1, 4, 1.6], 1, { kind: 'block', crossX: 'strong', ...block }),
+        metal('e', [4, 1.1, 6, 1.6]),
+        solid([6, 1.1, 10, 1.6], 2, { kind: 'block', crossX: 'strong', ...block }),
+        solid([0, 1.6, 10, 1.7], 11, { kind: 'ply', stuff: TAPE }),
+        metal('b', [4, 1.7, 6, 2]),
+        solid([0, 1.7, 4, 6], 3, STRONG),
+        solid([6, 1.7, 10, 6], 4, STRONG),
+        solid([4, 2, 6, 6], 5, STRONG),
+      ],
+    );
+
+  it('should pass its end as near as one likes through ply, wound block and ply', () => {
+    // three turns and two plies are more than are counted; one turn and two plies are three
+    expect(summed(piecesOf(shielded({ crossY: 1 }))).at(-1)).toEqual([3, 0.000001]);
+    expect(piecesOf(shielded({ crossY: 3 })).filter(({ length }) => length < mm(1))).toEqual([]);
+  });
+
+  it('should go round a strong block: 0.1 + 0.5 + 0.1 up the flange and 4 back', () => {
+    expect(summed(piecesOf(shielded({ crossY: 'strong' })))).toEqual([
+      [0, 4.7],
+      [1, 4.6],
+      [2, 4.5],
+    ]);
+  });
+});
+
+describe('pieces through the cover of a wire', () => {
+  const covered = (height: number): Section =>
+    sectionOf(
+      [-1, -20, 11, 12],
+      [
+        solid([-1, -20, 11, 0]),
+        metal('a', [0, 0, 10, 1]),
+        solid([0, 1, 10, 1 + height], 6, { kind: 'wireCover', crossX: 1, crossY: 1 }),
+        metal('b', [0, 1 + height, 10, 10]),
+      ],
+    );
+
+  it('should count it while the run is under the least thickness, and take it as strong from there', () => {
+    expect(summed(piecesOf(covered(0.399)))).toEqual([
+      [0, 0.399],
+      [1, 0],
+    ]);
+    expect(summed(piecesOf(covered(0.4)))).toEqual([[0, 0.4]]);
+  });
+});
+
 describe('pieces past closed joints', () => {
   /** Two plies from `a` to `b`, which reach their joint and, 0.05 mm off it, the surfaces under and over them. */
   const endToEnd = (length: number, closed: boolean): Section => {

@@ -1,8 +1,9 @@
 // How turns fit a layer and where it lies: rows, heights, doubt, placement; the arithmetic stands in the names.
 
 import { describe, expect, it } from 'vitest';
-import { fitOf, placementOf } from '#solver/section/fit.ts';
-import { inMm, mm } from '#units/quantity.ts';
+import { fitOf } from '#solver/section/fit.ts';
+import { type Block, placementOf } from '#solver/section/placement.ts';
+import { inMm, mm, nm } from '#units/quantity.ts';
 import { made, margin, margins, screen, tape, winding, wire } from '#test/solver/made-build.ts';
 
 const fitted = (layer: Parameters<typeof made>[0][number], width = 10) =>
@@ -10,8 +11,10 @@ const fitted = (layer: Parameters<typeof made>[0][number], width = 10) =>
 
 const placed = (layer: Parameters<typeof made>[0][number]) => {
   const { x0, x1, blocks } = placementOf(made([layer]), layer);
-  return [x0, x1, blocks.left, blocks.right].map(inMm);
+  return [x0, x1, widthOf(blocks.left), widthOf(blocks.right)].map(inMm);
 };
+
+const widthOf = (block: Block | null) => nm(block ? block.x1 - block.x0 : 0);
 
 describe('fit', () => {
   it('should find 40 turns of 0.23 in 9.2, which floating point makes 39', () => {

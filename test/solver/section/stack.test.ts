@@ -1,6 +1,7 @@
 // How bands stack: blocks lower and higher, leads that lift, leads that cross back.
 
 import { describe, expect, it } from 'vitest';
+import { placedBuild } from '#solver/section/placement.ts';
 import { type StackBand, stackOf, topOf } from '#solver/section/stack.ts';
 import type { Build, Lay } from '#solver/section/build.ts';
 import { inMm, mm } from '#units/quantity.ts';
@@ -10,7 +11,7 @@ const heights = (bands: readonly StackBand[]) =>
   bands.map((band) => [band.kind, inMm(band.y0), inMm(band.y1)]);
 
 const withLead = (change: Partial<Lay>, layers: Build['layers'] = [winding('P'), tape(2)]) =>
-  stackOf(made(layers), 0, [lay('P', 0, change)]);
+  stackOf(placedBuild(made(layers)), 0, [lay('P', 0, change)]);
 
 const leadOf = (bands: readonly StackBand[]) => {
   const lead = bands.flatMap((band) => (band.kind !== 'cross-tape' && band.lead ? [band.lead] : []))[0]!;
@@ -19,7 +20,7 @@ const leadOf = (bands: readonly StackBand[]) => {
 
 describe('stack', () => {
   it('should stack layers outward without voids', () => {
-    const bands = stackOf(made([winding('P'), tape(2), winding('S', { turns: 25 })]), 0, []);
+    const bands = stackOf(placedBuild(made([winding('P'), tape(2), winding('S', { turns: 25 })])), 0, []);
     expect(heights(bands)).toEqual([
       ['layer', 0, 0.5],
       ['layer', 0.5, 0.7],
@@ -33,7 +34,7 @@ describe('stack', () => {
     ['leaves air above when lower', 0.3, 0.5],
   ])('should know that a block %s', (_, height, top) => {
     const layer = winding('P', { margins: { left: margin(3, true, height), right: margin(3) } });
-    expect(heights(stackOf(made([layer, tape(1)]), 0, []))).toEqual([
+    expect(heights(stackOf(placedBuild(made([layer, tape(1)])), 0, []))).toEqual([
       ['layer', 0, top],
       ['layer', top, Number((top + 0.1).toFixed(1))],
     ]);
@@ -44,8 +45,8 @@ describe('stack', () => {
       chambers: [mm(10), mm(10)],
       dividers: [mm(1)],
     });
-    expect(topOf(stackOf(build, 0, []))).toBe(mm(0.6));
-    expect(topOf(stackOf(build, 1, []))).toBe(mm(1));
+    expect(topOf(stackOf(placedBuild(build), 0, []))).toBe(mm(0.6));
+    expect(topOf(stackOf(placedBuild(build), 1, []))).toBe(mm(1));
   });
 
   it('should lay a lead on the outer face of its band', () => {
@@ -87,7 +88,7 @@ describe('stack', () => {
   });
 
   it('should lay nothing under it where no tape follows', () => {
-    const kinds = stackOf(made([tape(1), winding('P')]), 0, [
+    const kinds = stackOf(placedBuild(made([tape(1), winding('P')])), 0, [
       lay('P', 1, { exit: 'right', crossTape: 2 }),
     ]).map(({ kind }) => kind);
     expect(kinds).toEqual(['layer', 'layer', 'crossing-lead']);
