@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 // Two projects: `unit` runs in Node (runes compiled for state tests), `page` drives the built site in a real browser.
 export default defineConfig({
   test: {
+    experimental: { fsModuleCache: true },
     projects: [
       {
         plugins: [svelte({ configFile: false })],
