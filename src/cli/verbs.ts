@@ -29,6 +29,12 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('./stress.ts')).stressOfFile,
   },
   {
+    name: 'field',
+    usage: 'field FILE [--json] [--round]',
+    says: 'capacitances, and where discharge would start, from the field of the drawn section',
+    load: async () => (await import('./field.ts')).fieldOfFile,
+  },
+  {
     name: 'report',
     usage: 'report FILE --out X.html [--winder] [--black], or --out X.csv',
     says: 'self-contained report, prints to PDF; the sheet for who winds it; the figures alone',

@@ -14,7 +14,7 @@ export interface FieldSection {
   readonly shell: Shell | null;
   /** The y of the axis that everything is turned round; null: a plane section, answers are for a metre of depth. */
   readonly axis: Nm | null;
-  /** Names of the conductors; electrodes point here. */
+  /** Names of the conductors; electrodes point here. Two of one name belong together and may touch. */
   readonly conductors: readonly string[];
   /** The conductor of each electrode: one turn is an electrode, the winding's circuit its conductor. */
   readonly electrodes: readonly number[];

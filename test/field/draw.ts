@@ -1,6 +1,7 @@
 // Sections for the field's tests, in millimetres.
 
 import type { Box, Disc, FieldSection } from '#field/field-section.ts';
+import { finished } from '#field/solve/finished.ts';
 import { solveField, type FieldQuestion, type SolvedField } from '#field/solve/solve-field.ts';
 import { mm, nm } from '#units/quantity.ts';
 
@@ -53,9 +54,9 @@ export const FINE = { around: 32, spacing: 1.2 };
 
 /** One volt on the first electrode, unless told otherwise. */
 export function solved(of: FieldSection, more: Partial<FieldQuestion> = {}): SolvedField {
-  const volts = Float64Array.from(of.electrodes, (_, i) => (i === 0 ? 1 : 0));
-  const asked = { section: of, floating: [], states: [volts], fineness: FINE, tell: () => true, ...more };
-  const answer = solveField(asked);
+  const electrodes = Float64Array.from(of.electrodes, (_, i) => (i === 0 ? 1 : 0));
+  const states = [{ electrodes, floating: [] }];
+  const answer = finished(solveField({ section: of, states, fineness: FINE, ...more }));
   if (answer.kind !== 'solved') throw new Error(answer.kind);
   return answer;
 }

@@ -1,4 +1,4 @@
-// Where metal of two conductors touches: there is no field between them. Touching is contact, at a point too. Whole
+// Where metal of two conductors touches: there is no field between them, unless they bear one name and belong together. Touching is contact, at a point too. Whole
 // nanometres throughout, so nothing is rounded; distances of discs are compared as squares.
 
 import { nm, type Nm } from '#units/quantity.ts';
@@ -14,7 +14,7 @@ export interface Contact {
 }
 
 export function contactOf(section: FieldSection): Contact | null {
-  const { bodies, electrodes } = section;
+  const { bodies, electrodes, conductors } = section;
   const map = new BodyMap(section);
   for (const [i, body] of bodies.entries()) {
     if (body.electrode === null) continue;
@@ -23,7 +23,7 @@ export function contactOf(section: FieldSection): Contact | null {
       const other = bodies[k]!;
       if (k <= i || other.electrode === null) continue;
       const [a, b] = [electrodes[body.electrode]!, electrodes[other.electrode]!];
-      const at = a === b ? null : meet(body, other);
+      const at = conductors[a] === conductors[b] ? null : meet(body, other);
       if (at !== null) return { between: [a, b], x: nm(Math.round(at[0])), y: nm(Math.round(at[1])) };
     }
   }

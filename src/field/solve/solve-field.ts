@@ -1,6 +1,6 @@
 // The field of a section: capacitances of every conductor with every other, and the potential everywhere for each set
 // of potentials asked for, from two resolutions. Floating conductors take the potential at which they carry no charge.
-// Pure: it tells how far it is, and ends early where the caller says so.
+// Each `yield` tells how far it is, 0 to 1; whoever has enough just does not go on.
 
 import type { FieldSection } from '#field/field-section.ts';
 import type { BodyMap } from '#field/mesh/body-map.ts';
@@ -14,13 +14,15 @@ import { System } from './system.ts';
 
 export interface FieldQuestion {
   readonly section: FieldSection;
+  readonly states: readonly AskedState[];
+  readonly fineness: Fineness;
+}
+
+export interface AskedState {
+  /** A volt figure for each electrode; those of floating ones are not looked at. */
+  readonly electrodes: Float64Array;
   /** Conductors that nothing holds. */
   readonly floating: readonly number[];
-  /** Sets of potentials, one volt figure for each electrode; those of floating ones are not looked at. */
-  readonly states: readonly Float64Array[];
-  readonly fineness: Fineness;
-  /** Hears the part done, 0 to 1; false ends it. */
-  readonly tell: (done: number) => boolean;
 }
 
 export interface FieldState {
@@ -51,48 +53,47 @@ export type FieldAnswer =
   | SolvedField
   | ({ readonly kind: 'touching' } & Contact)
   /** No two conductors, or a frame without area: there is no field. */
-  | { readonly kind: 'alone' }
-  | { readonly kind: 'stopped' };
+  | { readonly kind: 'alone' };
 
-export function solveField(question: FieldQuestion): FieldAnswer {
-  const { section, tell } = question;
+export function* solveField(question: FieldQuestion): Generator<number, FieldAnswer, void> {
+  const { section } = question;
   const { x0, x1, y0, y1 } = section.frame;
-  if (section.conductors.length < 2 || x1 <= x0 || y1 <= y0) return { kind: 'alone' };
+  if (new Set(section.conductors).size < 2 || x1 <= x0 || y1 <= y0) return { kind: 'alone' };
   const contact = contactOf(section);
   if (contact !== null) return { kind: 'touching', ...contact };
-  const stopped = { kind: 'stopped' } as const;
-  if (!tell(0)) return stopped;
+  yield 0;
   const { mesh, map } = meshOf(section, question.fineness);
+  yield 0.1;
   const coarse = new System(mesh, section.axis);
-  const first = unitFields(coarse, section, null, (done) => tell(0.05 + 0.15 * done));
-  if (first === null) return stopped;
+  const first = yield* unitFields(coarse, section, null, 0.15, 0.25);
   const finer = refined(mesh, map);
+  yield 0.3;
   const fine = new System(finer.mesh, section.axis);
-  if (!tell(0.4)) return stopped;
   const near = first.map((potential) => prolonged(potential, finer));
-  const second = unitFields(fine, section, near, (done) => tell(0.4 + 0.4 * done));
-  if (second === null) return stopped;
-  const [a, b] = [matrixOf(coarse, section, first), matrixOf(fine, section, second)];
-  const { matrix, off } = extrapolated(symmetric(a), symmetric(b));
+  const second = yield* unitFields(fine, section, near, 0.4, 0.8);
+  const [a, b] = [coarse, fine].map((system, i) =>
+    symmetric(matrixOf(system, section, i === 0 ? first : second)),
+  ) as [Square, Square];
+  const { matrix, off } = extrapolated(a, b);
   const states: FieldState[] = [];
-  for (const [i, volts] of question.states.entries()) {
-    if (!tell(0.8 + (0.2 * i) / question.states.length)) return stopped;
-    states.push(stateOf(fine, question, volts, symmetric(b), second));
+  for (const [i, asked] of question.states.entries()) {
+    yield 0.8 + (0.2 * i) / question.states.length;
+    states.push(stateOf(fine, section, asked, b, second));
   }
-  tell(1);
   return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states };
 }
 
 /** A volt on each conductor in turn. */
-function unitFields(
+function* unitFields(
   system: System,
   { conductors, electrodes }: FieldSection,
   near: readonly Float64Array[] | null,
-  tell: (done: number) => boolean,
-): readonly Float64Array[] | null {
+  from: number,
+  to: number,
+): Generator<number, readonly Float64Array[], void> {
   const found: Float64Array[] = [];
   for (let k = 0; k < conductors.length; k++) {
-    if (!tell(k / conductors.length)) return null;
+    yield from + ((to - from) * k) / conductors.length;
     const volts = Float64Array.from(electrodes, (conductor) => (conductor === k ? 1 : 0));
     found.push(system.solve(volts, near?.[k] ?? null));
   }
@@ -124,8 +125,8 @@ function conductorCharges(
 
 function stateOf(
   system: System,
-  { section, floating }: FieldQuestion,
-  asked: Float64Array,
+  section: FieldSection,
+  { electrodes: asked, floating }: AskedState,
   matrix: Square,
   units: readonly Float64Array[],
 ): FieldState {

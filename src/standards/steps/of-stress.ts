@@ -62,6 +62,13 @@ export interface StressSteps {
   readonly withstand: { readonly a: string; readonly b: string; readonly value: number };
   readonly 'no-transient': { readonly a: string; readonly b: string };
   readonly 'supply-as-mains': { readonly supply: string; readonly voltage: number; readonly mains: number };
+  /** Solved on the drawn section; `error`: the part by which it may be off. */
+  readonly 'field-capacitance': {
+    readonly farads: number;
+    readonly perMetre: number;
+    readonly meanTurn: number;
+    readonly error: number;
+  };
   readonly 'layers-capacitance': {
     readonly farads: number;
     readonly width: number;

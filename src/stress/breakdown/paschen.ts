@@ -33,6 +33,19 @@ export function airBreakdown(gap: Nm, altitude: Metres): Breakdown {
   };
 }
 
+/**
+ * What a gap in the middle of solids holds, where a discharge would go unseen: the lower of the two forms that are told
+ * for short gaps, never under the least of air, whatever lies left of the minimum.
+ */
+export function gapHolds(gap: Nm, altitude: Metres): VoltsPeak {
+  const millimetres = inMm(gap);
+  const forms = [
+    uniformField(millimetres / 10, relativeDensity(altitude)),
+    townsend(pressureAt(altitude) * (millimetres / 1000), AIR),
+  ];
+  return voltsPeak(Math.max(LEAST_OF_AIR, Math.min(...forms)));
+}
+
 /** V = 24.22 d + 6.08 sqrt(d) kV, d in centimetres times the relative density. */
 export function uniformField(centimetres: number, density: number): number {
   const x = centimetres * density;

@@ -51,6 +51,10 @@ export const stressWords: WordsFor<StressSteps> = {
   'supply-as-mains': ({ values: { supply, voltage, mains } }) => [
     row('supply', `${supply}, ${volts(voltage)}`, `${volts(mains)} rms`, 'stated'),
   ],
+  'field-capacitance': ({ values: { farads, perMetre, meanTurn, error } }) => {
+    const text = `by the field: ${plain(perMetre * 1e12)} pF a metre × ${plain(meanTurn)} mm a turn, within ${plain(100 * error)} %`;
+    return [row('capacitance', text, `${plain(farads * 1e12)} pF`, 'derived')];
+  },
   'layers-capacitance': ({ values: { farads, width, meanTurn, distance, permittivity } }) => {
     const text = `${plain(permittivity)} ε₀ × ${plain(width)} × ${plain(meanTurn)} ÷ ${plain(distance)} mm`;
     return [row('capacitance', text, `${plain(farads * 1e12)} pF`, 'derived')];

@@ -1,0 +1,152 @@
+// The field of a build: the drawn section solved at the voltages that the build was judged at, and what follows from it.
+// Works in steps: each `yield` tells how far it is, 0 to 1.
+
+import type { Fineness } from '#field/mesh/drawing.ts';
+import { at, withoutFloating, type Square } from '#field/solve/capacitance.ts';
+import { relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
+import type { Design } from '#model/design.ts';
+import type { Study } from '#judge/study.ts';
+import { nm, type Nm } from '#units/quantity.ts';
+import { divisionOf } from './field-division.ts';
+import { drawnField, type DrawnField } from './drawn-field.ts';
+import { fieldCases, type FieldCase } from './field-cases.ts';
+import { fieldGaps } from './field-gaps.ts';
+import type { FieldCapacitance, FieldReport, NoField, ReportedCase } from './field-report.ts';
+import { meanTurn, middleHeight } from './mean-turn.ts';
+import { switchingCases, switchingCharges } from './field-switching.ts';
+import { reportedCase } from './reported-case.ts';
+
+export interface FieldOptions {
+  readonly fineness: Fineness;
+  /** Turned round the axis of a round tube. */
+  readonly turned: boolean;
+}
+
+export const COARSE: FieldOptions = { fineness: { around: 8, spacing: 3 }, turned: false };
+export const FINE: FieldOptions = { fineness: { around: 20, spacing: 2 }, turned: false };
+
+/** What the field was solved on, for whoever draws it or asks it at a point. */
+export interface FoundField {
+  readonly report: FieldReport;
+  readonly drawn: DrawnField;
+  readonly solved: SolvedField | null;
+  readonly cases: readonly FieldCase[];
+}
+
+const MOST_TURNS = 2500;
+const VACUUM = 8.8541878188e-12;
+
+export function* fieldOf(
+  design: Design,
+  study: Study,
+  { fineness, turned }: FieldOptions,
+): Generator<number, FoundField, void> {
+  const section = study.sections[0];
+  const turns = section === undefined ? [] : (study.turns.get(section.name) ?? []);
+  const axis = turned ? axisOf(design) : null;
+  if (section === undefined || turns.length > MOST_TURNS) {
+    const drawn = drawnField(design, section ?? noSection(), [], axis);
+    const none = { kind: 'too-many-turns', turns: turns.length, most: MOST_TURNS } as const;
+    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [] };
+  }
+  const drawn = drawnField(design, section, turns, axis);
+  const cases = fieldCases(design, drawn, study.stress.pairs);
+  const switching = switchingCases(design, drawn);
+  const answer = yield* solveField({ section: drawn.section, states: [...cases, ...switching], fineness });
+  if (answer.kind !== 'solved') {
+    const none: NoField =
+      answer.kind === 'alone'
+        ? { kind: 'alone' }
+        : {
+            kind: 'touching',
+            between: answer.between.map((i) => drawn.section.conductors[i]!) as [string, string],
+            at: [answer.x / 1e6, answer.y / 1e6],
+          };
+    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [] };
+  }
+  yield 0.97;
+  const testOf = (between: readonly [string, string]) =>
+    study.verdict.pairs.find((pair) => pair.between.join() === between.join())?.required?.test?.peak ?? null;
+  const gaps = fieldGaps(design, drawn, answer, cases, testOf);
+  const report: FieldReport = {
+    ...emptyReport(design, study, drawn, null),
+    capacitances: capacitancesOf(design, drawn, answer, answer.capacitance),
+    effective: capacitancesOf(
+      design,
+      drawn,
+      answer,
+      withoutFloating(answer.capacitance, drawn.floating),
+      drawn.floating,
+    ),
+    cases: cases.map((one, i): ReportedCase => reportedCase(drawn, answer, one, i)),
+    gaps,
+    inceptionPeak: gaps[0]?.startsAt ?? null,
+    division: gaps[0] === undefined ? [] : divisionOf(drawn, answer, cases, gaps[0]),
+    switching: switchingCharges(design, drawn, answer, cases.length),
+    error: relativeError(answer),
+    points: answer.mesh.x.length,
+  };
+  return { report, drawn, solved: answer, cases };
+}
+
+function emptyReport(design: Design, study: Study, drawn: DrawnField, none: NoField | null): FieldReport {
+  return {
+    format: 'layerwright-field/1',
+    title: design.title,
+    section: study.sections[0]?.name ?? 'plain',
+    none,
+    turned: drawn.section.axis !== null,
+    capacitances: [],
+    effective: [],
+    cases: [],
+    gaps: [],
+    inceptionPeak: null,
+    division: [],
+    switching: [],
+    error: null,
+    altitude: design.surroundings.altitude.value,
+    permittivities: drawn.permittivities,
+    points: 0,
+  };
+}
+
+/** Only a round tube has an axis. */
+function axisOf({ former }: Design): Nm | null {
+  return former.tube?.shape === 'round' ? nm(-Math.round(former.tube.width.value / 2)) : null;
+}
+
+function noSection(): Parameters<typeof drawnField>[1] {
+  throw new Error('a build has at least its plain section');
+}
+
+/** Between every two owners, those of one name together. */
+function capacitancesOf(
+  design: Design,
+  drawn: DrawnField,
+  { off, section }: SolvedField,
+  matrix: Square,
+  without: readonly number[] = [],
+): readonly FieldCapacitance[] {
+  const owners = [...new Set(section.conductors.filter((_, i) => !without.includes(i)))];
+  const sum = (of: Square, a: string, b: string): number => {
+    let total = 0;
+    section.conductors.forEach((one, i) =>
+      section.conductors.forEach((other, k) => {
+        if (one === a && other === b) total += at(of, i, k);
+      }),
+    );
+    return total;
+  };
+  return owners.flatMap((a, i) =>
+    owners.slice(i + 1).map((b): FieldCapacitance => {
+      const value = Math.max(0, -sum(matrix, a, b));
+      const error = value > 0 ? Math.min(1, sum(off, a, b) / value) : 0;
+      if (section.axis !== null) {
+        return { between: [a, b], farads: value * VACUUM * 1e-3, perMetre: null, error, meanTurn: null };
+      }
+      const turn = meanTurn(design, middleHeight(drawn, [a, b])).millimetres;
+      const perMetre = value * VACUUM;
+      return { between: [a, b], farads: perMetre * turn * 1e-3, perMetre, error, meanTurn: turn };
+    }),
+  );
+}

@@ -1,0 +1,37 @@
+// Capacitances in words, and what switching drives through them.
+
+import type { Design } from '#model/design.ts';
+import type { FieldCapacitance, FieldReport } from '#judge/field/field-report.ts';
+import { circuitLooks } from '#words/design/circuit-look.ts';
+import { plain } from '#words/text/number-words.ts';
+import { ownerWords, percent } from './field-headline.ts';
+
+export const picofarads = (farads: number): string => {
+  const pF = farads * 1e12;
+  return `${pF >= 100 ? pF.toFixed(0) : pF >= 10 ? pF.toFixed(1) : pF.toFixed(2)} pF`;
+};
+
+export function capacitanceLines(design: Design, report: FieldReport): readonly string[] {
+  const looks = circuitLooks(design.circuits);
+  const line = ({ between: [a, b], farads, perMetre, error, meanTurn }: FieldCapacitance): string => {
+    const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
+    const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
+    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} within ${percent(error)} (${each}${turn})`;
+  };
+  const differs = report.effective.length !== report.capacitances.length;
+  const effective = differs ? report.effective.map((one) => `with what floats taken out, ${line(one)}`) : [];
+  return [...report.capacitances.map(line), ...effective];
+}
+
+export function switchingLines(design: Design, report: FieldReport): readonly string[] {
+  const looks = circuitLooks(design.circuits);
+  return report.switching.map(({ onto, farads, withoutScreens, amperesPerVolt }) => {
+    const current =
+      amperesPerVolt === null
+        ? ''
+        : `, ${plain(Number((amperesPerVolt * 1e6).toPrecision(3)))} µA for each volt of the fundamental`;
+    const screens =
+      withoutScreens === null ? '' : `; with the screens let go it would be ${picofarads(withoutScreens)}`;
+    return `onto ${ownerWords(onto, looks)}: ${picofarads(farads)} for each volt at the switched end${current}${screens}`;
+  });
+}

@@ -1,0 +1,68 @@
+// What the field comes to, in a sentence, and on what it stands.
+
+import type { Design } from '#model/design.ts';
+import type { FieldReport } from '#judge/field/field-report.ts';
+import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
+import { plain, volts } from '#words/text/number-words.ts';
+
+export function fieldHeadline(design: Design, { none, gaps }: FieldReport): string {
+  if (none !== null) return noneWords(design, none);
+  const [first] = gaps;
+  if (first === undefined) return 'No gap of air carries any voltage worth telling.';
+  const start = first.margin > 1 ? 'Nothing discharges at work' : 'Discharge starts at work';
+  const over = gaps.filter(({ margin }) => margin <= 1).length;
+  const at = first.margin > 1 ? '' : `, in ${over === 1 ? 'one gap' : `${over} gaps`}`;
+  const tested = gaps.filter(({ test, startsAt }) => test !== null && startsAt < test).length;
+  const test =
+    first.margin <= 1 || tested === 0
+      ? ''
+      : `; at the test it starts in ${tested === 1 ? 'one gap' : `${tested} gaps`}`;
+  return `${start}${at}${test}. Gap 1 stands ${times(first.margin)} its working voltage.`;
+}
+
+export const times = (margin: number): string =>
+  margin >= 10 ? `${Math.floor(margin)} times` : `${(Math.floor(margin * 10) / 10).toFixed(1)} times`;
+
+function noneWords(design: Design, none: NonNullable<FieldReport['none']>): string {
+  switch (none.kind) {
+    case 'alone':
+      return 'Only one conductor is drawn: there is no field to solve.';
+    case 'too-many-turns':
+      return `${none.turns} turns are drawn; the field is solved for ${none.most} at most.`;
+    case 'touching': {
+      const looks = circuitLooks(design.circuits);
+      const [a, b] = none.between.map((id) => ownerWords(id, looks));
+      return `${a} and ${b} touch at x ${plain(none.at[0])} mm, y ${plain(none.at[1])} mm: no field between them.`;
+    }
+  }
+}
+
+/** On what voltages, in what air, how exact. */
+export function fieldBasis(design: Design, report: FieldReport): readonly string[] {
+  if (report.none !== null) return [];
+  const looks = circuitLooks(design.circuits);
+  const cases = report.cases.map(({ between: [a, b], peak, byTurn, core, coreTied }) => {
+    const how = byTurn ? 'each turn at its place' : 'each circuit at one potential';
+    const tied = coreTied === null ? '' : `, the core taken to be tied to ${ownerWords(coreTied, looks)}`;
+    const stands = core === null ? '' : `; the core stands at ${volts(core)}`;
+    return `${volts(peak)} peak across ${ownerWords(a, looks)} and ${ownerWords(b, looks)}, ${how}${tied}${stands}`;
+  });
+  const memory = report.permittivities.filter(({ confirmed }) => confirmed === 'memory');
+  return [
+    ...cases,
+    `section ${report.section}, ${plain(report.altitude)} m; two meshes agree within ${percent(report.error ?? 0)}`,
+    ...(memory.length === 0
+      ? []
+      : [
+          `permittivities from memory: ${memory.map(({ what, value }) => `${what} ${plain(value)}`).join(', ')}`,
+        ]),
+  ];
+}
+
+export const percent = (part: number): string => `${(Math.ceil(part * 1000) / 10).toFixed(1)} %`;
+
+/** A circuit by its letter and name, the core and a floating screen by what they are. */
+export function ownerWords(id: string, looks: readonly CircuitLook[]): string {
+  const look = looks.find(({ circuit }) => circuit === id);
+  return look === undefined ? (id === 'core' ? 'the core' : id) : look.name;
+}

@@ -1,0 +1,111 @@
+// The field of whole demo builds: figures in the band of an independent solution, floating core, charges and cases.
+
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { finished } from '#field/solve/finished.ts';
+import { COARSE, FINE, fieldOf, type FieldOptions, type FoundField } from '#judge/field/field-of.ts';
+import { knownIds } from '#judge/fill/known-ids.ts';
+import { study } from '#judge/study.ts';
+import type { Design } from '#model/design.ts';
+import { readDesign } from '#model/read/read-design.ts';
+
+type Json = Record<string, unknown>;
+
+const file = (name: string): Json => JSON.parse(readFileSync(`static/demos/${name}.json`, 'utf8')) as Json;
+
+function designOf(json: Json): Design {
+  const read = readDesign(json, knownIds);
+  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+  return read.design;
+}
+
+function found(json: Json, options: FieldOptions = COARSE): FoundField {
+  const design = designOf(json);
+  return finished(fieldOf(design, study(design), options));
+}
+
+const between = ({ report }: FoundField, a: string, b: string, list: 'capacitances' | 'effective') =>
+  report[list].find((one) => one.between.includes(a) && one.between.includes(b))!;
+
+describe('the field of the greenhouse timer', () => {
+  let timer: FoundField;
+  beforeAll(() => {
+    timer = found(file('greenhouse-timer'), FINE);
+  }, 120_000);
+
+  it('should find the capacitances of an independent solution', () => {
+    // finite differences on a grid of 0.01 mm with slightly other permittivities: 23.4, 14.3, 17.4 and 4.0 pF
+    expect(between(timer, 'pri', 'out', 'capacitances').farads * 1e12).toBeGreaterThan(22);
+    expect(between(timer, 'pri', 'out', 'capacitances').farads * 1e12).toBeLessThan(26);
+    expect(between(timer, 'aux', 'out', 'capacitances').farads * 1e12).toBeGreaterThan(13);
+    expect(between(timer, 'aux', 'out', 'capacitances').farads * 1e12).toBeLessThan(16);
+    expect(timer.report.error).toBeLessThan(0.01);
+  });
+
+  it('should let the floating core pass the field on', () => {
+    const direct = between(timer, 'pri', 'out', 'capacitances').farads;
+    const [toCore, onward] = [
+      between(timer, 'pri', 'core', 'capacitances').farads,
+      between(timer, 'out', 'core', 'capacitances').farads,
+    ];
+    const effective = between(timer, 'pri', 'out', 'effective').farads;
+    expect(effective).toBeGreaterThan(direct);
+    expect(effective).toBeLessThan(direct + (toCore * onward) / (toCore + onward) + 1e-15);
+    const [first] = timer.report.cases;
+    expect(first!.core).toBeGreaterThan(0);
+    expect(first!.core).toBeLessThan(first!.peak);
+  });
+
+  it('should find the first gap in the wedge between the output and the tape below', () => {
+    const [gap] = timer.report.gaps;
+    expect([...gap!.layers].sort()).toEqual([1, 2]);
+    expect(gap!.margin).toBeGreaterThan(2);
+    expect(gap!.margin).toBeLessThan(3);
+    expect(gap!.margin).toBeCloseTo(gap!.holds / gap!.peak, 9);
+    expect(timer.report.inceptionPeak).toBeCloseTo(gap!.margin * 560, -1);
+  });
+
+  it('should order gaps by margin and divide the whole voltage of the pair', () => {
+    const { gaps, division, cases } = timer.report;
+    gaps.forEach((gap, i) => expect(gap.margin).toBeGreaterThanOrEqual(gaps[i - 1]?.margin ?? 0));
+    const whole = division.reduce((sum, { volts }) => sum + volts, 0);
+    expect(Math.abs(whole / cases[0]!.peak - 1)).toBeLessThan(0.02);
+    expect(division.some(({ what }) => what === 'air')).toBe(true);
+  });
+});
+
+describe('the field of other builds', () => {
+  it('should put each turn at its place where there is a converter', () => {
+    const { report, drawn, cases } = found(file('garden-robot-dock'));
+    expect(report.cases[0]!.byTurn).toBe(true);
+    const primary = drawn.electrodes.flatMap(({ turn, owner }, i) =>
+      owner === 'pri' && turn ? [{ at: turn.at, volts: cases[0]!.electrodes[i]! }] : [],
+    );
+    const sorted = primary.toSorted((a, b) => a.at - b.at).map(({ volts }) => volts);
+    expect(new Set(sorted.map((value) => value.toFixed(3))).size).toBeGreaterThan(20);
+    const falls = sorted.every((value, i) => i === 0 || Math.abs(value) <= Math.abs(sorted[i - 1]!) + 1e-9);
+    expect(falls).toBe(true);
+  });
+
+  it('should hold less in thinner air', () => {
+    const at = (altitude: string) => {
+      const json = file('greenhouse-timer');
+      return found({ ...json, surroundings: { ...(json.surroundings as Json), altitude } }).report;
+    };
+    const [low, high] = [at('0 m'), at('5000 m')];
+    expect(high.inceptionPeak).toBeLessThan(low.inceptionPeak!);
+    expect(high.capacitances[0]!.farads).toBeCloseTo(low.capacitances[0]!.farads, 18);
+  });
+
+  it('should say that one conductor is alone', () => {
+    const json = file('greenhouse-timer');
+    const layers = (json.layers as readonly Json[]).slice(0, 1);
+    const core = { ...(json.core as Json), bond: 'pri' };
+    // the core is tied to the only winding drawn: two pieces of one conductor have no field between them
+    const { report, solved } = found({ ...json, layers, core });
+    expect(report.none).toEqual({ kind: 'alone' });
+    expect(solved).toBeNull();
+    expect([report.capacitances, report.gaps, report.inceptionPeak]).toEqual([[], [], null]);
+  });
+});
