@@ -6,6 +6,7 @@ import type { Counting } from '#solver/paths/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { type LayOutOptions, sectionsOf } from '#solver/section/lay-out.ts';
 import type { Network } from '#solver/paths/network.ts';
+import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 
@@ -25,6 +26,7 @@ export class PathCache {
   readonly #geometries = new Generations<number>();
   readonly #pieces = new Generations<readonly Piece[]>();
   #networks = new Map<string, Network>();
+  readonly #finder = new PathFinder();
   #count = 0;
 
   /** Call before each judging of a document. */
@@ -70,9 +72,9 @@ export class PathCache {
       const net =
         known && known.sightsUpTo >= wanted
           ? known
-          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo));
+          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo), this.#finder);
       this.#networks.set(of, net);
-      return findPieces(net, counting, limits);
+      return findPieces(net, counting, limits, this.#finder);
     });
   }
 }

@@ -6,25 +6,13 @@ import type { StuffId } from '#solver/section/build.ts';
 import { hopClosedJoints } from './closed-joints.ts';
 import { countAll, type Counting, packed } from './counting.ts';
 import { gridOf } from './grid.ts';
-import { LabelHeap } from './label-heap.ts';
-import {
-  ACROSS_AIR,
-  CLOSED,
-  contactsOf,
-  EdgeList,
-  type Network,
-  packEdges,
-  SIGHT,
-  THROUGH,
-} from './network.ts';
+import { ACROSS_AIR, CLOSED, contactsOf, type Network, packEdges, SIGHT, THROUGH } from './network.ts';
 import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
+import { PathFinder } from './path-finder.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
 import { collectEdges } from './walk-lines.ts';
-
-/** One network is packed before the next is begun, so all share the buffer. */
-const EDGES = new EdgeList();
 
 /**
  * All moves that a path may make in a section, but for sight lines longer than `sightsUpTo`. `closedJoint` is the stuff that
@@ -35,14 +23,14 @@ export function networkOf(
   options: SolidOptions,
   closedJoint: StuffId,
   sightsUpTo = Infinity,
+  { edges, line }: PathFinder = new PathFinder(),
 ): Network {
   const grid = gridOf(section, closedJoint, options);
-  const edges = EDGES;
   edges.clear();
   const shownAt = collectEdges(grid, options, edges);
   hopClosedJoints(edges, options.leastThickness, closedJoint);
   const contacts = contactsOf(grid);
-  collectSightLines(grid, contacts, options, edges, sightsUpTo);
+  collectSightLines(grid, contacts, options, { edges, line }, sightsUpTo);
   return packEdges(grid, contacts, edges, shownAt, sightsUpTo);
 }
 
@@ -56,10 +44,12 @@ export interface SectionLimits extends Omit<SearchLimits, 'lengthTo'> {
   readonly ends?: (conductor: string) => boolean;
 }
 
-/** One search is over before the next begins, so all share the buffer. */
-const HEAP = new LabelHeap();
-
-export function findPieces(net: Network, counting: Counting, limits: SectionLimits): readonly Piece[] {
+export function findPieces(
+  net: Network,
+  counting: Counting,
+  limits: SectionLimits,
+  finder: PathFinder = new PathFinder(),
+): readonly Piece[] {
   const { conductors } = net.grid;
   const { ends = () => true, between = () => limits.length } = limits;
   const plies = net.punctures.map((punctured) => packed(punctured, counting));
@@ -70,7 +60,7 @@ export function findPieces(net: Network, counting: Counting, limits: SectionLimi
     open.delete(source);
     if (open.size === 0) return [];
     const lengthTo = new Map([...open].map((to) => [to, between(from, conductors[to]!)]));
-    return shortestFrom(net, source, counting, plies, { ...limits, lengthTo }, HEAP).map((arrival) =>
+    return shortestFrom(net, source, counting, plies, { ...limits, lengthTo }, finder).map((arrival) =>
       pieceOf(net, [from, conductors[arrival.conductor]!], arrival, limits.metric),
     );
   });

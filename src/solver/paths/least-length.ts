@@ -4,24 +4,25 @@
 import { LabelHeap } from './label-heap.ts';
 import type { Network } from './network.ts';
 
-const known = new WeakMap<Network, Map<number, Float64Array>>();
+/** Keeps what it found of a network for as long as the network is there. */
+export class LowerBounds {
+  readonly #known = new WeakMap<Network, Map<number, Float64Array>>();
+  readonly #heap = new LabelHeap();
 
-/** By node, nanometres, infinite where no way leads. */
-export function leastLengthTo(net: Network, conductor: number): Float64Array {
-  const mine = known.get(net) ?? new Map<number, Float64Array>();
-  known.set(net, mine);
-  const bounds = mine.get(conductor) ?? search(net, conductor);
-  mine.set(conductor, bounds);
-  return bounds;
+  /** By node, nanometres, infinite where no way leads. */
+  to(net: Network, conductor: number): Float64Array {
+    const mine = this.#known.get(net) ?? new Map<number, Float64Array>();
+    this.#known.set(net, mine);
+    const bounds = mine.get(conductor) ?? search(net, conductor, this.#heap);
+    mine.set(conductor, bounds);
+    return bounds;
+  }
 }
 
-/** One search is over before the next begins, so all share the buffer. */
-const HEAP = new LabelHeap();
-
-function search(net: Network, conductor: number): Float64Array {
+function search(net: Network, conductor: number, heap: LabelHeap): Float64Array {
   const { start, to, cost } = net;
   const least = new Float64Array(net.nodes).fill(Infinity);
-  HEAP.clear(0);
+  heap.clear(0);
   // nodes of one length: what is reached without any further length needs no place in the heap
   const alike = [...(net.nodesOf.get(conductor) ?? [])];
   for (const node of alike) least[node] = 0;
@@ -35,12 +36,12 @@ function search(net: Network, conductor: number): Float64Array {
         if (far >= least[next]!) continue;
         least[next] = far;
         if (far === length) alike.push(next);
-        else HEAP.push(next, far, 0, -1, -1);
+        else heap.push(next, far, 0, -1, -1);
       }
     }
-    const label = HEAP.pop();
+    const label = heap.pop();
     if (label < 0) return least;
-    length = HEAP.length[label]!;
-    if (length <= least[HEAP.node[label]!]!) alike.push(HEAP.node[label]!);
+    length = heap.length[label]!;
+    if (length <= least[heap.node[label]!]!) alike.push(heap.node[label]!);
   }
 }

@@ -8,8 +8,8 @@
 import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './code.ts';
 import type { Counting } from './counting.ts';
 import type { LabelHeap } from './label-heap.ts';
-import { leastLengthTo } from './least-length.ts';
 import { ACROSS_AIR, CLOSED, type Network } from './network.ts';
+import type { PathFinder } from './path-finder.ts';
 import type { Metric } from './pieces.ts';
 
 /** A shortest way to a conductor, from the source on: nodes passed and edges taken between them. */
@@ -40,7 +40,7 @@ export function shortestFrom(
   /** What each of the network's punctures counts. */
   plies: readonly number[],
   limits: SearchLimits,
-  heap: LabelHeap,
+  { heap, bounds }: PathFinder,
 ): readonly Arrival[] {
   const { start, sights, to, cost, kind, rank, puncture } = net;
   const onSurface = limits.metric === 'creepage';
@@ -53,7 +53,7 @@ export function shortestFrom(
   const madeAt = heap.lastAt;
   const targets = [...limits.lengthTo].flatMap(([conductor, longest]): Target[] => {
     if (!net.nodesOf.has(conductor)) return [];
-    return [{ conductor, longest, least: leastLengthTo(net, conductor), reached: [] }];
+    return [{ conductor, longest, least: bounds.to(net, conductor), reached: [] }];
   });
   const outside = outsideOf(net, limits.window);
   const arrive = (conductor: number, label: number) => {

@@ -24,12 +24,22 @@ interface Line {
   readonly punctured: readonly Punctured[] | null;
 }
 
-/** Buffers for one line at a time: heights of the rows that it climbs, and what is left of them once folded. */
-let heights = new Float64Array(256);
-let folded = new Float64Array(256);
+/** For one line at a time: heights of the rows that it climbs, and what is left of them once folded. */
+export class LineBuffer {
+  heights = new Float64Array(256);
+  folded = new Float64Array(256);
+
+  /** Room for so many rows. */
+  reserve(rows: number): void {
+    if (rows <= this.heights.length) return;
+    this.heights = new Float64Array(2 * rows);
+    this.folded = new Float64Array(2 * rows);
+  }
+}
 
 /** The line from (ua, va) to (ub, vb), va < vb in grid indices, or null where something is in the way. */
 export function sightLine(
+  buffer: LineBuffer,
   grid: Grid,
   view: View,
   options: SolidOptions,
@@ -40,7 +50,8 @@ export function sightLine(
 ): Line | null {
   const { us, vs } = view;
   const rows = vb - va;
-  if (rows > heights.length) [heights, folded] = [new Float64Array(2 * rows), new Float64Array(2 * rows)];
+  buffer.reserve(rows);
+  const { heights, folded } = buffer;
   let height = 0;
   for (let r = 0; r < rows; r++) {
     heights[r] = vs[va + r + 1]! - vs[va + r]!;
@@ -71,7 +82,7 @@ export function sightLine(
       near = columnAt(us, at, near);
     }
     if (clear && !changed) return { length: Math.hypot(du, height), punctured: null };
-    if (!changed) return settled(grid, view, options, ua, va, ub, height, rows);
+    if (!changed) return settled(buffer, grid, view, options, ua, va, ub, height, rows);
     height = 0;
     for (let r = 0; r < rows; r++) height += folded[r]!;
   }
@@ -146,6 +157,7 @@ function columnAt(lines: readonly number[], value: number, near: number): number
 }
 
 function settled(
+  { heights, folded }: LineBuffer,
   grid: Grid,
   view: View,
   options: SolidOptions,

@@ -4,6 +4,7 @@
 
 import { AIR, canBeCrossed, columns, type Grid } from './grid.ts';
 import { type Contacts, type EdgeList, SIGHT, THROUGH } from './network.ts';
+import type { PathFinder } from './path-finder.ts';
 import type { SolidOptions } from './pieces.ts';
 import { sightLine, type View } from './sight-line.ts';
 
@@ -14,7 +15,7 @@ export function collectSightLines(
   grid: Grid,
   contacts: Contacts,
   options: SolidOptions,
-  edges: EdgeList,
+  { edges, line: buffer }: Pick<PathFinder, 'edges' | 'line'>,
   upTo: number,
 ): void {
   const corners = new Set([...cornersPassed(grid, contacts), ...edgesOfVoids(grid)]);
@@ -54,12 +55,12 @@ export function collectSightLines(
       if ((opens[q]! & (isRight ? DOWN_LEFT : DOWN_RIGHT)) === 0) continue;
       // the way along x always counts; upright a void may sag
       if (Math.abs(grid.xs[ai]! - grid.xs[bi]!) > upTo) continue;
-      const line = sightLine(grid, upright, options, ai, aj, bi, bj);
+      const line = sightLine(buffer, grid, upright, options, ai, aj, bi, bj);
       if (line && line.length <= upTo) edges.add(turns[p]!, turns[q]!, line.length, line.punctured, 0, SIGHT);
       if (!thinUpright) continue;
       const across = isRight
-        ? sightLine(grid, sideways, options, aj, ai, bj, bi)
-        : sightLine(grid, sideways, options, bj, bi, aj, ai);
+        ? sightLine(buffer, grid, sideways, options, aj, ai, bj, bi)
+        : sightLine(buffer, grid, sideways, options, bj, bi, aj, ai);
       if (across?.punctured && across.length <= upTo)
         edges.add(turns[p]!, turns[q]!, across.length, across.punctured, 0, SIGHT);
     }

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from '#solver/paths/code.ts';
 import { countAll, type Counting, packed } from '#solver/paths/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
-import { leastLengthTo } from '#solver/paths/least-length.ts';
+import { LowerBounds } from '#solver/paths/least-length.ts';
 import { ACROSS_AIR, CLOSED, type Network, SIGHT } from '#solver/paths/network.ts';
 import type { Metric, Piece } from '#solver/paths/pieces.ts';
 import type { Region } from '#solver/section/section.ts';
@@ -209,7 +209,7 @@ describe('the least length to a conductor', () => {
       fc.property(networks, (net) => {
         for (const metric of ['creepage', 'clearance'] as const)
           for (const [a, b] of pairsOf(net)) {
-            const bounds = leastLengthTo(net, b);
+            const bounds = new LowerBounds().to(net, b);
             const starts = [...net.conductor.keys()].filter(
               (node) =>
                 net.conductor[node] === a ||
