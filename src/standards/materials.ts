@@ -44,10 +44,15 @@ export interface Tape extends Material {
   readonly total: Figure<Nm>;
   /** Least short-time breakdown of the base film; never a withstand by itself, see `filmShare` of a book. */
   readonly leastBreakdown: Figure<VoltsRms> | null;
+  /** What a ply is made as: only a film is solid through and through. */
+  readonly matter: string | null;
 }
 
 export type FormerMaterial = Material;
-export type SleeveMaterial = Material;
+export interface SleeveMaterial extends Material {
+  /** A solid tube or a braid. */
+  readonly matter: string | null;
+}
 
 const films = readTable(filmsFile);
 
@@ -58,11 +63,17 @@ export const tapes: readonly Tape[] = materialsOf(tapesTable).map((material) => 
   film: figure(tapesTable, material.id, 'film', nm),
   total: needed(tapesTable, material.id, 'total', nm),
   leastBreakdown: figure(tapesTable, material.id, 'leastBreakdown', voltsRms),
+  matter: exactCell(tapesTable, material.id, 'matter')?.word ?? null,
 }));
 
 export const formers: readonly FormerMaterial[] = materialsOf(readTable(formersFile));
 
-export const sleeves: readonly SleeveMaterial[] = materialsOf(readTable(sleevesFile));
+const sleevesTable = readTable(sleevesFile);
+
+export const sleeves: readonly SleeveMaterial[] = materialsOf(sleevesTable).map((material) => ({
+  ...material,
+  matter: exactCell(sleevesTable, material.id, 'matter')?.word ?? null,
+}));
 
 const byId = <T extends Material>(list: readonly T[]): ((id: string) => T | null) => {
   const index = new Map(list.map((material) => [material.id, material]));

@@ -82,6 +82,7 @@ export interface Table {
 const PER_UNIT: Readonly<Record<string, number>> = {
   'kV peak': 1000,
   'kV rms': 1000,
+  'kV peak/mm': 1000,
   kHz: 1000,
   mA: 0.001,
 };

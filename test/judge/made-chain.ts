@@ -50,16 +50,21 @@ export const plyOf = (strength: number): Stuff => ({
   group: 'IIIa',
   strength: voltsPeak(strength),
   stated: true,
+  perMm: 0,
+  material: null,
+  solid: nm(25_000),
   thickness: nm(60_000),
   bonded: null,
   layers: null,
   because: because('margin-block', { field: '' }),
 });
 
+const LEVELS = { basic: voltsPeak(2500), reinforced: voltsPeak(4000) };
+
 /** X is 1 mm; along the worst group twice as much is asked. */
 export const ASKED: Asked = {
   distance: (rank) =>
     rank === 3 ? { basic: mm(5), reinforced: mm(10) } : { basic: mm(2.5), reinforced: mm(5) },
-  levels: { basic: voltsPeak(2500), reinforced: voltsPeak(4000) },
+  levels: () => ({ ...LEVELS, ordinary: LEVELS }),
   x: mm(1),
 };

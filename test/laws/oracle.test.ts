@@ -47,7 +47,7 @@ interface Compared {
 }
 
 function compare(metric: Metric, builds: number, tolerance: number): Compared {
-  const options = { metric, x: mm(1), leastThickness: LEAST, trackingRank: [], weak: [] };
+  const options = { metric, x: mm(1), leastThickness: LEAST, trackingRank: [] };
   let compared = 0;
   let differing = 0;
   const longer: string[] = [];

@@ -18,7 +18,7 @@ function lengthOf(
   x: number,
   between: readonly string[] = ['a', 'b'],
 ): number {
-  const options = { metric, x: mm(x), leastThickness: mm(0.4), trackingRank: [], weak: [] };
+  const options = { metric, x: mm(x), leastThickness: mm(0.4), trackingRank: [] };
   const pieces = shortestPieces(section, options, 0, 0).filter((piece) =>
     between.every((end) => piece.between.includes(end)),
   );

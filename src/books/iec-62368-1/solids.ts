@@ -5,10 +5,12 @@ import {
   amperes,
   celsius,
   nm,
+  peakOfSine,
   voltsRms,
   type Amperes,
   type Celsius,
   type Nm,
+  type VoltsPeak,
   type VoltsRms,
 } from '#units/quantity.ts';
 
@@ -20,6 +22,7 @@ import type { Cell, Table } from '#standards/table.ts';
 
 export interface SolidTables {
   readonly wireLayers: Table;
+  readonly breakdownField: Table;
   readonly capacitors: Table;
   readonly neededGrades: Table;
   readonly insulationTemperature: Table;
@@ -54,6 +57,13 @@ export interface Solids {
   /** Part of a film's short-time breakdown that is counted as its withstand; a house rule. */
   readonly filmShare: Judged<number>;
   readonly wireLayers: (layers: 1 | 2 | 3) => Judged<'basic' | 'basic and supplementary' | 'reinforced'>;
+  /** What the type test shows of one cover with so many certified layers: half of two twisted wires, peak. */
+  readonly coverShown: (layers: 1 | 2 | 3) => Judged<VoltsPeak>;
+  /**
+   * What a millimetre of a moulding or film is shown to stand, V peak: the share of a film's strength times the field of
+   * the table, in which a material has a row that bears its name, else another counts in its place.
+   */
+  readonly shownPerMm: (material: string | null) => Judged<number>;
   readonly capacitorGrade: (
     safetyClass: CapacitorClass,
   ) => Judged<'none' | 'functional' | 'basic' | 'reinforced'>;
@@ -86,6 +96,8 @@ export function solidsOf(tables: SolidTables, rules: Rules): Solids {
     proofFactor: single(rules, 'proven-joint', 'testFactor'),
     filmShare: single(rules, 'film-strength', 'share'),
     wireLayers: (layers) => word(tables.wireLayers, layers, 'grade', 'wire-layers'),
+    coverShown: (layers) => coverShown(tables.wireLayers, layers),
+    shownPerMm: (material) => shownPerMm(tables.breakdownField, rules, material),
     capacitorGrade: (safetyClass) => word(tables.capacitors, safetyClass, 'grade', 'capacitor'),
     capacitorRatedAtMost: (safetyClass) => ratedAtMost(tables.capacitors, safetyClass),
     neededGrade: (a, b) => neededGrade(tables.neededGrades, a, b),
@@ -132,6 +144,26 @@ function word<Word extends string>(
 ): Judged<Word> {
   const cell = met(table, at, column);
   return judged(cell.word as Word, because(step, { at, value: cell.word }, [cell.cite]));
+}
+
+/** Two covers lie between twisted wires. */
+function coverShown(table: Table, layers: 1 | 2 | 3): Judged<VoltsPeak> {
+  const { value: pair, cite } = met(table, layers, 'twistedPair');
+  if (pair === null) throw new Error(`${table.file.id} has no type test of ${layers} layers`);
+  const value = peakOfSine(voltsRms(pair / 2));
+  return judged(value, because('cover-shown', { layers, pair, value }, [cite]));
+}
+
+function shownPerMm(table: Table, rules: Rules, material: string | null): Judged<number> {
+  const other = rules('field-unlisted');
+  const names = table.file.rows.map(({ at }) => String(at[0]));
+  const own = names.find((name) => name.toLowerCase() === material?.toLowerCase()) ?? null;
+  const { value: field, cite } = met(table, own ?? other.word('as'), 'field');
+  if (field === null) throw new Error(`${table.file.id} has no field of ${own}`);
+  const share = single(rules, 'film-strength', 'share');
+  const from = own === null ? [other.because(), share.because] : [share.because];
+  const values = { material, row: own ?? other.word('as'), field, share: share.value };
+  return judged(field * share.value, because('field-shown', values, [cite], from));
 }
 
 function ratedAtMost(table: Table, safetyClass: CapacitorClass): Judged<VoltsRms> | null {

@@ -1,6 +1,7 @@
 // The tables of IEC 62368-1, edition 3 of 2018, made ready for look-up.
 
 import altitude from '#tables/standards/iec-62368-1/altitude.json' with { type: 'json' };
+import breakdownField from '#tables/standards/iec-62368-1/breakdown-field.json' with { type: 'json' };
 import bridgingWidth from '#tables/standards/iec-62368-1/bridging-width.json' with { type: 'json' };
 import capacitors from '#tables/standards/iec-62368-1/capacitors.json' with { type: 'json' };
 import clearanceByPeak from '#tables/standards/iec-62368-1/clearance-by-peak.json' with { type: 'json' };
@@ -59,6 +60,7 @@ export const voltages = voltagesOf(
 export const solids = solidsOf(
   {
     wireLayers: readTable(wireLayers),
+    breakdownField: readTable(breakdownField),
     capacitors: readTable(capacitors),
     neededGrades: readTable(neededGrades),
     insulationTemperature: readTable(insulationTemperature),

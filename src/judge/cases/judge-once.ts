@@ -116,7 +116,7 @@ function judgeRoles(
   const questions = asked.map(({ question }) => question);
   const rules = solidRules(book);
   const plan = searchPlan(questions, filled.stuffs, rules);
-  const strength = { leastThickness: least, weak: plan.weak };
+  const strength = { leastThickness: least, trackingRank: plan.trackingRank, runs: plan.runs };
   const search = {
     leastThickness: least,
     design,

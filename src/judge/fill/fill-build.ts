@@ -16,7 +16,7 @@ import type {
   StuffId,
 } from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Choice } from './choice.ts';
+import { isBest as isBestField, type Choice } from './choice.ts';
 import { type Counted, Filling } from './filling.ts';
 import { groupOrAssumed } from './fill-group.ts';
 import { fillLeads } from './fill-leads.ts';
@@ -58,7 +58,7 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
       fillWire(filling, book, design, winding, `windings[${w}].wire`),
     ]),
   );
-  const leads = fillLeads(filling, design, wires, least);
+  const leads = fillLeads(filling, design, wires, book);
   const starts = startSides(filling, design);
   const shell = fillFormer(filling, book, design);
   const widths = fillWidths(filling, design, wires);
@@ -154,7 +154,7 @@ function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, '
     wall: fillWall(filling, book, design),
     flange,
     split: former.split,
-    moulding: mouldingStuff(filling, design),
+    moulding: mouldingStuff(filling, book, design),
     chambers: former.chambers.map((chamber) => chamber.width.value),
     dividers: former.dividers.map((divider) => divider.value),
     outerGap: outerGap(filling, design),
@@ -188,11 +188,21 @@ function outerGap(filling: Filling, design: Design): Nm {
   return end === 'best' ? FAR : nm(0);
 }
 
-function mouldingStuff(filling: Filling, design: Design): StuffId {
+function mouldingStuff(filling: Filling, book: Book, design: Design): StuffId {
   const { material } = design.former;
   const known = typeof material === 'string' ? groupOf(formerById(material)?.group ?? null) : material;
   const group = groupOrAssumed(filling, known, 'former.material');
+  const id = typeof material === 'string' ? material : null;
+  const { value, because: why } = book.shownPerMm(id);
+  const says = `shown to stand ${Math.round(value / 100) / 10} kV peak a millimetre`;
+  const isBest =
+    id === null
+      ? isBestField(filling.choice, 'former.material')
+      : filling.unknown('former.material', says, 'house-rule') === 'best';
   return filling.stuffs.id({
+    perMm: isBest ? Infinity : value,
+    material: id,
+    solid: nm(0),
     kind: 'wall',
     alike: 'moulding',
     group,
@@ -201,7 +211,7 @@ function mouldingStuff(filling: Filling, design: Design): StuffId {
     thickness: nm(0),
     bonded: null,
     layers: null,
-    because: because('moulding', { material: typeof material === 'string' ? material : null, group }),
+    because: because('moulding', { material: id, group }, [], [why]),
   });
 }
 
@@ -210,6 +220,9 @@ function closedJoint(filling: Filling, proven: boolean): StuffId {
   const best = proven && filling.choice.at === 'best';
   return filling.stuffs.id({
     kind: 'closed-joint',
+    perMm: 0,
+    material: null,
+    solid: nm(0),
     alike: 'closed joint',
     group: 'IIIb',
     strength: best ? 'whatever' : null,
@@ -232,7 +245,7 @@ function fillLayer(
   startsAt: (winding: string) => Side,
 ): BuildLayer {
   const field = `layers[${index}]`;
-  const margins = fillMargins(filling, layer, index, widths);
+  const margins = fillMargins(filling, book, layer, index, widths);
   const placed = { index, chamber: layer.chamber, margins };
   switch (layer.kind) {
     case 'winding': {
@@ -310,6 +323,7 @@ const isShown = (design: Design, field: string): boolean =>
 
 function fillMargins(
   filling: Filling,
+  book: Book,
   layer: Layer,
   index: number,
   widths: Widths,
@@ -321,7 +335,7 @@ function fillMargins(
       filled: margin.filled,
       height: margin.height?.value ?? null,
       moulded: margin.moulded,
-      ...fillBlock(filling, margin, `layers[${index}].margins.${side}`),
+      ...fillBlock(filling, book, margin, `layers[${index}].margins.${side}`),
     };
   };
   return { left: fill('left'), right: fill('right') };

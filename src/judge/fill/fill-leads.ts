@@ -1,6 +1,7 @@
 // Every way in which leads, links and screen leads may lie. At worst all that an unknown leaves open stand side by
 // side; at best each is a choice of which the better counts.
 
+import type { Book } from '#books/book.ts';
 import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
 import { linkGaps } from '#model/read/link-gaps.ts';
 import type { Unknown } from '#model/reading.ts';
@@ -37,7 +38,7 @@ export function fillLeads(
   filling: Filling,
   design: Design,
   wires: ReadonlyMap<string, BuildWire>,
-  leastThickness: Nm,
+  book: Book,
 ): FilledLeads {
   const choices: LeadChoices[] = [];
   const notJudged: string[] = [];
@@ -65,18 +66,18 @@ export function fillLeads(
     } else {
       for (const end of ['start', 'finish'] as const) {
         const field = `windings[${w}].leads.${end}`;
-        choices.push(leadChoices(filling, leads[end], { ...at(end), field }, leastThickness));
+        choices.push(leadChoices(filling, leads[end], { ...at(end), field }, book));
         const known = leads[end];
         if (isUnknown(known) || known.bareFrom.kind === 'unknown')
           notJudged.push(`stripped end of ${winding.id} ${end}`);
       }
     }
-    choices.push(...linkChoices(filling, design, winding, w, wire, leastThickness));
+    choices.push(...linkChoices(filling, design, winding, w, wire, book));
     // nothing says how it gets over the divider
     if (new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1)
       notJudged.push(`link of ${winding.id} from chamber to chamber`);
   });
-  const screens = screenLeads(filling, design, leastThickness);
+  const screens = screenLeads(filling, design, book);
   return { choices: [...choices, ...screens.choices], notJudged: [...notJudged, ...screens.notJudged] };
 }
 
@@ -116,7 +117,7 @@ function lay(
   };
 }
 
-function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, leastThickness: Nm): LeadChoices {
+function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book: Book): LeadChoices {
   const { field } = where;
   if (isUnknown(lead)) {
     return filling.unknown(field, 'an unsleeved riser, at either side') === 'best'
@@ -130,7 +131,7 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, least
   const at = sideOf(lead.at, 'at');
   const exit = sideOf(lead.exit, 'exit');
   const way = wayOf(filling, lead.way, field);
-  const sleeves = sleevesOf(filling, lead.sleeve, `${field}.sleeve`, leastThickness, way === 'riser');
+  const sleeves = sleevesOf(filling, lead.sleeve, `${field}.sleeve`, book, way === 'riser');
   if (sleeves.includes('strong')) return NONE;
   const many = at.sides.length * exit.sides.length > 1;
   const apart = lead.apart?.value ?? null;
@@ -156,12 +157,12 @@ function sleevesOf(
   filling: Filling,
   sleeve: Sleeve | null | Unknown,
   field: string,
-  leastThickness: Nm,
+  book: Book,
   onRiser: boolean,
 ): readonly FilledSleeve[] {
   if (sleeve === null) return [null];
   if (isUnknown(sleeve)) return filling.unknown(field, 'no sleeve') === 'best' ? ['strong'] : [null];
-  return fillSleeve(filling, sleeve, field, leastThickness, onRiser);
+  return fillSleeve(filling, sleeve, field, book, onRiser);
 }
 
 /** One lay for each sleeve that there may be; those of one lead share its group. */
@@ -181,7 +182,7 @@ function linkChoices(
   winding: Winding,
   w: number,
   wire: BuildWire,
-  leastThickness: Nm,
+  book: Book,
 ): readonly LeadChoices[] {
   const gaps = linkGaps(design.layers, winding.id);
   const { links } = winding;
@@ -199,15 +200,13 @@ function linkChoices(
       kind: 'link',
       upTo: outer,
     };
-    return 'kind' in links || !links[i]
-      ? unknownLead(where)
-      : oneLink(filling, links[i], where, leastThickness);
+    return 'kind' in links || !links[i] ? unknownLead(where) : oneLink(filling, links[i], where, book);
   });
 }
 
-function oneLink(filling: Filling, link: Link, where: Where, leastThickness: Nm): LeadChoices {
+function oneLink(filling: Filling, link: Link, where: Where, book: Book): LeadChoices {
   const { field, name } = where;
-  const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, leastThickness, true);
+  const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, book, true);
   const unknownSide = typeof link.side !== 'string';
   const best = unknownSide && filling.unknown(`${field}.side`, 'each side in turn') === 'best';
   if (sleeves.includes('strong')) return NONE;
@@ -220,7 +219,7 @@ function oneLink(filling: Filling, link: Link, where: Where, leastThickness: Nm)
   return best ? { options: lays } : { options: [lays.flat()] };
 }
 
-function screenLeads(filling: Filling, design: Design, leastThickness: Nm): FilledLeads {
+function screenLeads(filling: Filling, design: Design, book: Book): FilledLeads {
   const choices: LeadChoices[] = [];
   const notJudged: string[] = [];
   design.layers.forEach((layer, i) => {
@@ -243,7 +242,7 @@ function screenLeads(filling: Filling, design: Design, leastThickness: Nm): Fill
     }
     if (isUnknown(layer.lead) || layer.lead.bareFrom.kind === 'unknown')
       notJudged.push(`stripped end of ${name}`);
-    choices.push(leadChoices(filling, layer.lead, where, leastThickness));
+    choices.push(leadChoices(filling, layer.lead, where, book));
   });
   return { choices, notJudged };
 }

@@ -12,7 +12,7 @@ import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildMargin, BuildSheet, BuildSleeve } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Counted, Filling } from './filling.ts';
-import type { Strength } from '#judge/grade/stuff.ts';
+import type { Strength, Stuff } from '#judge/grade/stuff.ts';
 
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
 const PLIES_AT_BEST = 3;
@@ -48,6 +48,7 @@ export function fillSheet(
   const { strength, why } = sheetStrength(filling, book, sheet, field);
   const stuff = filling.stuffs.id({
     kind: 'sheet',
+    ...sheetMatter(filling, book, sheet, plyThickness, strength, field),
     alike: `${sheet.material ?? field} ${plyThickness}`,
     group: groupOf(tape?.group ?? null),
     strength,
@@ -58,6 +59,27 @@ export function fillSheet(
     because: why,
   });
   return { plies, plyThickness, stuff };
+}
+
+/** How much of a ply is solid through and through, and what that shows: of film so much a millimetre, of woven nothing. */
+function sheetMatter(
+  filling: Filling,
+  book: Book,
+  { material, film, plyWithstand }: Sheet,
+  plyThickness: Nm,
+  strength: Strength,
+  field: string,
+): Pick<Stuff, 'perMm' | 'material' | 'solid'> {
+  const tape = material === null ? null : tapeById(material);
+  const least = book.leastThickness().value;
+  const perMm = strength === 'whatever' ? Infinity : book.shownPerMm(material).value;
+  if (film !== null) return { perMm, material, solid: film.value };
+  if (tape?.matter === 'film') return { perMm, material, solid: tape.film?.value ?? nm(0) };
+  // woven and wound matter counts as it is, but only by a withstand that is stated
+  if (tape !== null) return { perMm: strength === 'whatever' ? perMm : 0, material, solid: plyThickness };
+  const isOpen = plyThickness >= least && (isWithstand(plyWithstand) || strength === 'whatever');
+  const isFilm = isOpen && filling.unknown(`${field}.film`, 'a film under the least thickness') === 'best';
+  return { perMm: strength === 'whatever' ? perMm : 0, material, solid: isFilm ? plyThickness : nm(0) };
 }
 
 function plyOf(filling: Filling, { plyThickness }: Sheet, tape: Tape | null, field: string): Nm {
@@ -115,6 +137,7 @@ export const groupOf = (group: Figure<MaterialGroup> | null): MaterialGroup => g
 /** A moulded ring is a solid; a margin wound of tape is as many plies of tape as it has turns, each of its withstand. */
 export function fillBlock(
   filling: Filling,
+  book: Book,
   margin: Margin,
   field: string,
 ): Pick<BuildMargin, 'stuff' | 'turn'> {
@@ -122,12 +145,14 @@ export function fillBlock(
   const turn = tape.total.value;
   const leftOut = !isWithstand(margin.withstand) && margin.withstand.leftOut;
   const kind = leftOut && !margin.moulded ? 'seldom-stated' : 'unknown';
+  const strength = thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled, kind);
   const stuff = filling.stuffs.id({
     kind: margin.moulded ? 'block' : 'sheet',
     alike: margin.moulded ? 'block' : `wound ${tape.id} ${turn}`,
     group: groupOf(margin.material === null ? null : tape.group),
-    strength: thinStrength(filling, margin.withstand, `${field}.withstand`, margin.filled, kind),
+    strength,
     stated: isWithstand(margin.withstand),
+    ...matterOf(book, margin.material, strength, margin.moulded && tapeById(margin.material ?? '') === null),
     thickness: margin.moulded ? nm(0) : turn,
     bonded: null,
     layers: null,
@@ -139,7 +164,19 @@ export function fillBlock(
 /** What margins are wound of where the file does not say. */
 const MARGIN_TAPE = 'margin-tape';
 
-/** Blocks and thin sleeves: nothing is shown unless a withstand is stated. */
+/** What a millimetre of a solid shows; woven, wound and nameless matter nothing. */
+const matterOf = (
+  book: Book,
+  material: string | null,
+  strength: Strength,
+  isSolid: boolean,
+): Pick<Stuff, 'perMm' | 'material' | 'solid'> => ({
+  perMm: strength === 'whatever' ? Infinity : isSolid ? book.shownPerMm(material).value : 0,
+  material,
+  solid: nm(0),
+});
+
+/** Blocks and sleeves: nothing is shown unless a withstand is stated; a thick solid one shows its matter as well. */
 function thinStrength(
   filling: Filling,
   withstand: Withstand | Unknown,
@@ -160,9 +197,10 @@ export function fillSleeve(
   filling: Filling,
   sleeve: Sleeve,
   field: string,
-  leastThickness: Nm,
+  book: Book,
   onRiser: boolean,
 ): readonly FilledSleeve[] {
+  const leastThickness = book.leastThickness().value;
   const known = (part: 'wall' | 'into') => {
     const reading = sleeve[part];
     if (isKnown(reading)) return reading.value;
@@ -175,26 +213,27 @@ export function fillSleeve(
   const thin = nm(leastThickness - 1);
   const walls = onRiser && wall === 0 && !isKnown(sleeve.wall) ? [nm(0), thin] : [wall];
   const reach = wall === 0 && into === 0 ? FLUSH : into;
-  return walls.map((each) =>
-    each === 0 ? null : sleeveOf(filling, sleeve, field, each, reach, leastThickness),
-  );
+  return walls.map((each) => (each === 0 ? null : sleeveOf(filling, book, sleeve, field, each, reach)));
 }
 
 function sleeveOf(
   filling: Filling,
+  book: Book,
   sleeve: Sleeve,
   field: string,
   wall: Nm,
   into: Nm,
-  leastThickness: Nm,
 ): BuildSleeve {
   const material = sleeve.material === null ? null : sleeveById(sleeve.material);
+  const strength = thinStrength(filling, sleeve.withstand, `${field}.withstand`, true);
   const stuff = filling.stuffs.id({
     kind: 'sleeve',
     alike: 'sleeve',
     group: groupOf(material?.group ?? null),
-    strength: thinStrength(filling, sleeve.withstand, `${field}.withstand`, wall < leastThickness),
+    strength,
     stated: isWithstand(sleeve.withstand),
+    // one that nobody named may be a braid
+    ...matterOf(book, sleeve.material, strength, material?.matter === 'tube'),
     thickness: wall,
     bonded: null,
     layers: null,

@@ -15,6 +15,7 @@ import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';
+import { peakOf } from './fill-solid.ts';
 import type { Stuff } from '#judge/grade/stuff.ts';
 
 /** A cover that is certified and strong, where nothing of it is known and all is taken at its best. */
@@ -38,7 +39,7 @@ export function fillWire(
   };
   if (typeof wire.kind !== 'string') {
     const best = filling.room(`${field}.kind`, winding.circuit, 'enamelled wire') === 'best';
-    const cover = best ? certified(filling, overall.value, wire, winding, CERTIFIED, book) : null;
+    const cover = best ? certified(filling, book, winding, field, overall.value, CERTIFIED) : null;
     return { ...plain, cover, slumps: slumps(cover), because: overall.because };
   }
   switch (wire.kind) {
@@ -48,7 +49,7 @@ export function fillWire(
       return { ...plain, because: overall.because };
     case 'layer-insulated': {
       const layers = layersOf(filling, design, winding, field);
-      const cover = layers === null ? null : certified(filling, overall.value, wire, winding, layers, book);
+      const cover = layers === null ? null : certified(filling, book, winding, field, overall.value, layers);
       return { ...plain, cover, slumps: slumps(cover), because: overall.because };
     }
     case 'fully-insulated':
@@ -79,23 +80,24 @@ function layersOf(
 
 function certified(
   filling: Filling,
-  overall: Nm,
-  wire: Wire,
-  winding: Winding,
-  layers: 1 | 2 | 3,
   book: Book,
+  winding: Winding,
+  field: string,
+  overall: Nm,
+  layers: 1 | 2 | 3,
 ): BuildCover {
+  const { wire } = winding;
   const rule = book.wireLayers(layers);
-  const stuff = filling.stuffs.id(
-    coverStuff(
-      'cover',
-      winding,
-      null,
-      layers,
-      because('wire-cover', { winding: winding.id, layers }, [], [rule.because]),
-    ),
-    winding.id,
-  );
+  const shown = book.coverShown(layers);
+  const { withstand } = wire;
+  const stated = withstand.kind !== 'unknown';
+  const says = `${Math.floor(shown.value)} V peak, as its type test shows`;
+  const isBest = !stated && filling.unknown(`${field}.withstand`, says, 'house-rule') === 'best';
+  const strength = stated ? peakOf(withstand) : isBest ? 'whatever' : shown.value;
+  const why = because('wire-cover', { winding: winding.id, layers }, [], [rule.because, shown.because]);
+  const cover = coverStuff('cover', winding, strength, layers, why);
+  const perMm = isBest ? Infinity : book.shownPerMm(null).value;
+  const stuff = filling.stuffs.id({ ...cover, stated, perMm }, winding.id);
   return { thickness: coverThickness(overall, wire), plies: layers === 3 ? null : layers, stuff };
 }
 
@@ -146,6 +148,9 @@ const coverStuff = (
   layers: Stuff['layers'],
   why: Because,
 ): Stuff => ({
+  perMm: 0,
+  material: null,
+  solid: nm(0),
   kind,
   alike: winding.id,
   group: 'IIIb',

@@ -2,11 +2,12 @@
 
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Column, Grade } from '#standards/grade.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
-import type { Nm, VoltsPeak } from '#units/quantity.ts';
+import { voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
 import type { Required } from '#books/required.ts';
+import type { LevelsOf, TestLevels } from './solid-grade.ts';
 import { GROUPS } from './stuff.ts';
 
 export interface PairQuestion {
@@ -20,13 +21,7 @@ export interface PairQuestion {
 export function askedOf(required: Required, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
   const value = <T extends number>(found: Judged<T> | OutOfRange): T | null =>
     isOutOfRange(found) ? null : found.value;
-  const level = (column: 'basic' | 'reinforced'): VoltsPeak | null => {
-    const ordinary = value(required.test[column]);
-    const raised = highFrequency ? required.highFrequencyTest(null)[column] : null;
-    if (ordinary === null) return null;
-    return raised && raised.value > ordinary ? raised.value : ordinary;
-  };
-  const levels = { basic: level('basic'), reinforced: level('reinforced') };
+  const levels = levelsOf(required, highFrequency);
   const x = required.x.value;
   const clearance = {
     basic: value(required.clearance.basic),
@@ -40,5 +35,27 @@ export function askedOf(required: Required, highFrequency: boolean): Readonly<Re
   return {
     creepage: { distance: (rank) => (byRank[rank] ??= creepage(rank)), levels, x },
     clearance: { distance: () => clearance, levels, x },
+  };
+}
+
+/** Test levels by material. */
+function levelsOf({ test, highFrequencyTest }: Required, highFrequency: boolean): LevelsOf {
+  const levelAt = (column: Column): VoltsPeak | null => {
+    const found = test[column];
+    return isOutOfRange(found) ? null : found.value;
+  };
+  const ordinary = { basic: levelAt('basic'), reinforced: levelAt('reinforced') };
+  const made = new Map<string | null, TestLevels>();
+  return (material) => {
+    const known = made.get(material);
+    if (known) return known;
+    const raised = highFrequency ? highFrequencyTest(material) : null;
+    const larger = (column: Column): VoltsPeak | null => {
+      const [low, high] = [ordinary[column], raised?.[column]?.value ?? 0];
+      return low === null || low >= high ? low : voltsPeak(high);
+    };
+    const levels = { basic: larger('basic'), reinforced: larger('reinforced'), ordinary };
+    made.set(material, levels);
+    return levels;
   };
 }

@@ -5,14 +5,14 @@ import type { Chain, ChainPiece } from './chain.ts';
 import { chainLength, chainRank, countedLength } from './chain.ts';
 import { distanceInsulation, highest, inSeries, type Insulation } from './grade.ts';
 import type { Grade } from '#standards/grade.ts';
-import { solidInsulations, type SolidRules, type TestLevels } from './solid-grade.ts';
+import { type LevelsOf, solidInsulations, type SolidRules } from './solid-grade.ts';
 import type { Nm } from '#units/quantity.ts';
 
 /** What one pair asks along one metric, ready for grading many paths. */
 export interface Asked {
   /** Required distances by tracking rank of the path; null where the book has no figure. */
   readonly distance: (rank: number) => { readonly basic: Nm | null; readonly reinforced: Nm | null };
-  readonly levels: TestLevels;
+  readonly levels: LevelsOf;
   readonly x: Nm;
 }
 

@@ -4,9 +4,11 @@
 import { CLASSES } from '#solver/paths/code.ts';
 import type { Counting } from '#solver/paths/counting.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
-import type { VoltsPeak } from '#units/quantity.ts';
+import type { RunStep } from '#solver/paths/runs.ts';
+import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
-import { solidInsulations, type SolidRules, stands } from './solid-grade.ts';
+import { type LevelsOf, solidInsulations, type SolidRules } from './solid-grade.ts';
+import { solidRuns } from './solid-runs.ts';
 import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
 
 export interface SearchPlan {
@@ -17,8 +19,8 @@ export interface SearchPlan {
   readonly longest: Readonly<Record<Metric, number>>;
   /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
   readonly trackingRank: readonly number[];
-  /** Solids whose stated strength is under a test: thick as they may be, a path goes through them. */
-  readonly weak: readonly number[];
+  /** By stuff: from which length on a run through it is strong for every pair. */
+  readonly runs: readonly (readonly RunStep[])[];
   /** Conductors of which one lies at an end of every piece that grading asks for. */
   readonly ends: (conductor: string) => boolean;
   /** Tells `ends` apart in a cache. */
@@ -27,9 +29,10 @@ export interface SearchPlan {
 
 export function searchPlan(
   questions: readonly PairQuestion[],
-  stuffs: readonly Stuff[],
+  filled: readonly Stuff[],
   rules: SolidRules,
 ): SearchPlan {
+  const { stuffs, runs } = solidRuns(questions, filled, rules);
   const ranks = mergedRanks(questions);
   const worst = (metric: Metric) =>
     Math.max(
@@ -48,11 +51,7 @@ export function searchPlan(
     grading,
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
-    weak: stuffs.flatMap((stuff, id) =>
-      stuff.stated && questions.some(({ asked }) => !stands(stuff.strength, asked.creepage.levels.reinforced))
-        ? [id]
-        : [],
-    ),
+    runs,
   };
 }
 
@@ -91,9 +90,7 @@ function gradingCount(
 ): Counting {
   const classes = new Map<number, number>();
   const enough: (number | undefined)[] = [];
-  const highest: VoltsPeak[] = questions.flatMap(({ asked }) => asked.creepage.levels.reinforced ?? []);
-  const unanswered = questions.some(({ asked }) => asked.creepage.levels.reinforced === null);
-  const top = unanswered ? null : (Math.max(...highest) as VoltsPeak);
+  const top = hardest(questions);
   stuffs.forEach((stuff, id) => {
     // more classes than a search tells apart: the rest counts for nothing, in grading too
     if (stuff.strength === null && stuff.layers === null) return;
@@ -109,11 +106,21 @@ function gradingCount(
 function pliesEnough(
   id: number,
   stuffs: readonly Stuff[],
-  level: VoltsPeak | null,
+  levels: LevelsOf,
   rules: SolidRules,
 ): number | undefined {
-  const levels = { basic: level, reinforced: level };
   return [rules.alone, rules.anyTwo].find((count) =>
     solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some((one) => one.reinforced),
   );
+}
+
+/** For every material the highest level that a pair asks, for both grades; null where one has no figure. */
+function hardest(questions: readonly PairQuestion[]): LevelsOf {
+  return (material) => {
+    const all = questions.map(({ asked }) => asked.creepage.levels(material).reinforced);
+    const known = all.filter((level) => level !== null);
+    const level = known.length < all.length ? null : voltsPeak(Math.max(...known));
+    const both = { basic: level, reinforced: level };
+    return { ...both, ordinary: both };
+  };
 }

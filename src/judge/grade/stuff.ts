@@ -9,7 +9,8 @@ import type { Nm, VoltsPeak } from '#units/quantity.ts';
 export type Strength = VoltsPeak | 'whatever' | null;
 
 export interface Stuff {
-  readonly kind: 'sheet' | 'wall' | 'block' | 'sleeve' | 'cover' | 'full-cover' | 'closed-joint';
+  /** `run`: a run through another stuff that is as thick as a strong solid, but shows only so much. */
+  readonly kind: 'sheet' | 'wall' | 'block' | 'sleeve' | 'cover' | 'full-cover' | 'closed-joint' | 'run';
   /** Solids of one material and thickness add their strengths; others count twice the weaker. */
   readonly alike: string;
   readonly group: MaterialGroup;
@@ -17,7 +18,13 @@ export interface Stuff {
   readonly strength: Strength;
   /** Strength that was stated, not taken from a table: holds for thick solids too. */
   readonly stated: boolean;
+  /** What a millimetre of it shows, V peak: 0 of what is woven or wound, without end where all is taken at its best. */
+  readonly perMm: number;
+  /** Row of the reduction at high frequency: an id of ours; null where no material is named. */
+  readonly material: string | null;
   readonly thickness: Nm;
+  /** What of a sheet's thickness is solid through and through: its film. */
+  readonly solid: Nm;
   /** Plies of this file's layer cannot be parted and are graded together. */
   readonly bonded: number | null;
   /** Certified layers of a wire's cover. */
@@ -36,8 +43,8 @@ export class Stuffs {
 
   /** `apart` keeps solids apart that are alike but not the same thing, such as the covers of two windings. */
   id(stuff: Stuff, apart = ''): StuffId {
-    const { kind, alike, group, strength, stated, bonded, layers } = stuff;
-    const key = [kind, alike, group, strength, stated, bonded, layers, apart].join('|');
+    const { kind, alike, group, strength, stated, perMm, material, solid, bonded, layers } = stuff;
+    const key = [kind, alike, group, strength, stated, perMm, material, solid, bonded, layers, apart].join();
     const known = this.#ids.get(key);
     if (known !== undefined) return known;
     this.all.push(stuff);

@@ -4,7 +4,7 @@ import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
-import type { Metric, Piece } from '#solver/paths/pieces.ts';
+import type { Metric, Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
@@ -20,7 +20,7 @@ import {
 } from '#judge/grade/chain.ts';
 import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
-import { outsidePieces, type SleeveTest } from './outside-pieces.ts';
+import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
 import { gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
@@ -51,7 +51,7 @@ export function placeOf(
   filled: readonly FilledOutside[],
   build: Build,
   cache: PathCache,
-  strength: SleeveTest,
+  strength: SolidOptions,
 ): Place {
   const outside = (metric: Metric) => outsidePieces(design, filled, build, metric, strength);
   return {
@@ -167,7 +167,7 @@ function piecesIn(
   const options = {
     leastThickness: search.leastThickness,
     trackingRank: search.plan.trackingRank,
-    weak: counting.byRank ? search.plan.weak : [],
+    runs: search.plan.runs,
   };
   return search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
 }

@@ -2,22 +2,17 @@
 // side.
 
 import type { Design } from '#model/design.ts';
-import type { Build, Lay, StuffId } from '#solver/section/build.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
 import { chamberFaces } from '#solver/section/fit.ts';
 import { neighbourLays } from '#solver/section/lay-out.ts';
-import { sleeveIsStrong, type SleeveStrength } from '#solver/section/lead-shape.ts';
 import { placementOf } from '#solver/section/placement.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
+import type { Metric, SolidOptions } from '#solver/paths/pieces.ts';
+import { puncturedBy } from '#solver/paths/runs.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { rankOfGroup } from '#judge/grade/stuff.ts';
-
-/** What makes a sleeve strong enough: its thickness, but not where what it stands is under a test. */
-export interface SleeveTest extends SleeveStrength {
-  readonly weak: readonly StuffId[];
-}
 
 /** `filled`: what each of the file's distances counts as. */
 export function outsidePieces(
@@ -25,7 +20,7 @@ export function outsidePieces(
   filled: readonly FilledOutside[],
   build: Build,
   metric: Metric,
-  strength: SleeveTest,
+  strength: SolidOptions,
 ): readonly ChainPiece[] {
   const entries = design.outside.flatMap((entry, i): readonly ChainPiece[] => {
     const { length, group } = filled[i]!;
@@ -58,11 +53,10 @@ const outsidePiece = (
  * Leads that leave at one side a stated distance apart; a strong cover, or a strong sleeve over the whole of one, leaves
  * no path between them.
  */
-function leadsApart(build: Build, metric: Metric, strength: SleeveTest): readonly ChainPiece[] {
-  const isStrong = (lay: Lay) => sleeveIsStrong(lay, strength) && !strength.weak.includes(lay.sleeve!.stuff);
+function leadsApart(build: Build, metric: Metric, strength: SolidOptions): readonly ChainPiece[] {
   const isOpen = (lay: Lay) =>
-    !(lay.wire.cover && lay.wire.cover.plies === null) &&
-    !(isStrong(lay) && lay.sleeve!.into >= runOf(build, lay));
+    !isStrongCover(lay, strength) &&
+    !(isStrongSleeve(lay, strength) && lay.sleeve!.into >= runOf(build, lay));
   return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
     const stated = [a.apart, b.apart].filter((one) => one !== null);
     if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];
@@ -70,6 +64,14 @@ function leadsApart(build: Build, metric: Metric, strength: SleeveTest): readonl
     return [outsidePiece(metric, [a.circuit, b.circuit], length, `${a.name} to ${b.name}`, 'IIIb', null)];
   });
 }
+
+const isStrongCover = ({ wire: { cover } }: Lay, strength: SolidOptions): boolean =>
+  cover?.plies === null &&
+  puncturedBy(strength, { stuff: cover.stuff, isCover: true }, 'strong', cover.thickness) === null;
+
+const isStrongSleeve = ({ sleeve }: Lay, strength: SolidOptions): boolean =>
+  sleeve !== null &&
+  puncturedBy(strength, { stuff: sleeve.stuff, isCover: false }, 'measured', sleeve.wall) === null;
 
 /** How far a lead runs inside the chamber, from its winding's end to the flange where it leaves. */
 function runOf(build: Build, { layer, at, exit }: Lay): number {

@@ -27,6 +27,7 @@ export class PathCache {
   readonly #pieces = new Generations<readonly Piece[]>();
   #networks = new Map<string, Network>();
   readonly #finder = new PathFinder();
+  readonly #names = new WeakMap<object, string>();
   #count = 0;
 
   /** Call before each judging of a document. */
@@ -62,8 +63,8 @@ export class PathCache {
       const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
       if (whole.length === 0) return whole;
     }
-    const { leastThickness, trackingRank, weak } = options;
-    const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${weak.join('.')}#${closedJoint}`;
+    const { leastThickness, trackingRank, runs } = options;
+    const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${this.#nameOf(runs)}#${closedJoint}`;
     const { metric, x, length, window } = limits;
     const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
     return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
@@ -76,6 +77,16 @@ export class PathCache {
       this.#networks.set(of, net);
       return findPieces(net, counting, limits, this.#finder);
     });
+  }
+
+  /** The runs of one judging are named once. */
+  #nameOf(runs: SolidOptions['runs']): string {
+    if (runs === undefined) return '';
+    const told = (): string =>
+      runs.map((steps) => steps.map(({ below, as }) => `${below}:${as}`).join()).join(';');
+    const name = this.#names.get(runs) ?? told();
+    this.#names.set(runs, name);
+    return name;
   }
 }
 

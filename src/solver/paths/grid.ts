@@ -5,6 +5,7 @@
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
 import type { SolidOptions } from './pieces.ts';
+import { puncturedBy } from './runs.ts';
 import type { Crossing, Section, SolidRegion } from '#solver/section/section.ts';
 
 /** Owner of a cell: `AIR`, a solid (index into `solids`), or a conductor (`CONDUCTOR - index into conductors`). */
@@ -19,6 +20,8 @@ export interface GridSolid {
   readonly closed: boolean;
   readonly turnUp: Nm;
   readonly isMoulding: boolean;
+  /** The cover of a wire. */
+  readonly isCover: boolean;
   /** Null for the compound of a potted section. */
   readonly region: SolidRegion | null;
 }
@@ -125,16 +128,11 @@ function linesBesideConductors(
 }
 
 /** A way may lead straight through a solid along one axis, at some place of it. */
-export function canBeCrossed(
-  solid: GridSolid,
-  { leastThickness, weak }: SolidOptions,
-  alongX: boolean,
-): boolean {
+export function canBeCrossed(solid: GridSolid, options: SolidOptions, alongX: boolean): boolean {
   const crossing = alongX ? solid.crossX : solid.crossY;
-  if (crossing === 'strong') return false;
-  if (crossing !== 'measured' || !solid.region || weak.includes(solid.stuff)) return true;
+  if (!solid.region) return crossing !== 'strong';
   const { x0, x1, y0, y1 } = solid.region;
-  return (alongX ? x1 - x0 : y1 - y0) < leastThickness;
+  return puncturedBy(options, solid, crossing, alongX ? x1 - x0 : y1 - y0) !== null;
 }
 
 /** Place of a coordinate among the lines, the nearest end where it lies outside the frame. */
@@ -188,6 +186,7 @@ function gridOver(section: Section, compound: StuffId): Grid {
     closed: r.closed,
     turnUp: r.turnUp,
     isMoulding: r.kind === 'moulding',
+    isCover: r.kind === 'wireCover',
     region: r,
   }));
   solidRegions.forEach((r, index) => paint(r, owner, index));
@@ -206,6 +205,7 @@ function gridOver(section: Section, compound: StuffId): Grid {
       closed: true,
       turnUp: 0 as Nm,
       isMoulding: false,
+      isCover: false,
       region: null,
     });
     for (let j = 1; j < ys.length; j++) {

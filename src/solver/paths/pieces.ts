@@ -2,6 +2,7 @@
 
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
+import type { RunStep } from './runs.ts';
 
 export type Metric = 'creepage' | 'clearance';
 
@@ -18,8 +19,8 @@ export interface SolidOptions {
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
   readonly trackingRank: readonly number[];
-  /** Stuffs that are crossed as one ply however thick (lengthwise through a ply they stay strong). */
-  readonly weak: readonly number[];
+  /** By stuff: from which length on a run through it is strong; left out: from the least thickness. */
+  readonly runs?: readonly (readonly RunStep[])[];
 }
 
 /** Number of plies of one stuff that a piece punctures. */

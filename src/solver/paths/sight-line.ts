@@ -3,7 +3,7 @@
 
 import { AIR, CONDUCTOR, type Grid } from './grid.ts';
 import type { Punctured, SolidOptions } from './pieces.ts';
-import { growsStrong } from './walk-lines.ts';
+import { puncturedBy } from './runs.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */
 const GRAZE = 1e-3;
@@ -186,10 +186,9 @@ function settled(
     if (inside < 0) return true;
     if (goesOn(row)) return false;
     const solid = grid.solids[inside]!;
-    const crossing = view.swapped ? solid.crossX : solid.crossY;
-    if (crossing === 'strong') return false;
-    if (growsStrong(solid, crossing) && through >= options.leastThickness) return false;
-    punctured.push({ stuff: solid.stuff, count: crossing === 'measured' ? 1 : crossing });
+    const crossed = puncturedBy(options, solid, view.swapped ? solid.crossX : solid.crossY, through);
+    if (crossed === null) return false;
+    punctured.push(crossed);
     inside = -1;
     through = 0;
     return true;

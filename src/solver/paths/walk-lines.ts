@@ -1,9 +1,9 @@
 // The moves along every grid line: along surfaces and joints, straight through thin solids, across air.
 
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
-import type { Crossing } from '#solver/section/section.ts';
 import { ACROSS_AIR, CLOSED, type EdgeList, SURFACE, THROUGH } from './network.ts';
 import type { SolidOptions } from './pieces.ts';
+import { puncturedBy } from './runs.ts';
 
 /** Surfaces, joints and runs straight through solids or across air, along every grid line. */
 export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList): readonly number[] {
@@ -132,12 +132,8 @@ class Walk {
   }
 
   #through(from: number, to: number, solid: GridSolid, length: number, vertical: boolean): void {
-    const crossing = vertical ? solid.crossY : solid.crossX;
-    if (crossing === 'strong') return;
-    const weak = this.options.weak.includes(solid.stuff) && (vertical || solid.region?.kind !== 'ply');
-    if (growsStrong(solid, crossing) && length >= this.options.leastThickness && !weak) return;
-    const plies = crossing === 'measured' ? 1 : crossing;
-    this.edges.add(from, to, 0, [{ stuff: solid.stuff, count: plies }], 0, THROUGH);
+    const punctured = puncturedBy(this.options, solid, vertical ? solid.crossY : solid.crossX, length);
+    if (punctured) this.edges.add(from, to, 0, [punctured], 0, THROUGH);
   }
 
   #surface(
@@ -201,10 +197,6 @@ class Walk {
     );
   }
 }
-
-/** A run of the least thickness through it is strong: through anything but the turns of a wound block. */
-export const growsStrong = (solid: GridSolid, crossing: Crossing): boolean =>
-  crossing === 'measured' || solid.region?.kind === 'wireCover';
 
 /** A joint between two plies of one cemented layer. */
 const isCemented = (a: GridSolid, b: GridSolid): boolean =>

@@ -8,6 +8,12 @@ interface Governed {
 }
 
 export interface JudgingSteps {
+  /** A run through a solid from this length on, and what it shows, V peak. */
+  readonly 'strong-run': {
+    readonly material: string | null;
+    readonly from: number;
+    readonly shown: number;
+  };
   readonly 'required-clearance': Governed & {
     readonly largest: number;
     readonly factor: number;

@@ -80,6 +80,14 @@ export interface TableSteps {
   };
   readonly 'bridging-width': { readonly pd: number; readonly value: number };
   readonly 'needed-grade': { readonly a: string; readonly b: string; readonly value: string | null };
+  readonly 'cover-shown': { readonly layers: number; readonly pair: number; readonly value: number };
+  /** V peak a millimetre; `row`: the material of the row that was read. */
+  readonly 'field-shown': {
+    readonly material: string | null;
+    readonly row: string;
+    readonly field: number;
+    readonly share: number;
+  };
   readonly 'wire-layers': { readonly at: string | number; readonly value: string | null };
   readonly capacitor: { readonly at: string | number; readonly value: string | null };
   readonly 'capacitor-rated': { readonly at: string; readonly value: number };

@@ -7,6 +7,9 @@ import { refused } from './of-tables.ts';
 import { product, row, weakest, type WordsFor } from './sheet-row.ts';
 
 export const judgingWords: WordsFor<JudgingSteps> = {
+  'strong-run': ({ values: { from, shown } }) => [
+    row('solid', `from ${plain(from)} mm up`, `${Math.floor(shown)} V peak`),
+  ],
   'required-clearance': ({ values: { column, value, largest, factor, altitude, nextRow } }) => {
     const raised = factor > 1 ? ` × ${plain(factor)} for ${plain(altitude)} m, up` : '';
     const text = `the largest, ${lengthUp(largest)}${raised}: ${column}`;

@@ -59,6 +59,16 @@ export const tableWords: WordsFor<TableSteps> = {
     const { a, b, value } = why.values;
     return [row('asked', `${a} to ${b}${clauseOf(why)}`, value ?? 'nothing', weakest(why))];
   },
+  'cover-shown': (why) => {
+    const { layers, pair, value } = why.values;
+    const text = `${layers} certified layers: half of ${volts(pair)} rms over two covers${clauseOf(why)}`;
+    return [row('wire', text, `${Math.floor(value)} V peak`, weakest(why))];
+  },
+  'field-shown': (why) => {
+    const { row: material, field, share } = why.values;
+    const text = `${Math.round(100 * share)} % of ${plain(field / 1000)} kV peak a millimetre of ${material}`;
+    return [row('strength', text, `${plain((field * share) / 1000)} kV/mm`, weakest(why))];
+  },
   'wire-layers': (why) => {
     const text = `${why.values.at} certified layers${clauseOf(why)}`;
     return [row('wire', text, why.values.value ?? 'nothing', weakest(why))];

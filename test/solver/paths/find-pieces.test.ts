@@ -11,7 +11,6 @@ const options = {
   x: mm(0.3),
   leastThickness: mm(0.4),
   trackingRank: [0],
-  weak: [],
 } as const;
 
 function lengthBetween(one: string, other: string, regions: readonly Region[], plies: number): number {

@@ -16,7 +16,6 @@ const OPTIONS: PathOptions = {
   x: mm(1),
   leastThickness: mm(0.4),
   trackingRank: [],
-  weak: [],
 };
 
 function piecesOf(section: Section, change: Partial<PathOptions> = {}): readonly Piece[] {
@@ -77,11 +76,20 @@ describe('pieces past plies', () => {
     ]);
   });
 
-  it('should take a thick ply of weak stuff as one ply', () => {
-    expect(summed(piecesOf(taped(1, 0.5), { weak: [TAPE] }))).toEqual([
-      [0, 6.5],
-      [1, 0],
-    ]);
+  it.each([
+    ['a ply of another stuff while shorter than what shows the test', 0.5, 0.6, 1],
+    ['strong from there up, to the nanometre', 0.6, 0.6, 0],
+    ['one ply however thick where nothing shows it', 0.6, Infinity, 1],
+  ])('should take a run of a stuff as %s', (_, thick, below, plies) => {
+    const steps = [
+      { below: mm(0.4), as: TAPE },
+      { below: below === Infinity ? below : mm(below), as: TAPE + 1 },
+    ];
+    const runs = Array.from({ length: TAPE + 1 }, (__, stuff) => (stuff === TAPE ? steps : []));
+    const found = piecesOf(taped(1, thick), { runs });
+    expect(found.flatMap(({ punctured }) => punctured)).toEqual(
+      plies === 0 ? [] : [{ stuff: TAPE + 1, count: 1 }],
+    );
   });
 
   it('should tell the legs in order: along the joint, up the wall, along the joint', () => {

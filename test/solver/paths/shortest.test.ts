@@ -57,7 +57,7 @@ const section = fc.array(block, { minLength: 5, maxLength: 11 }).map((blocks) =>
 });
 
 const networks = section.map((made) =>
-  networkOf(made, { leastThickness: mm(0.4), trackingRank: [1, 0, 2], weak: [] }, 1),
+  networkOf(made, { leastThickness: mm(0.4), trackingRank: [1, 0, 2] }, 1),
 );
 
 const limitsOf = (metric: Metric, change: Partial<SectionLimits> = {}): SectionLimits => ({
@@ -173,7 +173,7 @@ describe('the search for pieces', () => {
     const places = [floor(-1, 4, 0), floor(4, 12, 1), metal('b', [5, 0, 6, 1]), metal('b', [0, 0, 1, 1])];
     const net = networkOf(
       sectionOf([-1, -1, 12, 12], [...places, metal('a', [2, 0, 3, 1])]),
-      { leastThickness: mm(0.4), trackingRank: [1, 3], weak: [] },
+      { leastThickness: mm(0.4), trackingRank: [1, 3] },
       0,
     );
     const found = findPieces(net, { ...countAll(0), byRank: true }, limitsOf('creepage')).filter(
@@ -190,7 +190,7 @@ describe('the search for pieces', () => {
     const ends = [metal('a', [0, 0, 1, 1]), metal('b', [3, 0, 4, 1]), metal('b', [9, 0, 10, 1])];
     const net = networkOf(
       sectionOf([-1, -1, 12, 12], [bar, ...ends]),
-      { leastThickness: mm(0.4), trackingRank: [0], weak: [] },
+      { leastThickness: mm(0.4), trackingRank: [0] },
       0,
     );
     const lengths = (window: SectionLimits['window']) =>
