@@ -51,7 +51,6 @@ export interface Filled {
 
 export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const filling = new Filling(choice);
-  const least = book.leastThickness().value;
   const wires = new Map<string, BuildWire>(
     design.windings.map((winding, w) => [
       winding.id,
@@ -142,11 +141,10 @@ function coreBonds(filling: Filling, design: Design): Bonds {
 
 function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {
   const { former, core, surroundings } = design;
-  const least = book.leastThickness().value;
   const flange = isKnown(former.flange)
     ? former.flange.value
     : filling.unknown('former.flange', 'one ply of unknown strength') === 'best'
-      ? least
+      ? book.leastThickness().value
       : NO_WALL;
   const proven = surroundings.proof === 'tested';
   return {
