@@ -119,7 +119,7 @@ describe('leads a stated way apart', () => {
     ...(apart && { apart }),
   });
   const RIGHT = { at: 'right', exit: 'right', way: 'slot', sleeve: null, apart: '10 mm' };
-  const strong = { wall: '0.4 mm', into: '3 mm' };
+  const strong = { material: 'ptfe', wall: '0.4 mm', into: '3 mm' };
   const leads = (a: unknown, b: unknown): Changes => ({
     'windings[0].leads': { start: a, finish: RIGHT },
     'windings[1].leads': { start: b, finish: RIGHT },

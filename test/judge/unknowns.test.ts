@@ -329,13 +329,23 @@ describe('unknown sleeves', () => {
     expect(barrierWith(riser('unknown'))[1]).toBe(barrierWith(riser('8 mm'))[1]);
   });
 
-  it('should ask for the strength of a thin sleeve only *', () => {
+  it('should ask for the strength of a sleeve: a thin one shows nothing, a thick one its matter where that is named *', () => {
     const strength = (filled: Filled) => filled.stuffs[sleeveOf(filled)!.stuff]!.strength;
     const thin = sleeved({ wall: '0.2 mm', into: '5 mm' });
     expect([strength(worst(thin)), strength(best(thin))]).toEqual([null, 'whatever']);
     expect(fields(worst(thin))).toContain('windings[0].leads.start.sleeve.withstand');
-    const thick = sleeved({ wall: '0.4 mm', into: '5 mm' });
-    expect(fields(worst(thick))).not.toContain('windings[0].leads.start.sleeve.withstand');
+    const perMm = (material: string | undefined, fill: typeof worst) => {
+      const filled = fill(sleeved({ wall: '0.4 mm', into: '5 mm', material }));
+      expect(fields(filled)).toContain('windings[0].leads.start.sleeve.withstand');
+      return filled.stuffs[sleeveOf(filled)!.stuff]!.perMm;
+    };
+    expect(['ptfe', 'polyolefin', 'silicone-glass', undefined].map((id) => perMm(id, worst))).toEqual([
+      expect.closeTo(16_200, 6),
+      expect.closeTo(10_200, 6),
+      0,
+      0,
+    ]);
+    expect(perMm(undefined, best)).toBe(Infinity);
   });
 });
 

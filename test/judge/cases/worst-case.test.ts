@@ -112,7 +112,7 @@ describe('where turns change their rows inside an interval', () => {
   const build = (plusMinus: string): Changes => ({
     'core.bond': 'pri',
     'former.height': '4.24 mm',
-    'layers[1]': { ...PLIES, plies: 1, plyThickness: '0.4 mm' },
+    'layers[1]': { ...PLIES, plies: 1, plyThickness: '0.4 mm', film: '0.4 mm' },
     'layers[0].margins': { left: left('0.84 mm', plusMinus), right },
     'layers[2].margins': { left: left('3.82 mm', plusMinus), right },
   });
@@ -142,7 +142,7 @@ describe('where a solid becomes strong inside an interval', () => {
     at: 'left',
     exit: 'left',
     way,
-    sleeve: { wall, into: '8 mm' },
+    sleeve: { material: 'ptfe', wall, into: '8 mm' },
     bareFrom: '0 mm',
   });
   const build = (wall: unknown): Changes => ({

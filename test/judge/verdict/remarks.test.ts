@@ -206,8 +206,9 @@ describe('assumptions', () => {
     );
   });
 
-  it('should list the house rule for the strength of film, and a rating that is left out', () => {
-    expect(fields('house-rule', { 'layers[1].plyWithstand': undefined })).toEqual(['layers[1].plyWithstand']);
+  it('should list the house rules for the strength of film and moulding, and a rating that is left out', () => {
+    const own = { 'layers[1].plyWithstand': undefined };
+    expect(fields('house-rule', own)).toEqual(['former.material', 'layers[1].plyWithstand']);
     const bridges = [{ id: 'C1', kind: 'capacitor', between: ['pri', 'out'], safetyClass: 'Y1' }];
     expect(fields('default', { bridges })).toContain('bridges[0].rated');
     expect(fields('unknown', { bridges })).toEqual([]);

@@ -11,7 +11,7 @@ const lead = (more: Changes = {}) => ({ at: 'left', exit: 'left', way: 'slot', s
 const started = (more: Changes): Changes => ({
   'windings[0].leads': { start: lead(more), finish: lead({ at: 'right', exit: 'right', sleeve: STRONG }) },
 });
-const STRONG = { wall: '0.4 mm', into: '8 mm' };
+const STRONG = { material: 'ptfe', wall: '0.4 mm', into: '8 mm' };
 
 const layers = (...list: readonly unknown[]): Changes => ({ layers: list });
 const primary = (more: Changes = {}) => ({ kind: 'winding', winding: 'P', turns: 20, ...more });
@@ -92,7 +92,7 @@ const ONE_OF_EACH: readonly (readonly [SpotKind, string, Changes])[] = [
   [
     'bare-lead',
     'the part of a lead before its sleeve',
-    started({ sleeve: { wall: '0.4 mm', into: '1 mm' } }),
+    started({ sleeve: { material: 'ptfe', wall: '0.4 mm', into: '1 mm' } }),
   ],
   ['lead-in-margin', 'a lead without sleeve', started({})],
   [
