@@ -1,6 +1,7 @@
 // `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths;
 // `--out X.dxf` gives it in millimetres for other drawing programs.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { printable } from '#words/text/printable.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
@@ -43,7 +44,7 @@ export function drawFile(words: readonly string[]): Outcome {
 /** Where the worst pair's limiting path lies; the plain one where it has none. */
 function worstSection({ verdict, sections }: Judgement): string {
   const [worst] = worstFirst(verdict);
-  const section = worst?.limiting?.section ?? null;
+  const section = (worst && leadingPath(worst))?.section ?? null;
   // a distance outside the window lies on no section
   return sections.find(({ name }) => name === section)?.name ?? sections[0]?.name ?? 'plain';
 }

@@ -11,6 +11,7 @@ import { type Turn, turnsOf } from '#solver/section/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { assumptionsOf, openFrequencies } from '#judge/verdict/assumptions.ts';
+import { bestFigures } from '#judge/verdict/best-figures.ts';
 import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
@@ -20,6 +21,7 @@ import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import {
   answerOf,
+  heldBack,
   judgedAnswers,
   lowestAnswer,
   type Missing,
@@ -27,6 +29,7 @@ import {
   undrawnOf,
   unplacedAt,
 } from '#judge/verdict/pair-answer.ts';
+import { DrawnSections } from '#judge/verdict/drawn-sections.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
@@ -36,7 +39,7 @@ import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 
 export interface Judgement {
   readonly verdict: Verdict;
-  /** As judged at worst, intervals nominal; the plain one first. */
+  /** As judged at worst, intervals nominal; the plain one first, after them those of paths that lie elsewhere. */
   readonly sections: readonly Section[];
   /** Turns of every section by its name, worked out only when asked for. */
   readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
@@ -46,22 +49,22 @@ export interface Judgement {
 
 /** A judgement before its turns are asked for: data without a function, which may go from one thread to another. */
 export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' | 'parts'> {
-  /** What the sections are of. */
-  readonly build: Build;
+  /** What each of the sections is of. */
+  readonly builds: readonly Build[];
 }
 
 /** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
 export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
   withTurns(judgePlain(design, cache));
 
-export const withTurns = ({ verdict, sections, parts, build }: PlainJudgement): Judgement => ({
+export const withTurns = ({ verdict, sections, parts, builds }: PlainJudgement): Judgement => ({
   verdict,
   sections,
   parts,
   turns: {
     get: (name) => {
-      const section = sections.find((each) => each.name === name);
-      return section && turnsOf(build, section);
+      const at = sections.findIndex((each) => each.name === name);
+      return at < 0 ? undefined : turnsOf(builds[at]!, sections[at]!);
     },
   },
 });
@@ -75,7 +78,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const best = judgeBest(judging, design, worst);
   const missing = missingOf(design);
   const answers = worst.pairs.map((pair, i) => answerOf(pair, best[i]!, missing));
-  const { filled, build, sections } = worst.nominal;
+  const { filled, build } = worst.nominal;
   const { overfull } = worst;
   const short = ({ achieved, needed }: PairOutcome) => !reaches(achieved, needed);
   const open = new Set(
@@ -95,12 +98,14 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
       ...(hot ? [hot.verdict] : []),
       ...(overfull ? ['not-shown' as const] : []),
     ]);
+  const drawn = new DrawnSections(worst.nominal.sections, build);
+  const bestDrawn = best.map((pair, i) => (answers[i] === 'falls-short' ? drawn.placed(pair) : pair));
   const pairs = worst.pairs.map((pair, i) =>
     printPair(
       book,
       design,
-      pair,
-      (pair.needed === null ? pair : best[i]!).achieved,
+      drawn.placed(pair),
+      bestDrawn[i]!,
       answers[i]!,
       undrawnOf(pair, missing),
       unplacedAt(pair, missing),
@@ -108,7 +113,11 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   );
   const spots = weakSpots(
     design,
-    worst.pairs.map((outcome, i) => ({ outcome, verdict: answers[i]! })),
+    worst.pairs.map((pair, i) => ({
+      worst: drawn.placed(pair),
+      best: bestDrawn[i]!,
+      verdict: answers[i]!,
+    })),
   );
   const verdict: Verdict = {
     format: 'layerwright-verdict/1',
@@ -121,12 +130,19 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     weakSpots: [...spots, ...(overfull ? [overfullSpot(overfull.build)] : []), ...(hot ? [hot] : [])],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
-    assumptions: assumptionsOf(design, filled.counted, worst.intervals, deciders, worst.pairs, (reached) =>
-      overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
-    ),
+    assumptions: assumptionsOf(design, {
+      counted: filled.counted,
+      intervals: worst.intervals,
+      deciders,
+      pairs: worst.pairs,
+      ...heldBack(worst.pairs, answers, missing),
+      figureAtBest: bestFigures(book, design, worst.pairs),
+      verdictWith: (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+    }),
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
-  return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), build };
+  const { sections, builds } = drawn;
+  return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), builds };
 }
 
 const undrawnWords = ({ undrawn }: Missing): readonly string[] =>

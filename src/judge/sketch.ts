@@ -16,7 +16,7 @@ export function sketch(design: Design): Judgement {
   // no lead is laid in, so nothing hangs on what makes a sleeve strong
   const section = plainSection(build, { leastThickness: book.leastThickness().value });
   return withTurns({
-    build,
+    builds: [build],
     sections: [section],
     parts: { judgedAt: [], bridges: [], outside: [] },
     verdict: {

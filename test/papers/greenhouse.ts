@@ -277,6 +277,7 @@ const pair: PairVerdict = {
     over: [],
     outside: [],
   },
+  proven: null,
   because: none,
 };
 
@@ -285,6 +286,7 @@ const spot = (more: Partial<WeakSpot>): WeakSpot => ({
   between: ['pri', 'out'],
   section: 'plain',
   at: [0, 1],
+  proven: true,
   also: [],
   layers: [0, 1, 2],
   metric: 'creepage',
@@ -357,6 +359,7 @@ export const greenhouseVerdict: Verdict = {
       between: null,
       counted: 'not judged',
       decides: false,
+      figure: null,
       atBest: null,
       kind: 'unknown',
     },
@@ -365,6 +368,7 @@ export const greenhouseVerdict: Verdict = {
       between: null,
       counted: 'the floor, 240 V',
       decides: true,
+      figure: '240 V',
       atBest: 'meets',
       kind: 'unknown',
     },

@@ -2,6 +2,7 @@
 // lies on another section, the worst of the pair that is known on this one.
 
 import type { Limiting, Metric, PairVerdict, PathLeg, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
 import type { Point } from './outline.ts';
 import type { SceneChoices } from './scene.ts';
@@ -35,7 +36,8 @@ function namedPath(verdict: Verdict, shown: string, choices: SceneChoices): Chos
     const required = printed.required === null ? null : askedFor(pair.needed, printed.required);
     return { between: pair.between, metric, length, section, legs, required, short };
   }
-  const limiting = pair.limiting === null ? null : limitingPath(pair.between, pair.limiting, short);
+  const leading = leadingPath(pair);
+  const limiting = leading === null ? null : limitingPath(pair.between, leading, short);
   return limiting === null || limiting.section === shown ? limiting : worstHere(verdict, pair, shown);
 }
 
@@ -87,7 +89,7 @@ export function limitingPath(
 function pathOfSpot(verdict: Verdict, spot: WeakSpot): ChosenPath | null {
   if (spot.between === null || spot.length === null || spot.points.length < 2) return null;
   const pair = pairOf(verdict, spot.between);
-  const known = [...(pair?.limiting ? [pair.limiting] : []), ...(pair?.paths ?? [])].find(
+  const known = pathsOf(pair).find(
     (path) => path.section === spot.section && JSON.stringify(path.points) === JSON.stringify(spot.points),
   );
   return {
@@ -99,6 +101,12 @@ function pathOfSpot(verdict: Verdict, spot: WeakSpot): ChosenPath | null {
     legs: known?.legs ?? legsBetween(spot.points),
     short: spot.verdict === 'falls-short',
   };
+}
+
+/** What the pair is told by, what limits it at worst, and its printed paths. */
+function pathsOf(pair: PairVerdict | null) {
+  if (pair === null) return [];
+  return [leadingPath(pair), pair.limiting, ...pair.paths].filter((path) => path !== null);
 }
 
 const legsBetween = (points: readonly Point[]): readonly PathLeg[] =>

@@ -1,6 +1,7 @@
 // A path laid out as a measuring staff: one millimetre filled, one hollow, so that its length is counted, not believed.
 // What is missing goes on as a ghost beyond one end. All in millimetres on the section.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Metric, PathLeg, Verdict } from '#judge/verdict/verdict.ts';
 import type { Point } from './outline.ts';
 import { ghostOf, type Ghost } from './ghost.ts';
@@ -62,7 +63,9 @@ export function otherStaffs(
   drawn: StaffPath | null,
   width: Width,
 ): readonly StaffPath[] {
-  return verdict.pairs.flatMap(({ between, limiting, required, verdict: answer }) => {
+  return verdict.pairs.flatMap((pair) => {
+    const { between, required, verdict: answer } = pair;
+    const limiting = leadingPath(pair);
     if (limiting === null || required === null || limiting.section !== sectionName) return [];
     if (drawn !== null && drawn.between.every((id) => between.includes(id))) return [];
     const path = limitingPath(between, limiting, answer === 'falls-short');

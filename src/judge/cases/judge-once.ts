@@ -123,6 +123,7 @@ function judgeRoles(
     tools: { stuffs: plan.stuffs, rules },
     plan,
     cache: judging.cache,
+    counted: countedAs(choice),
     everyPlace: judging.printed || judging.places === true,
     reachOnly: judging.reachOnly,
   };
@@ -168,6 +169,13 @@ function judgeRoles(
   const { build, sections } = places[0]![0]!;
   const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
+}
+
+/** What a section is called after beside the one that is drawn. */
+function countedAs({ at, turned }: Choice): string {
+  const others = 'other circuits at their other end';
+  if (at === 'best') return turned.size > 0 ? `unknowns at their best, ${others}` : 'unknowns at their best';
+  return turned.size > 0 ? others : '';
 }
 
 /** Too high for the former, or a turn too wide for its place. */

@@ -35,6 +35,8 @@ export interface PathSearch {
   readonly cache: PathCache;
   /** Weak places at either side of every section that falls short are wanted. */
   readonly everyPlace: boolean;
+  /** How the unknowns are counted, in words; empty where that is as it is drawn. */
+  readonly counted: string;
   /** Whether a pair reaches what is needed is all that is wanted: the first path that does not is enough. */
   readonly reachOnly: boolean;
 }
@@ -130,6 +132,8 @@ export function gradedPath(site: Site, { section, question, metric }: PathsFrom,
     kind: 'path',
     metric,
     section,
+    build: site.place.build,
+    counted: site.search.counted,
     chain,
     grade: bare ? 'none' : graded,
     length: chainLength(chain, asked.x),

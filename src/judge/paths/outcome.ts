@@ -18,6 +18,9 @@ export interface FoundPath {
   readonly kind: 'path';
   readonly metric: Metric;
   readonly section: Section | null;
+  /** What the section is of, and how its unknowns were counted; empty where it is as it is drawn. */
+  readonly build: Build;
+  readonly counted: string;
   readonly chain: Chain;
   readonly grade: Grade;
   readonly length: number;

@@ -6,19 +6,49 @@ import type { Counted } from '#judge/fill/filling.ts';
 import type { Deciders } from '#judge/cases/deciders.ts';
 import { openFrequency } from '#judge/cases/judge-once.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
+import { unplacedParts } from '#judge/fill/unplaced.ts';
+import type { BestFigures } from './best-figures.ts';
 import type { Answer, Assumption } from './verdict.ts';
 
-export function assumptionsOf(
-  design: Design,
-  counted: readonly Counted[],
-  intervals: readonly string[],
-  deciders: Deciders,
-  pairs: readonly PairOutcome[],
-  verdictWith: (reached: ReadonlySet<number>) => Answer,
-): readonly Assumption[] {
+export interface Assumed {
+  readonly counted: readonly Counted[];
+  readonly intervals: readonly string[];
+  readonly deciders: Deciders;
+  readonly pairs: readonly PairOutcome[];
+  /** Places of the pairs that are not shown only because nothing is known of their voltage. */
+  readonly byVoltage: ReadonlySet<number>;
+  /** Places of the pairs that are not shown only because nobody knows where one part lies, by its id. */
+  readonly byPart: ReadonlyMap<string, ReadonlySet<number>>;
+  readonly figureAtBest: BestFigures;
+  /** The whole with some pairs meeting. */
+  readonly verdictWith: (reached: ReadonlySet<number>) => Answer;
+}
+
+type Bare = Omit<Assumption, 'figure'>;
+
+export const assumptionsOf = (design: Design, assumed: Assumed): readonly Assumption[] =>
+  listed(design, assumed).map((each) => ({ ...each, figure: figureOf(each, assumed) }));
+
+/** Only what decides has a figure that turns the verdict. */
+function figureOf(
+  { field, between, decides }: Bare,
+  { deciders, figureAtBest, pairs }: Assumed,
+): string | null {
+  if (!decides) return null;
+  if (field === 'workingVoltages') {
+    const pair = pairs.find((each) => each.between.every((id) => between?.includes(id)));
+    return pair ? `${Math.round(pair.stress.rms)} V` : null;
+  }
+  const figure = figureAtBest(field);
+  const alone = (deciders.reached.get(field)?.size ?? 1) > 0;
+  return figure === null || alone ? figure : `${figure}, together with the others`;
+}
+
+function listed(design: Design, assumed: Assumed): readonly Bare[] {
+  const { counted, intervals, deciders, pairs, byVoltage, byPart, verdictWith } = assumed;
   const none: ReadonlySet<number> = new Set();
   const told = counted.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
-  const unknowns = told.map(({ field, counted: words, kind }): Assumption => ({
+  const unknowns = told.map(({ field, counted: words, kind }): Bare => ({
     field,
     between: null,
     counted: words,
@@ -27,11 +57,19 @@ export function assumptionsOf(
     kind: kind === 'seldom-stated' ? 'unknown' : kind,
   }));
   return [
-    ...floors(pairs),
+    ...floors(pairs, byVoltage),
     ...unproven(design),
+    ...unplacedParts(design).map(({ id }): Bare => ({
+      field: `parts[${design.parts.findIndex((part) => part.id === id)}].touches`,
+      between: null,
+      counted: 'lying anywhere',
+      decides: (byPart.get(id)?.size ?? 0) > 0,
+      atBest: verdictWith(byPart.get(id) ?? none),
+      kind: 'unknown',
+    })),
     ...unknowns,
     ...unknownBridges(design, deciders),
-    ...openFrequencies(pairs).map(({ field, between, frequency }): Assumption => ({
+    ...openFrequencies(pairs).map(({ field, between, frequency }): Bare => ({
       field,
       between,
       counted: `as high as ${frequency / 1000} kHz`,
@@ -39,7 +77,7 @@ export function assumptionsOf(
       atBest: verdictWith(deciders.reached.get(field) ?? none),
       kind: 'unknown',
     })),
-    ...intervals.map((field): Assumption => ({
+    ...intervals.map((field): Bare => ({
       field,
       between: null,
       counted: 'at the end of its interval that is worse',
@@ -47,7 +85,7 @@ export function assumptionsOf(
       atBest: null,
       kind: 'interval',
     })),
-    ...design.defaulted.map((field): Assumption => ({
+    ...design.defaulted.map((field): Bare => ({
       field,
       between: null,
       counted: valueWords(design, field),
@@ -60,7 +98,7 @@ export function assumptionsOf(
 }
 
 /** Pollution degree 1 wants a proof as potting does. */
-const unproven = ({ surroundings }: Design): readonly Assumption[] =>
+const unproven = ({ surroundings }: Design): readonly Bare[] =>
   surroundings.pollutionDegree === 1 && surroundings.proof !== 'tested'
     ? [
         {
@@ -93,17 +131,14 @@ export function openFrequencies(pairs: readonly PairOutcome[]): readonly OpenFre
 }
 
 /** Without a stated or computed voltage the rated mains is the floor, and nothing is shown above it. */
-function floors(pairs: readonly PairOutcome[]): readonly Assumption[] {
-  return pairs
-    .filter(({ needed, stress }) => needed !== null && stress.basis === 'floor')
-    .map(({ between, stress }) => ({
-      field: 'workingVoltages',
-      between,
-      counted: floorWords(stress),
-      decides: true,
-      atBest: null,
-      kind: 'unknown',
-    }));
+function floors(pairs: readonly PairOutcome[], byVoltage: ReadonlySet<number>): readonly Bare[] {
+  return pairs.flatMap(({ between, needed, stress }, i): readonly Bare[] => {
+    if (needed === null || stress.basis !== 'floor') return [];
+    const counted = floorWords(stress);
+    // what falls short at the least voltage falls short at any
+    const decides = byVoltage.has(i);
+    return [{ field: 'workingVoltages', between, counted, decides, atBest: null, kind: 'unknown' }];
+  });
 }
 
 /** Each figure by itself: a peak may be missing beside an rms that is known. */
@@ -112,7 +147,7 @@ function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
   return `at a peak of ${Math.ceil(peak)} V, the least it can be`;
 }
 
-const unknownBridges = (design: Design, deciders: Deciders): readonly Assumption[] =>
+const unknownBridges = (design: Design, deciders: Deciders): readonly Bare[] =>
   design.bridges.flatMap(openBridgeFields).map(({ field, counted }) => ({
     field,
     between: null,
@@ -122,8 +157,8 @@ const unknownBridges = (design: Design, deciders: Deciders): readonly Assumption
     kind: 'unknown',
   }));
 
-const ratings = (design: Design): readonly Assumption[] =>
-  design.bridges.flatMap((bridge, i): readonly Assumption[] =>
+const ratings = (design: Design): readonly Bare[] =>
+  design.bridges.flatMap((bridge, i): readonly Bare[] =>
     bridge.rated === null
       ? [
           {

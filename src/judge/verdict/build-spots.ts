@@ -51,6 +51,7 @@ const placeless = (kind: 'hot' | 'overfull'): WeakSpot => ({
   between: null,
   section: 'plain',
   at: [0, 0],
+  proven: true,
   also: [],
   layers: [],
   metric: null,

@@ -56,3 +56,20 @@ export function judgedAnswers(
 
 export const lowestAnswer = (answers: readonly Answer[]): Answer =>
   answers.includes('falls-short') ? 'falls-short' : answers.includes('not-shown') ? 'not-shown' : 'meets';
+
+/** Pairs that reach what they need and are not shown for one thing alone: no voltage, or one part without a place. */
+export function heldBack(pairs: readonly PairOutcome[], answers: readonly Answer[], missing: Missing) {
+  const byVoltage = new Set<number>();
+  const byPart = new Map<string, Set<number>>();
+  pairs.forEach((pair, i) => {
+    const isOpen = answers[i] === 'not-shown' && reaches(pair.achieved, pair.needed);
+    if (!isOpen || undrawnOf(pair, missing).length > 0) return;
+    const parts = unplacedAt(pair, missing);
+    const [part, more] = parts;
+    const isFloor = pair.stress.basis === 'floor';
+    if (isFloor && part === undefined) byVoltage.add(i);
+    if (!isFloor && part !== undefined && more === undefined)
+      byPart.set(part, new Set([...(byPart.get(part) ?? []), i]));
+  });
+  return { byVoltage, byPart };
+}

@@ -11,13 +11,13 @@ import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
 import { requiredLength } from './spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
-import type { Answer, Grade, Limiting, PairStress, PairVerdict, PrintedPath, Required } from './verdict.ts';
+import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from './verdict.ts';
 
 export function printPair(
   book: Book,
   design: Design,
   worst: PairOutcome,
-  atBest: Grade,
+  best: PairOutcome,
   verdict: Answer,
   undrawn: readonly string[],
   unplaced: readonly string[],
@@ -32,7 +32,7 @@ export function printPair(
     between,
     needed: needed ?? 'functional',
     achieved,
-    achievedAtBest: atBest,
+    achievedAtBest: (needed === null ? worst : best).achieved,
     verdict,
     undrawn,
     unplaced,
@@ -40,6 +40,7 @@ export function printPair(
     required: needed === null ? null : printRequired(book, worst),
     paths,
     limiting: isJudged ? printLimiting(design, worst) : null,
+    proven: verdict === 'falls-short' && needed !== null ? printProven(design, best) : null,
     because: because('judged-pair', { needed, achieved, verdict }, [], [worst.neededBecause]),
   };
 }
@@ -152,6 +153,19 @@ function printPath(
 }
 
 const mmOrNull = (value: Nm | null): number | null => (value === null ? null : inMm(value));
+
+/** What limits the pair whatever the unknowns are. */
+function printProven(design: Design, best: PairOutcome): Proven | null {
+  const limiting = printLimiting(design, best);
+  const { holding } = best;
+  if (limiting === null || holding === null) return null;
+  const { metric, length, required, grade, because: why } = limiting;
+  if (holding.kind === 'bridge') return { bridge: holding.bridge.id, grade, because: why };
+  const [only, more] = holding.chain.pieces;
+  const entry = only?.kind === 'outside' && more === undefined ? only.entry : null;
+  if (entry === null || metric === 'bridge') return limiting;
+  return { outside: entry, what: limiting.outside, metric, length, required, grade, because: why };
+}
 
 function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
   const { holding } = pair;

@@ -8,27 +8,51 @@ import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/outcome.t
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
 import { placeOf } from './spot-kind.ts';
 import { bridgeSays, mendSays, spotSays } from './spot-words.ts';
-import type { Answer, WeakSpot } from './verdict.ts';
+import type { Answer, SpotKind, WeakSpot } from './verdict.ts';
 
 export interface JudgedPair {
-  readonly outcome: PairOutcome;
+  readonly worst: PairOutcome;
+  readonly best: PairOutcome;
   readonly verdict: Answer;
 }
 
-export function weakSpots(design: Design, pairs: readonly JudgedPair[]): readonly WeakSpot[] {
-  const spots = pairs
-    .filter(({ verdict }) => verdict !== 'meets')
-    .flatMap(({ outcome, verdict }) =>
-      outcome.failing.map((failing) =>
-        failing.kind === 'bridge'
-          ? bridgeSpot(failing, outcome, verdict)
-          : pathSpot(design, failing, outcome, verdict),
-      ),
-    );
-  return merged(design, spots).toSorted(worstFirst);
+/** Proven before assumed, what falls short before what is not shown, then worst first. */
+export const weakSpots = (design: Design, pairs: readonly JudgedPair[]): readonly WeakSpot[] =>
+  pairs.flatMap((pair) => spotsOf(design, pair)).toSorted(firstTold);
+
+/** Of a pair that falls short whatever the unknowns are, first what is so then; the rest is not shown. */
+function spotsOf(design: Design, { worst, best, verdict }: JudgedPair): readonly WeakSpot[] {
+  if (verdict === 'meets') return [];
+  const isProven = verdict === 'falls-short';
+  const proven = isProven ? merged(design, spotsIn(design, best, verdict, true)) : [];
+  const causes = new Set(proven.flatMap((spot) => placesOf(design, spot)));
+  const assumed = spotsIn(design, worst, 'not-shown', false).filter(
+    (spot) => !placesOf(design, spot).some((place) => causes.has(place)),
+  );
+  return [...proven, ...merged(design, assumed)];
 }
 
-function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): WeakSpot {
+const spotsIn = (
+  design: Design,
+  outcome: PairOutcome,
+  verdict: Answer,
+  proven: boolean,
+): readonly WeakSpot[] =>
+  outcome.failing.map((failing) => ({
+    ...(failing.kind === 'bridge'
+      ? bridgeSpot(failing, outcome, verdict)
+      : pathSpot(design, failing, outcome, verdict)),
+    proven,
+  }));
+
+function firstTold(a: WeakSpot, b: WeakSpot): number {
+  const order = (spot: WeakSpot): number => Number(!spot.proven) * 2 + Number(spot.verdict !== 'falls-short');
+  return order(a) - order(b) || worstFirst(a, b);
+}
+
+type BareSpot = Omit<WeakSpot, 'proven'>;
+
+function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): BareSpot {
   const { bridge } = found;
   return {
     kind: bridge.unsafe === null ? 'short-clearance' : 'unsafe-bridge',
@@ -49,7 +73,7 @@ function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): 
   };
 }
 
-function pathSpot(design: Design, path: FoundPath, outcome: PairOutcome, verdict: Answer): WeakSpot {
+function pathSpot(design: Design, path: FoundPath, outcome: PairOutcome, verdict: Answer): BareSpot {
   const legs = orientedLegs(design, path, outcome.between[0]);
   const place = placeOf(design, path, legs);
   const required = requiredLength(path, outcome);
@@ -110,30 +134,58 @@ function halfway(points: readonly Point[]): Point {
 const along = (from: number, to: number, share: number): number =>
   Math.round((from + (to - from) * share) * 1e6) / 1e6;
 
-/** Equal causes are one spot: the same layers at one side, on whichever section it is worst; or at the mirror place. */
+/**
+ * Places that one act would mend are one spot, on whichever section it is worst; so are mirror places that are alike.
+ */
 function merged(design: Design, spots: readonly WeakSpot[]): readonly WeakSpot[] {
   const worst = new Map<string, WeakSpot>();
   for (const spot of spots) {
-    const key = JSON.stringify([spot.kind, spot.between, spot.layers, sideOf(design, spot.at[0])]);
+    const key = actOn(design, spot);
     const known = worst.get(key);
-    if (!known || worstFirst(spot, known) < 0) worst.set(key, spot);
+    if (!known) worst.set(key, spot);
+    else worst.set(key, worstFirst(spot, known) < 0 ? together(spot, known) : together(known, spot));
   }
   const kept = new Map<string, WeakSpot>();
   for (const spot of worst.values()) {
-    const key = JSON.stringify([
-      spot.kind,
-      spot.between,
-      spot.layers,
-      spot.length,
-      spot.metric,
-      spot.achieved,
-    ]);
+    const { kind, layers, length, metric, achieved } = spot;
+    const key = JSON.stringify([kind, layers, length, metric, achieved]);
     const known = kept.get(key);
-    if (!known) kept.set(key, spot);
-    else if (known.section === spot.section) kept.set(key, { ...known, also: [...known.also, spot.at] });
+    kept.set(key, known ? together(known, spot) : spot);
   }
   return [...kept.values()];
 }
+
+/** The second place stands with the first where both lie on one section. */
+function together(first: WeakSpot, second: WeakSpot): WeakSpot {
+  if (first.section !== second.section) return first;
+  const known = [first.at, ...first.also].map(String);
+  const more = [second.at, ...second.also].filter((place) => !known.includes(String(place)));
+  return more.length === 0 ? first : { ...first, also: [...first.also, ...more] };
+}
+
+/** Tape, a sleeve, insulation between two windings mend both sides at once; a margin is widened at its own. */
+const MENDED_AT_ONCE: ReadonlySet<SpotKind> = new Set([
+  'touching',
+  'enamel-only',
+  'lead-crossing',
+  'bare-lead',
+  'lead-in-margin',
+  'uncovered-tape-edge',
+  'drifting-tape',
+  'few-plies',
+  'weak-ply',
+]);
+
+function actOn(design: Design, { kind, section, layers, at, says }: WeakSpot): string {
+  // outside the window every part and distance is mended by itself
+  if (section === 'outside') return JSON.stringify([kind, says]);
+  const side = MENDED_AT_ONCE.has(kind) ? null : sideOf(design, at[0]);
+  return JSON.stringify([kind, layers, side]);
+}
+
+/** The spot by its act at each of its places. */
+const placesOf = (design: Design, spot: WeakSpot): readonly string[] =>
+  [spot.at, ...spot.also].map((at) => actOn(design, { ...spot, at }));
 
 /** The half of a chamber that a place belongs to, counted from the left; in the middle it is neither. */
 function sideOf({ former }: Design, x: number): number {

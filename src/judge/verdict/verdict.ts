@@ -54,8 +54,24 @@ export interface PairVerdict {
   readonly paths: readonly PrintedPath[];
   /** Which of the paths decides, by its place in `paths`; null where no path is left. */
   readonly limiting: Limiting | null;
+  /** What limits it whatever the unknowns are; null unless it falls short with every unknown at its best. */
+  readonly proven: Proven | null;
   readonly because: Because;
 }
+
+/** A path, a part that bridges the pair, or a distance outside the window, by its place in the file. */
+export type Proven =
+  | Limiting
+  | { readonly bridge: string; readonly grade: Grade; readonly because: Because }
+  | {
+      readonly outside: number;
+      readonly what: readonly string[];
+      readonly metric: Metric;
+      readonly length: number | null;
+      readonly required: number | null;
+      readonly grade: Grade;
+      readonly because: Because;
+    };
 
 /** What holds the pair at its achieved grade. */
 export interface Limiting {
@@ -171,6 +187,8 @@ export interface WeakSpot {
   readonly section: string;
   /** Where the flag stands, mm. */
   readonly at: readonly [number, number];
+  /** It is there whatever the unknowns are. */
+  readonly proven: boolean;
   /** Mirror places of the same cause. */
   readonly also: readonly (readonly [number, number])[];
   /** Indices in the file's `layers`. */
@@ -217,6 +235,8 @@ export interface Assumption {
   readonly counted: string;
   /** Set alone at its best it changes a pair's verdict. */
   readonly decides: boolean;
+  /** What it would have to be for that; null where it decides nothing. */
+  readonly figure: string | null;
   /** Verdict over all with this one at its best; null where it shapes nothing. */
   readonly atBest: Answer | null;
   readonly kind: 'unknown' | 'default' | 'house-rule' | 'interval';

@@ -1,5 +1,6 @@
 // Worked sheets: how the worst pair's limiting figure was found, and at the end every figure of every pair.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Because } from '#standards/because.ts';
 import { sheetsOf } from '#words/derivation/explain-text.ts';
@@ -12,7 +13,7 @@ import { knownSign, pairSign } from './signs.ts';
 
 export function foundBlock({ judgement }: ReportParts): Markup | null {
   const [worst] = worstFirst(judgement.verdict);
-  const limiting = worst?.limiting ?? null;
+  const limiting = worst ? leadingPath(worst) : null;
   if (limiting === null || limiting.required === null) return null;
   return block(`How ${askedLength(limiting.required)} was found`, sheetTable(limiting.because));
 }

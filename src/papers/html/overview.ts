@@ -1,5 +1,6 @@
 // Many builds in one table, worst first, each opening its report; a column's head sorts by it.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
@@ -113,7 +114,7 @@ function row(file: string, report: string, design: Design, verdict: Verdict, ran
     ['', worst === undefined ? '' : pairNames(worst.between, circuitLooks(design.circuits))],
     ['', asked ? gradeSign(worst.needed) : 'nothing'],
     ['', worst === undefined ? '' : gradeSign(worst.achieved)],
-    [String(-rank.missing), worst === undefined ? '' : limitingFigure(worst.limiting)],
+    [String(-rank.missing), worst === undefined ? '' : limitingFigure(leadingPath(worst))],
     [String(used / available), `${lengthTaken(used)} of ${lengthDown(available)}`],
     ['', bookWords(verdict.rules)],
   ];

@@ -1,5 +1,6 @@
 // The table of pairs, and for each pair the weakest path by the number of plies that it punctures.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { PairVerdict, PrintedPath } from '#judge/verdict/verdict.ts';
 import { lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { limitingFigure, nameOf, worstFirst } from '#words/verdict/pair-words.ts';
@@ -25,8 +26,8 @@ function pairRow(pair: PairVerdict, { looks, theme }: ReportParts): readonly Con
     names,
     gradeSign(pair.needed),
     [gradeSign(pair.achieved), best],
-    limitingFigure(pair.limiting),
-    pair.limiting?.section ?? '',
+    limitingFigure(leadingPath(pair)),
+    leadingPath(pair)?.section ?? '',
     verdictSign(pair.verdict),
   ];
 }

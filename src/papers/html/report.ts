@@ -1,6 +1,7 @@
 // The whole report as one self-contained HTML file: drawing, figures with their clauses, what is unknown, what to test,
 // and the design file itself. Complete without the tool; the same input gives the same bytes.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { Study } from '#judge/study.ts';
 import { bookWords, capitalised, answerWords, scopeWords } from '#words/verdict/answer-words.ts';
@@ -90,7 +91,7 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
 /** The section on which the worst pair is decided. */
 function drawing({ design, judgement, theme }: ReportParts): Content {
   const [worst] = worstFirst(judgement.verdict);
-  const limiting = worst?.limiting?.section ?? 'plain';
+  const limiting = (worst && leadingPath(worst))?.section ?? 'plain';
   // a distance outside the window lies on no section
   const scene = sceneOf(design, judgement, limiting) ?? sceneOf(design, judgement, 'plain');
   if (scene === null) return null;

@@ -1,6 +1,7 @@
 // What is picked: pair, weak spot, layers, section, opened figure. One choice, seen by the drawing, the list and the schedule.
 // Spots and pairs come and go with every judgement, so they are kept by name and looked up in the newest one.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { PairVerdict, Verdict, WeakSpot } from '#state/judging/judged.ts';
 
 export type FigureName = 'needed' | 'creepage' | 'clearance' | 'through' | 'test' | 'stress';
@@ -30,7 +31,8 @@ export class Selection {
     this.spot = null;
     this.leg = null;
     this.figure = null;
-    if (pair.limiting?.section != null) this.section = pair.limiting.section;
+    const section = leadingPath(pair)?.section ?? null;
+    if (section !== null) this.section = section;
   }
 
   pickSpot(spot: WeakSpot): void {

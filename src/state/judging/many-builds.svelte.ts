@@ -1,6 +1,7 @@
 // Many design files judged one after another: one row each, the verdict itself let go so that a thousand fit in memory.
 // A bad file stays among them with its reason. Judging goes on beside the page, and one may stop.
 
+import { leadingPath } from '#words/verdict/leading-path.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
 import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';
@@ -167,7 +168,7 @@ function judgedRow(file: File, path: string, design: Design, verdict: Verdict): 
     pair: worst === undefined ? '' : pairNames(worst.between, circuitLooks(design.circuits)),
     needed: worst !== undefined && asked ? worst.needed : null,
     achieved: worst?.achieved ?? null,
-    figure: worst === undefined ? '' : limitingFigure(worst.limiting),
+    figure: worst === undefined ? '' : limitingFigure(leadingPath(worst)),
     used: verdict.fit.height.used,
     available: verdict.fit.height.available,
     book: bookWords(verdict.rules),

@@ -1,5 +1,6 @@
 // Which of many builds is worse: by the verdict, then by what the worst pair reaches, then by how much it is short.
 
+import { leadingPath } from './leading-path.ts';
 import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
 import { gradeHeight } from './grade-height.ts';
 import { worstFirst } from './pair-words.ts';
@@ -17,7 +18,7 @@ const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];
 
 export function buildRank(verdict: Verdict): BuildRank {
   const [worst] = worstFirst(verdict);
-  const limiting = worst?.limiting;
+  const limiting = worst && leadingPath(worst);
   const isShort = limiting?.length != null && limiting.required;
   return {
     answer: ORDER.indexOf(verdict.verdict),

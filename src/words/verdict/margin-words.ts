@@ -2,11 +2,13 @@
 // its flange, and where it would have to begin.
 
 import type { PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
+import { isWhatever, leadingPath } from './leading-path.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 
 /** Null where the limiting path is not of that kind. `nameOf` gives the circuit's name. */
 export function marginSentence(pair: PairVerdict, nameOf: (circuit: string) => string): string | null {
-  const { limiting, between } = pair;
+  const { between } = pair;
+  const limiting = leadingPath(pair);
   if (pair.verdict !== 'falls-short' || !limiting?.length || limiting.required === null) return null;
   if (limiting.plies > 0 || limiting.over.length > 0) return null;
   const { legs } = limiting;
@@ -23,9 +25,14 @@ export function marginSentence(pair: PairVerdict, nameOf: (circuit: string) => s
   const winding = `The ${inSentence(nameOf(circuit))} winding`;
   return (
     `${winding} begins ${lengthDown(leg.length)} mm from the ${side} flange; it would have to begin at ` +
-    `${lengthUp(wanted)}. ${capitalised(pair.achieved)} insulation stands there; ${pair.needed} is asked.`
+    `${lengthUp(wanted)}. ${stands(pair, limiting.grade)}; ${pair.needed} is asked.`
   );
 }
+
+const stands = (pair: PairVerdict, grade: string): string =>
+  isWhatever(pair)
+    ? `Whatever the unknowns are, at most ${grade} insulation stands there`
+    : `${capitalised(pair.achieved)} insulation stands there`;
 
 const isAlongMargin = ({ says, length }: PathLeg): boolean => says.endsWith('along the margin') && length > 0;
 

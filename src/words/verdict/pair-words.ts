@@ -1,5 +1,6 @@
 // A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
 
+import { isWhatever, leadingPath } from './leading-path.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
@@ -38,12 +39,15 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
   if (pair.required === null) return `Between ${a} and ${b} nothing is asked.`;
   if (isUndrawn(pair)) return undrawnWords(pair, looks);
   const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
-  const why = limitingWords(pair.limiting);
+  const leading = leadingPath(pair);
+  const why = limitingWords(leading);
   switch (pair.verdict) {
     case 'meets':
       return `${asked} and ${pair.achieved} is reached${why}.`;
     case 'falls-short':
-      return `${asked}, ${pair.achieved} is reached${why}.`;
+      return isWhatever(pair)
+        ? `${asked}; whatever the unknowns are, at most ${leading?.grade ?? pair.achieved} is reached${why}.`
+        : `${asked}, ${pair.achieved} is reached${why}.`;
     case 'not-shown':
       return reaches(pair.achieved, pair.needed)
         ? `${asked} and ${pair.achieved} is reached${why}. ${openWords(pair)}`
@@ -135,8 +139,19 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
     const all = `${asked === 2 ? 'Both' : `All ${asked}`} pairs that ask for insulation have it.`;
     return `${asked > 1 ? all : pairSentence(worst, looks)}${coreWords(verdict)}`;
   }
-  return marginSentence(worst, (id) => nameOf(id, looks)) ?? pairSentence(worst, looks);
+  const sentence = marginSentence(worst, (id) => nameOf(id, looks)) ?? pairSentence(worst, looks);
+  return `${sentence}${besides(verdict, worst)}`;
 }
+
+/** What one figure does not mend: the other spots of the pair, each by what would mend it. */
+function besides({ weakSpots }: Verdict, { between, verdict }: PairVerdict): string {
+  if (verdict !== 'falls-short') return '';
+  const [first, ...others] = weakSpots.filter((spot) => spot.between?.join() === between.join());
+  const mends = new Set(others.map(({ mend }) => mend).filter((mend) => mend !== '' && mend !== first?.mend));
+  return mends.size === 0 ? '' : ` That alone will not do: ${[...mends].map(lowered).join(' ')}`;
+}
+
+const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 /** A laboratory that counts the core with the mains may find otherwise. */
 export const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>

@@ -1,6 +1,7 @@
 // A whole verdict as lines of plain text, as the command line prints it.
 
 import type { Design } from '#model/design.ts';
+import { leadingPath } from './leading-path.ts';
 import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import { CAUTION, answerWords, bookWords, capitalised, scopeWords, spotWords } from './answer-words.ts';
 import { countedWords } from './assumption-words.ts';
@@ -47,7 +48,7 @@ export function verdictLine(file: string, design: Design, verdict: Verdict): str
   const why =
     worst === undefined
       ? ''
-      : `; ${[pairLine(worst, looks), limitingFigure(worst.limiting)].filter(Boolean).join(', ')}`;
+      : `; ${[pairLine(worst, looks), limitingFigure(leadingPath(worst))].filter(Boolean).join(', ')}`;
   return printable(`${answerWords(verdict.verdict).padEnd(11)}  ${file}  ${verdict.title}${why}`);
 }
 
@@ -62,9 +63,10 @@ const section = (title: string, lines: readonly string[]): readonly string[] =>
 
 function pairBlock(pair: PairVerdict, looks: readonly CircuitLook[]): readonly string[] {
   const line = pairLine(pair, looks);
-  if (pair.required === null || pair.limiting === null) return [line];
-  const { section: where, legs } = pair.limiting;
-  const figure = [limitingFigure(pair.limiting), where ?? ''].filter((part) => part !== '').join(', ');
+  const leading = leadingPath(pair);
+  if (pair.required === null || leading === null) return [line];
+  const { section: where, legs } = leading;
+  const figure = [limitingFigure(leading), where ?? ''].filter((part) => part !== '').join(', ');
   return [line, `  ${figure}`, ...(legs.length === 0 ? [] : [`  ${pathSentence(legs)}`])];
 }
 
@@ -84,10 +86,12 @@ function spotLine(spot: WeakSpot, number: number, looks: readonly CircuitLook[])
 }
 
 function assumptionLine(assumption: Assumption, looks: readonly CircuitLook[]): string {
-  const { field, between, decides, atBest, kind } = assumption;
+  const { field, between, decides, figure, atBest, kind } = assumption;
   const sign = kind === 'unknown' ? '? ' : '';
   const pair = between === null ? '' : ` (${pairNames(between, looks)})`;
-  const effect = decides ? `; decides a pair${wholeAtBest(atBest)}` : '';
+  const effect = decides
+    ? `; decides a pair${figure === null ? '' : ` (${figure}: meets)`}${wholeAtBest(atBest)}`
+    : '';
   return `${sign}${field}${pair}: ${countedWords(assumption)}${effect}`;
 }
 

@@ -7,6 +7,7 @@ const unknown = (field: string, decides: boolean, atBest: Assumption['atBest']):
   between: null,
   counted: 'the worst',
   decides,
+  figure: null,
   atBest,
   kind: 'unknown',
 });

@@ -9,6 +9,7 @@ const voltage = {
   field: 'workingVoltages',
   between,
   counted: 'at the floor, 240 V rms',
+  figure: null,
   kind: 'unknown' as const,
 };
 
@@ -24,6 +25,7 @@ describe('assumption words', () => {
       field: 'layers[0].margins.left.width',
       between: null,
       counted: 'at the end of its interval that is worse',
+      figure: null,
       kind: 'interval' as const,
     };
     expect(assumedField(design, margin)).toBe('left margin, layer 1');
