@@ -63,7 +63,7 @@ describe.skipIf(!hasBrowser())('starts', () => {
     await page.locator('textarea').fill(JSON.stringify(design));
     await page.getByRole('button', { name: 'Open the text' }).click();
     await page.getByRole('heading', { name: 'To be put right' }).waitFor();
-    await page.getByLabel('former.height').fill('4.2 mm');
+    await page.getByLabel('former.height', { exact: true }).fill('4.2 mm');
     await page.keyboard.press('Enter');
     await expect.poll(() => verdictOf(page)).toContain('Falls short');
   });

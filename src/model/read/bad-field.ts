@@ -4,8 +4,11 @@ import type { BadInput } from './bad-input.ts';
 import { fieldPath } from '#model/field-path.ts';
 
 const LONGEST = 120;
+/** Where every id of a long list would do, its beginning tells which ones are meant. */
+const LONGEST_EXPECTED = 300;
 
-export function badField(keys: readonly PropertyKey[], found: unknown, expected: string): BadInput {
+export function badField(keys: readonly PropertyKey[], found: unknown, wanted: string): BadInput {
+  const expected = shorten(wanted, LONGEST_EXPECTED);
   const field = shorten(fieldPath(keys));
   const shown = shownAs(found);
   const where = field === '' ? 'the file' : field;
@@ -20,12 +23,13 @@ export function badField(keys: readonly PropertyKey[], found: unknown, expected:
 function shownAs(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'string')
-    return shorten(JSON.stringify(value.slice(0, LONGEST)), value.length > LONGEST);
+    return shorten(JSON.stringify(value.slice(0, LONGEST)), LONGEST, value.length > LONGEST);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null)
     return shorten(`an object with the fields ${Object.keys(value).slice(0, 12).join(', ')}`);
   return value === Infinity || value === -Infinity ? 'a number too large to hold' : shorten(String(value));
 }
 
-const shorten = (text: string, always = false): string =>
-  text.length > LONGEST || always ? `${text.slice(0, LONGEST - 1)}…` : text;
+/** `isCut`: something is missing at its end already. */
+const shorten = (text: string, longest = LONGEST, isCut = false): string =>
+  text.length > longest || isCut ? `${text.slice(0, longest - 1)}…` : text;

@@ -57,9 +57,13 @@ function interval<D extends DimensionName>(
   if (half.kind === 'bad')
     return fault(['plusMinus'], `a half-width such as "${dimension(field.dimension).example}"; ${half.why}`);
   if (!inRange(value.value, field)) return fault(valuePath, expectedOf(field));
+  if (isTooSmall(value.value, field)) return fault(valuePath, `${expectedOf(field)}; ${leastOf(field)}`);
   if (half.value < 0) return fault(['plusMinus'], 'a half-width of 0 or more');
   if (!inRange(value.value - half.value, field) || !inRange(value.value + half.value, field))
     return fault(['plusMinus'], `a half-width not above the value, both ends being ${expectedOf(field)}`);
+  if (isTooSmall(half.value, field)) return fault(['plusMinus'], `a half-width; ${leastOf(field)}`);
+  if (isTooSmall(value.value - half.value, field))
+    return fault(['plusMinus'], `a half-width that leaves more, or nothing; ${leastOf(field)}`);
   return {
     kind: 'known',
     value: value.value as Quantity<string> as QuantityOf[D],
@@ -79,5 +83,13 @@ function inRange(value: number, field: QuantityField): boolean {
   const { from, to } = dimension(field.dimension);
   return value >= from && value <= to && !(field.aboveZero && value <= 0);
 }
+
+/** Not 0, and yet less than any build has. */
+function isTooSmall(value: number, field: QuantityField): boolean {
+  return value !== 0 && Math.abs(value) < dimension(field.dimension).least;
+}
+
+const leastOf = (field: QuantityField): string =>
+  `what is not 0 is at least ${dimension(field.dimension).leastWords}`;
 
 const fault = (path: readonly string[], expected: string): FieldFault => ({ kind: 'fault', path, expected });

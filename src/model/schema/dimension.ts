@@ -45,6 +45,9 @@ export interface Dimension {
   readonly from: number;
   readonly to: number;
   readonly range: string;
+  /** What is not 0 is at least so much, in words too: less is no figure of any build, and would only burst a quotient. */
+  readonly least: number;
+  readonly leastWords: string;
   readonly example: string;
   /** Values are whole numbers of `base`. */
   readonly whole: boolean;
@@ -57,7 +60,16 @@ const volts = (...suffixes: readonly string[]): ReadonlyMap<string, string> =>
     ['', ...suffixes].flatMap((suffix) => ['V', 'kV', 'mV'].map((unit) => [unit + suffix, unit] as const)),
   );
 
-const VOLTS = { own: 'V', base: 'V', from: 0, to: 100_000, range: '0 to 100 kV', whole: false };
+const VOLTS = {
+  own: 'V',
+  base: 'V',
+  from: 0,
+  to: 100_000,
+  range: '0 to 100 kV',
+  least: 1e-6,
+  leastWords: '0.001 mV',
+  whole: false,
+};
 
 const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
   length: {
@@ -72,6 +84,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 1e9,
     range: '0 to 1 m',
+    least: 1,
+    leastWords: '1 nm',
     example: '3 mm',
     whole: true,
   },
@@ -83,6 +97,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 10_000,
     range: '0 to 10 000 m',
+    least: 0.001,
+    leastWords: '1 mm',
     example: '2000 m',
     whole: false,
   },
@@ -94,6 +110,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: -50,
     to: 400,
     range: '-50 to 400 degC',
+    least: 0,
+    leastWords: '0 degC',
     example: '105 degC',
     whole: false,
   },
@@ -108,6 +126,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 10e6,
     range: '0 to 10 MHz',
+    least: 0.1,
+    leastWords: '0.1 Hz',
     example: '65 kHz',
     whole: false,
   },
@@ -119,6 +139,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 1e-6,
     range: '0 to 1 uF',
+    least: 1e-15,
+    leastWords: '0.001 pF',
     example: '2.2 nF',
     whole: false,
   },
@@ -130,6 +152,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 0.1,
     range: '0 to 0.1 F',
+    least: 1e-9,
+    leastWords: '1 nF',
     example: '33 uF',
     whole: false,
   },
@@ -141,6 +165,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 1e12,
     range: '0 to 1 000 000 Mohm',
+    least: 0.001,
+    leastWords: '0.001 ohm',
     example: '4.7 Mohm',
     whole: false,
   },
@@ -152,6 +178,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 10_000,
     range: '0 to 10 kW',
+    least: 0.001,
+    leastWords: '1 mW',
     example: '15 W',
     whole: false,
   },
@@ -163,6 +191,8 @@ const ALL: { readonly [D in DimensionName]: Omit<Dimension, 'name'> } = {
     from: 0,
     to: 1,
     range: '0 to 1 s',
+    least: 1e-9,
+    leastWords: '0.001 us',
     example: '3 ms',
     whole: false,
   },

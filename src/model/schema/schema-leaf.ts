@@ -89,10 +89,17 @@ export const text = (longest: number) => {
   return z.string({ error }).max(longest, { error });
 };
 
+/** Less is no figure of any build, and would only burst a quotient. */
+const LEAST_SHARE = 1e-6;
+
 /** A part of a whole, also as a text in percent. */
 export const share = (highest: number, example: string) => {
-  const error = `a number from 0 to ${highest}, ${example}`;
-  const part = z.number({ error }).min(0, { error }).max(highest, { error });
+  const error = `a number from 0 to ${highest}, ${example}; what is not 0 is at least ${LEAST_SHARE}`;
+  const part = z
+    .number({ error })
+    .min(0, { error })
+    .max(highest, { error })
+    .refine((found) => found === 0 || found >= LEAST_SHARE, { error });
   const percent = z.string().regex(/^\s*\d{1,3}(?:\.\d{1,6})?\s*%\s*$/);
   return z.union([part, percent.transform((text) => Number.parseFloat(text) / 100).pipe(part)], { error });
 };

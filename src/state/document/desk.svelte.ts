@@ -12,8 +12,9 @@ import { lessonOf, Walk } from '#state/begin/lessons.svelte.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import type { Threads } from '#state/judging/threads.ts';
 import { ManyBuilds } from '#state/judging/many-builds.svelte.ts';
-import { openable, type Openable } from '#state/storage/openable.ts';
+import { openable, openableJson, type Openable } from '#state/storage/openable.ts';
 import type { Pages } from './pages.svelte.ts';
+import { Repair } from './repair.svelte.ts';
 import { PhotoDesk } from '#state/photo/photo-desk.svelte.ts';
 import { withoutPictures } from '#state/photo/photo-record.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from '#state/storage/share-link.ts';
@@ -31,6 +32,8 @@ export class Desk {
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
   walk: Walk | null = $state(null);
+  /** The build that is being put right before it can lie on the sheet. */
+  repair: Repair | null = $state.raw(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
 
   constructor(bench: Bench, keeper: Keeper, pages: Pages, threads: Threads) {
@@ -42,7 +45,11 @@ export class Desk {
     this.photos = new PhotoDesk(bench.editor);
   }
 
-  async layOut(doc: DesignFile, kept: KeptBuild | null = null, keepAtOnce = false): Promise<void> {
+  async layOut(
+    doc: DesignFile,
+    kept: Pick<KeptBuild, 'id' | 'version'> | null = null,
+    keepAtOnce = false,
+  ): Promise<void> {
     await this.keeper.open(doc, kept, keepAtOnce);
     this.refusal = null;
     this.hideLink();
@@ -54,6 +61,32 @@ export class Desk {
     void editor.judgedSoon().then((judged) => {
       if (judged?.doc === doc && selection.isAtStart) selection.startAt(judged.judgement.verdict);
     });
+  }
+
+  /** What this browser kept may have been damaged since: it passes the same reading as a file. */
+  async openKept(kept: KeptBuild): Promise<void> {
+    const found = openableJson(kept.doc);
+    if (found.kind === 'build') await this.layOut(found.doc, kept);
+    else this.#refuse(found, kept);
+  }
+
+  /** Lays the build on the sheet that has been put right. */
+  async layRepaired(): Promise<void> {
+    const { repair } = this;
+    if (repair?.doc == null) return;
+    const { doc, kept } = repair;
+    this.#endRepair();
+    await this.layOut(doc, kept, true);
+  }
+
+  putRepairAway(): void {
+    this.#endRepair();
+    this.pages.go('open');
+  }
+
+  #endRepair(): void {
+    this.repair = null;
+    Repair.forget();
   }
 
   async openDemo(demo: Demo): Promise<void> {
@@ -130,9 +163,15 @@ export class Desk {
   }
 
   async #take(found: Openable): Promise<void> {
-    if (found.kind === 'build') return this.layOut(found.doc, null, true);
-    this.refusal = found.says;
-    this.pages.go('open');
+    if (found.kind === 'build') await this.layOut(found.doc, null, true);
+    else this.#refuse(found, null);
+  }
+
+  /** With faults it is put right first; what is no design file is refused. */
+  #refuse(found: Exclude<Openable, { readonly kind: 'build' }>, kept: KeptBuild | null): void {
+    this.refusal = found.kind === 'refused' ? found.says : null;
+    if (found.kind === 'faulty') this.repair = new Repair(found.json, kept);
+    this.pages.go(found.kind === 'faulty' ? 'repair' : 'open');
   }
 }
 

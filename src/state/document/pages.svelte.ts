@@ -7,6 +7,7 @@ const NAMES = [
   'design',
   'learn',
   'open',
+  'repair',
   'stress',
   'report',
   'photographs',

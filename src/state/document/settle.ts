@@ -5,7 +5,9 @@ import { demos } from '#state/begin/demos.ts';
 import type { Desk } from './desk.svelte.ts';
 import { keepSteps, keptSteps } from '#state/storage/kept-steps.ts';
 import { rememberedSheet } from '#state/storage/last-sheet.ts';
+import { isSheetSafe } from '#state/storage/openable.ts';
 import type { PageName } from './pages.svelte.ts';
+import { Repair } from './repair.svelte.ts';
 
 /** Returns what stops watching. */
 export function settle(desk: Desk, store: BuildStore): () => void {
@@ -40,6 +42,7 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   await desk.keeper.refresh();
   if (await desk.openAddress()) return;
   const page = desk.pages.current;
+  if (page === 'repair') desk.repair ??= Repair.left();
   if (!OVER_BUILD.includes(page)) return;
   const id = rememberedSheet();
   const demo = demos.find((each) => `demo:${each.id}` === id);
@@ -48,6 +51,8 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
     await desk.openDemo(demo);
     resumeLeft(desk, `demo:${demo.id}`, 0);
   } else if (build !== null) {
+    // a wrong entry that stood on the sheet stands there again
+    if (!isSheetSafe(build.doc)) return desk.openKept(build);
     await desk.layOut(build.doc, build);
     resumeLeft(desk, build.id, build.saved);
   }

@@ -138,7 +138,8 @@ type ReadBuild =
 
 async function readBuild(file: File): Promise<ReadBuild> {
   const found = await readFile(file);
-  if (found.kind === 'refused') return { kind: 'bad', says: found.says };
+  if (found.kind !== 'build')
+    return { kind: 'bad', says: found.kind === 'refused' ? found.says : (found.faults[0]?.says ?? '') };
   const read = readDesign(found.doc, knownIds);
   if (read.kind === 'bad') return { kind: 'bad', says: read.faults[0]?.says ?? 'cannot be read' };
   return { kind: 'design', design: read.design, text: designText(found.doc) };

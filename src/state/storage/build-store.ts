@@ -2,12 +2,12 @@
 // each other unseen. Where storage is blocked or full the answer says so; nothing here throws at the page.
 
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { DesignFile } from '#model/schema/schema.ts';
 
 export interface KeptBuild {
   readonly id: string;
   readonly title: string;
-  readonly doc: DesignFile;
+  /** As it was kept: it may have been damaged since, and is read anew when it is opened. */
+  readonly doc: unknown;
   /** Grows by one with every write. */
   readonly version: number;
   /** Milliseconds of the epoch. */
@@ -26,6 +26,19 @@ export type KeepAnswer =
 
 const NAME = 'layerwright';
 
+/** Null for what has no name to find it by; whatever else is damaged is put right as far as the list goes. */
+function checked(found: Partial<KeptBuild> | undefined): KeptBuild | null {
+  if (typeof found !== 'object' || found === null || typeof found.id !== 'string') return null;
+  const { id, title, doc, version, saved } = found;
+  return {
+    id,
+    title: typeof title === 'string' ? title : '',
+    doc,
+    version: Number.isSafeInteger(version) ? Number(version) : 0,
+    saved: Number.isFinite(saved) ? Number(saved) : 0,
+  };
+}
+
 export class BuildStore {
   #db: Promise<IDBPDatabase<Shelf>> | null = null;
 
@@ -33,7 +46,7 @@ export class BuildStore {
   async recent(): Promise<readonly KeptBuild[]> {
     try {
       const found = await (await this.#open()).getAllFromIndex('builds', 'saved');
-      return found.reverse();
+      return found.reverse().flatMap((build) => checked(build) ?? []);
     } catch {
       return [];
     }
@@ -41,7 +54,7 @@ export class BuildStore {
 
   async find(id: string): Promise<KeptBuild | null> {
     try {
-      return (await (await this.#open()).get('builds', id)) ?? null;
+      return checked(await (await this.#open()).get('builds', id));
     } catch {
       return null;
     }

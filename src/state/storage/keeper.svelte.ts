@@ -3,6 +3,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { BuildStore, KeptBuild } from './build-store.ts';
+import { isSheetSafe } from './openable.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
 
 export type Keeping =
@@ -120,6 +121,10 @@ export class Keeper {
   async takeOther(): Promise<void> {
     const other = this.#id === null ? null : await this.#world.store.find(this.#id);
     if (other === null) return;
+    if (!isSheetSafe(other.doc)) {
+      this.status = { kind: 'blocked', says: 'what the other tab kept is damaged' };
+      return;
+    }
     this.#version = other.version;
     this.#editor.change(other.doc, 'take the state of the other tab');
     this.#keptRevision = this.#editor.revision;

@@ -1,6 +1,7 @@
 // The build on this tab's sheet as it was left, with the steps back and forward, as many as the tab's storage takes: written
 // at the last moment, when nothing that must be waited for would still be done.
 
+import { isSheetSafe } from './openable.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { History, HistoryStep } from '#state/document/editor.svelte.ts';
 
@@ -35,7 +36,7 @@ export function keepSteps(id: string | null, doc: DesignFile, { past, future }: 
 export function keptSteps(id: string): LeftBuild | null {
   try {
     const kept = JSON.parse(sessionStorage.getItem(KEY) ?? 'null') as Partial<Kept> | null;
-    if (kept?.id !== id || typeof kept.left !== 'number' || !isRecord(kept.doc)) return null;
+    if (kept?.id !== id || typeof kept.left !== 'number' || !isSheetSafe(kept.doc)) return null;
     return { left: kept.left, doc: kept.doc, past: stepsOf(kept.past), future: stepsOf(kept.future) };
   } catch {
     return null;
@@ -68,10 +69,11 @@ function written(
 
 function stepsOf(found: unknown): readonly HistoryStep[] {
   if (!Array.isArray(found)) return [];
-  return found.filter(
-    (step): step is HistoryStep =>
-      isRecord(step) && typeof step['says'] === 'string' && isRecord(step['doc']),
-  );
+  const isStep = (step: unknown): step is HistoryStep =>
+    isRecord(step) && typeof step['says'] === 'string' && isSheetSafe(step['doc']);
+  // a damaged step cannot be gone back to, nor what lies behind it
+  const damaged = found.findIndex((step) => !isStep(step));
+  return found.slice(0, damaged === -1 ? found.length : damaged) as readonly HistoryStep[];
 }
 
 const isRecord = (found: unknown): found is Readonly<Record<string, unknown>> =>

@@ -1,22 +1,33 @@
-// Whether a text from outside (a file, a paste, a link) can be laid on the sheet. A build with a wrong entry can: the
-// entry stays in view with its reason. One whose bones are missing cannot, and is refused in a sentence.
+// Whether a text from outside (a file, a paste, a link) or what this browser kept can be laid on the sheet. It passes the same
+// reading as on the command line: with faults it is put right first. What is no design file at all is refused in a sentence.
 
+import type { BadInput } from '#model/read/bad-input.ts';
 import { hostileFaults } from '#model/read/hostile-faults.ts';
+import { readDesign, type ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 
 export type Openable =
-  { readonly kind: 'build'; readonly doc: DesignFile } | { readonly kind: 'refused'; readonly says: string };
+  | { readonly kind: 'build'; readonly doc: DesignFile }
+  | { readonly kind: 'faulty'; readonly json: unknown; readonly faults: readonly BadInput[] }
+  | { readonly kind: 'refused'; readonly says: string };
 
 export function openable(text: string): Openable {
   const read = readDesignText(text, knownIds);
-  const json = parsed(text);
+  return opened(parsed(text), read);
+}
+
+/** What was kept as JSON; it may have been damaged since. */
+export const openableJson = (json: unknown): Openable => opened(json, readDesign(json, knownIds));
+
+function opened(json: unknown, read: ReadDesign): Openable {
   if (read.kind === 'design') return { kind: 'build', doc: json as DesignFile };
-  const [first] = read.faults;
-  const says = first === undefined ? 'This is no design file.' : `This is no design file: ${first.says}`;
-  if (json === null || hostileFaults(json).length > 0 || !hasBones(json)) return { kind: 'refused', says };
-  return { kind: 'build', doc: json as DesignFile };
+  const { faults } = read;
+  const says = `This is no design file: ${faults[0]?.says ?? 'it cannot be read.'}`;
+  const isMeant = isRecord(json) && /^layerwright-design\//.test(String(json.format));
+  if (!isMeant || hostileFaults(json).length > 0) return { kind: 'refused', says };
+  return { kind: 'faulty', json, faults };
 }
 
 /** Null for what is too large or no JSON. */
@@ -29,8 +40,20 @@ function parsed(text: string): unknown {
   }
 }
 
+/** Whether the sheet can show it though it has faults: what it walks through is there, and every id stands once. */
+export function isSheetSafe(json: unknown): json is DesignFile {
+  if (!hasBones(json)) return false;
+  const named = ['circuits', 'windings', 'parts', 'bridges', 'evidence'] as const;
+  return named.every((list) => areDistinct((json[list] ?? []) as readonly Record<string, unknown>[]));
+}
+
+function areDistinct(entries: readonly Record<string, unknown>[]): boolean {
+  const ids = entries.map(({ id }) => id);
+  return ids.every((id) => typeof id === 'string') && new Set(ids).size === ids.length;
+}
+
 /** What the page walks through without asking: lists of records, and the records that hold fields. */
-export function hasBones(json: unknown): boolean {
+function hasBones(json: unknown): json is Record<string, unknown> {
   if (!isRecord(json) || typeof json.format !== 'string') return false;
   const lists = [json.circuits, json.windings, json.layers];
   const optional = [json.workingVoltages, json.outside, json.bridges, json.parts, json.evidence];
@@ -57,4 +80,6 @@ const isRecords = (value: unknown): value is Record<string, unknown>[] =>
 
 const isBetween = (list: unknown): boolean =>
   list === undefined ||
-  (list as readonly Record<string, unknown>[]).every(({ between }) => Array.isArray(between));
+  (list as readonly Record<string, unknown>[]).every(
+    ({ between }) => Array.isArray(between) && between.every((id) => typeof id === 'string'),
+  );

@@ -55,4 +55,20 @@ describe('quantityField', () => {
   it.each([null, true, [], {}, NaN, Infinity, undefined])('should refuse %s', (input) => {
     expect(quantityField(input, LENGTH).kind).toBe('fault');
   });
+
+  it('should refuse what is neither nothing nor as much as any build has', () => {
+    const field = { dimension: 'frequency', aboveZero: false, mayBeUnknown: false } as const;
+    for (const [input, path] of [
+      ['1e-308 Hz', []],
+      [{ value: '50 Hz', plusMinus: '1e-9 Hz' }, ['plusMinus']],
+      [{ value: '50 Hz', plusMinus: '49.95 Hz' }, ['plusMinus']],
+    ] as const)
+      expect(quantityField(input, field)).toMatchObject({
+        kind: 'fault',
+        expected: expect.stringContaining('what is not 0 is at least 0.1 Hz'),
+        path,
+      });
+    for (const input of ['0 Hz', '0.1 Hz', { value: '50 Hz', plusMinus: '50 Hz' }])
+      expect(quantityField(input, field).kind).toBe('known');
+  });
 });

@@ -77,7 +77,7 @@ describe('photographs in a build', () => {
     const doc = withDistance(withPhoto(SCALE), 300);
     const sent = record.sendTo(doc, record.measurementsOf(doc)[0]!, 'former.height');
     const opened = openable(designText(sent));
-    if (opened.kind !== 'build') throw new Error(opened.says);
+    if (opened.kind !== 'build') throw new Error(opened.kind);
     expect(record.photosOf(opened.doc)).toEqual(record.photosOf(sent));
     expect(record.measurementsOf(opened.doc)).toEqual(record.measurementsOf(sent));
   });

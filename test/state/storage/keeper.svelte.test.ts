@@ -72,7 +72,7 @@ describe('Keeper', () => {
     await keeper.flush();
     await keeper.open(titled('second'), null, true);
     expect(titles(keeper.recent ?? [])).toEqual(['second', 'first']);
-    await keeper.open(keeper.recent![1]!.doc, keeper.recent![1]!);
+    await keeper.open(keeper.recent![1]!.doc as DesignFile, keeper.recent![1]!);
     retitle(editor, 'first again');
     await keeper.flush();
     expect(titles(keeper.recent ?? [])).toEqual(['first again', 'second']);
@@ -113,13 +113,13 @@ describe('Keeper', () => {
       expect(keeper.wouldLose).toBe(true);
 
       const opened = keeper.recent![0]!;
-      await keeper.open(opened.doc, opened);
+      await keeper.open(opened.doc as DesignFile, opened);
       expect(editor.doc.title).toBe('mine');
       await keeper.open(titled('yet another'), null);
       expect(titles(keeper.recent ?? [])).toEqual(['mine']);
 
       shelf.refusal = null;
-      await keeper.open(opened.doc, opened);
+      await keeper.open(opened.doc as DesignFile, opened);
       expect(titles(shelf.builds.values())).toEqual(['mine']);
       expect(keeper.wouldLose).toBe(false);
     });
