@@ -45,8 +45,9 @@ export class BuildStore {
   /** Newest first. */
   async recent(): Promise<readonly KeptBuild[]> {
     try {
-      const found = await (await this.#open()).getAllFromIndex('builds', 'saved');
-      return found.reverse().flatMap((build) => checked(build) ?? []);
+      // not by the index, which leaves out what has no date
+      const found = await (await this.#open()).getAll('builds');
+      return found.flatMap((build) => checked(build) ?? []).sort((a, b) => b.saved - a.saved);
     } catch {
       return [];
     }
