@@ -55,9 +55,31 @@ const put = (holder: Node, key: string | number, value: unknown): void => {
 
 type Change = (json: unknown, random: Random) => void;
 
+const FIGURES = [0, 1e-9, 1e-6, 0.0001, 0.001, 0.02, 0.06, 0.4, 1, 2, 3, 5, 12, 50, 230, 999.999, 5e4];
+const COUNTS = [0, 1, 2, 3, 4, 9, 15, 16, 63, 64, 399, 400, 500, 19_999, 20_000];
+
+/** Another one of its kind, which may well be read: the same unit, another count, or what stands under the same key elsewhere. */
+function another(value: unknown, key: string | number, json: unknown, random: Random): unknown {
+  const [, unit] = (typeof value === 'string' && /^[-\d.]+(\s*[A-Za-z%°]+)$/.exec(value)) || [];
+  if (unit !== undefined) {
+    const text = `${random.pick(FIGURES)}${unit}`;
+    return random.below(5) > 0 ? text : { value: text, plusMinus: `${random.pick(FIGURES)}${unit}` };
+  }
+  if (typeof value === 'number') return random.pick(COUNTS);
+  if (typeof value === 'boolean') return !value;
+  const alike = places(json).filter((place) => place.key === key);
+  const { holder } = random.pick(alike);
+  return random.below(4) === 0 ? 'unknown' : structuredClone(at(holder, key));
+}
+
 const CHANGES: readonly Change[] = [
-  // another value, three times as likely
-  ...Array.from({ length: 3 }, (): Change => (json, random) => {
+  // another value of its kind, most often
+  ...Array.from({ length: 14 }, (): Change => (json, random) => {
+    const { holder, key } = random.pick(places(json));
+    put(holder, key, another(at(holder, key), key, json, random));
+  }),
+  // any value
+  ...Array.from({ length: 2 }, (): Change => (json, random) => {
     const { holder, key } = random.pick(places(json));
     put(holder, key, structuredClone(random.pick(VALUES)));
   }),
@@ -92,7 +114,7 @@ const CHANGES: readonly Change[] = [
   (json, random) => {
     const { holder } = random.pick(places(json).filter(({ holder }) => !Array.isArray(holder)));
     let deep: unknown = 1;
-    for (let k = random.pick([0, 0, 40, 2000]); k > 0; k--) deep = k % 2 ? [deep] : { a: deep };
+    for (let k = random.pick([0, 0, 40, 300]); k > 0; k--) deep = k % 2 ? [deep] : { a: deep };
     put(holder, random.pick(['extra', 'notes', 'a b', '"']), deep);
   },
 ];

@@ -39,12 +39,7 @@ describe('share link', () => {
   });
 
   it('should refuse what is no build', async () => {
-    for (const odd of [
-      { a: 1 },
-      [],
-      'text',
-      { ...firstBuild, format: 'another/1' },
-    ])
+    for (const odd of [{ a: 1 }, [], 'text', { ...firstBuild, format: 'another/1' }])
       expect(await readFragment(await shareFragment(odd as unknown as typeof firstBuild))).toMatchObject({
         kind: 'refused',
       });
