@@ -5,7 +5,7 @@
 import type { CircleMark, Mark, Point, WordsMark } from '#drawing/marks/mark.ts';
 import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
-import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { flagPlaces } from '#drawing/scene/flag-places.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
@@ -38,6 +38,7 @@ export function dxfOf(scene: Scene): string {
   };
   const marks = [
     ...groundMarks(scene, paper, true),
+    ...otherPathMarks(scene, paper),
     ...pathAndFlagMarks(scene, paper, flags, { told: ALL_STRONG, picked: null }),
     title,
   ];

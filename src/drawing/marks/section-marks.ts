@@ -23,7 +23,11 @@ export function groundMarks(scene: Scene, paper: Paper, isNumbered: boolean): re
   ];
 }
 
-/** The paths with their figure, and the flags. */
+/** The limiting paths of the other pairs. */
+export const otherPathMarks = ({ otherPaths }: Scene, paper: Paper): readonly Mark[] =>
+  otherPaths.flatMap((other) => thinPathMarks(other, paper));
+
+/** The path with its figure, and the flags. */
 export function pathAndFlagMarks(
   scene: Scene,
   paper: Paper,
@@ -32,7 +36,6 @@ export function pathAndFlagMarks(
 ): readonly Mark[] {
   const { path } = scene;
   return [
-    ...scene.otherPaths.flatMap((other) => thinPathMarks(other, paper)),
     ...(path === null ? [] : pathMarks(path, paper, shown.told)),
     ...flagMarks(flags, paper.theme, shown.picked),
     ...(path === null ? [] : figureMarks(path, scene, paper, flags.map(flagBody))),

@@ -6,7 +6,7 @@ import type { Scene } from '#drawing/scene/scene.ts';
 import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
-import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { escapeText } from '#words/text/escape-text.ts';
 import { element, type Attributes } from './svg-element.ts';
 import { svgMarks } from './svg-marks.ts';
@@ -87,6 +87,7 @@ export function sectionSvg(
   const marks = [
     ...groundMarks(scene, paper, numbered),
     ...rulerMarks(scene, paper),
+    ...otherPathMarks(scene, paper),
     ...pathAndFlagMarks(scene, paper, places, { told: ALL_STRONG, picked: null }),
   ];
   return svgMarks(marks, prefix);

@@ -5,7 +5,7 @@ import type { Edit } from '#state/document/edit.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { editsOf, type Handle } from './handle.ts';
 import { COARSE, FINE, snapped } from './snap.ts';
-import { toDrawingX, toDrawingY, type View } from './view.ts';
+import { toDrawingX, toDrawingY, type View } from '#drawing/scene/view.ts';
 
 export interface Drag {
   /** As it was when it was taken: its limits hold for the whole drag. */

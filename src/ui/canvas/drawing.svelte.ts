@@ -5,14 +5,15 @@ import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import type { Bench } from '#state/document/bench.svelte.ts';
 import { ahead } from './ahead.ts';
+import { cornerOverview } from './corner-overview.ts';
 import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';
-import { gripsOf, type Grip } from './grip.ts';
+import { gripsOf, REACH, type Grip } from './grip.ts';
 import { Hand } from './hand.svelte.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 import { handlesOf } from './handles.ts';
 import type { Picture } from './picture.ts';
 import { Reading } from './reading.svelte.ts';
-import { Sight } from './sight.svelte.ts';
+import { Sight, type Overview } from './sight.svelte.ts';
 import { sightsOf } from './sights-of.ts';
 
 export class Drawing {
@@ -23,16 +24,18 @@ export class Drawing {
   keyed: string | null = $state(null);
   /** Layers carry their numbers, because no line leads to the list. */
   isNumbered = $state(false);
+  /** The pointer is a finger. */
+  isTouched = $state(false);
   readonly #bench: Bench;
 
-  /** `focus` gives the keyboard to a grip that the pointer took. */
-  constructor(bench: Bench, focus: (id: string) => void) {
+  /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself. */
+  constructor(bench: Bench, focus: (id: string) => void, isTaken: (x: number, y: number) => boolean) {
     this.#bench = bench;
     this.sight = new Sight(() => sightsOf(this.scene));
     this.hand = new Hand(bench, this.sight, {
       scene: () => this.scene,
       section: () => this.section,
-      grips: () => this.grips,
+      isTaken,
       focus,
     });
     this.reading = new Reading(
@@ -81,6 +84,14 @@ export class Drawing {
     () => this.hand.drag?.handle ?? this.handles.find(({ id }) => id === this.hand.over) ?? null,
   );
 
+  /** Above a close view on a narrow page; in a corner of a wide one. */
+  readonly overview: Overview | null = $derived.by(() => {
+    const { scene, sight } = this;
+    if (sight.strip !== null || scene === null || sight.isSlim || sight.isWhole || sight.isOverviewHidden)
+      return sight.strip;
+    return cornerOverview(scene, sight.view, sight.room);
+  });
+
   readonly picture: Picture | null = $derived.by(() => {
     const { scene, sight, hand, reading } = this;
     const { selection, spot, marked, theme } = this.#bench;
@@ -98,9 +109,10 @@ export class Drawing {
       told: reading.told,
       flag: spot === null ? null : spot + 1,
       isNumbered: this.isNumbered,
-      overview: sight.overview,
+      overview: this.overview,
       flags: this.flags,
       grips: this.grips,
+      reach: this.isTouched ? REACH.touch : REACH.mouse,
       hot: this.hot?.id ?? this.keyed,
       drag: hand.drag,
       carried: hand.carried,

@@ -1,15 +1,14 @@
 // Which flags of a section are in sight, and where their bodies stand on the stage.
 
 import { FLAG, flagBody, flagPlaces, type FlagPlace } from '#drawing/scene/flag-places.ts';
-import type { Plate } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import { toScreenX, toScreenY, type Room, type View } from './view.ts';
+import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 
 /** With its body, in pixels of the stage. */
 export type PlacedFlag = FlagPlace & Plate;
 
 /** Flags whose spot is in sight, the worst first. A body that would leave the stage turns to the other side. */
-export function flagsInSight(scene: Scene, view: View, room: Room): readonly PlacedFlag[] {
+export function flagsInSight(scene: Scene, view: View, room: Plate): readonly PlacedFlag[] {
   const pixels = (at: readonly [number, number]): readonly [number, number] => [
     toScreenX(view, at[0]),
     toScreenY(view, at[1]),

@@ -1,9 +1,9 @@
-// Where a handle's grip stands on the screen and which one a pointer takes hold of.
+// Where a handle's grip stands on the screen and from how far it is taken.
 // A grip is a small capsule across its edge, in the middle of the part that is in sight.
 
 import { inMm } from '#units/quantity.ts';
 import type { Handle } from './handle.ts';
-import { toScreenX, toScreenY, type Room, type View } from './view.ts';
+import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 
 export interface Grip {
   readonly handle: Handle;
@@ -18,7 +18,7 @@ export interface Grip {
 export const GRIP = { long: 15, short: 8, wide: 6.5 } as const;
 
 /** Grips of the handles whose edge is in sight. */
-export function gripsOf(handles: readonly Handle[], view: View, room: Room): readonly Grip[] {
+export function gripsOf(handles: readonly Handle[], view: View, room: Plate): readonly Grip[] {
   return handles.flatMap((handle) => {
     const upright = handle.axis === 'x';
     const at = upright ? toScreenX(view, inMm(handle.at)) : toScreenY(view, inMm(handle.at));
@@ -36,21 +36,21 @@ export function gripsOf(handles: readonly Handle[], view: View, room: Room): rea
   });
 }
 
-/** The grip nearest to the pointer; else the edge that it touches, the shortest where several run together. */
-export function gripUnder(grips: readonly Grip[], x: number, y: number, reach: number): Grip | null {
-  const inHand = grips
-    .map((grip) => ({ grip, distance: Math.hypot(grip.x - x, grip.y - y) }))
-    .filter(({ distance }) => distance <= reach)
-    .sort((a, b) => a.distance - b.distance || lengthOf(a.grip) - lengthOf(b.grip));
-  if (inHand[0] !== undefined) return inHand[0].grip;
-  const touched = grips.filter((grip) => {
-    const [along, across] = grip.handle.axis === 'x' ? [x - grip.x, y] : [y - grip.y, x];
-    return Math.abs(along) <= EDGE_REACH && across >= grip.span[0] && across <= grip.span[1];
-  });
-  return touched.sort((a, b) => lengthOf(a) - lengthOf(b))[0] ?? null;
+/** An edge away from its grip is taken only where the pointer is right on it. */
+export const EDGE_REACH = 3;
+/** A grip is taken from so far away. */
+export const REACH = { mouse: 9, touch: 22 } as const;
+
+/** How far from its middle a grip is taken: half the way to its neighbour at most, so that the nearest one answers. */
+export function reachOf(grip: Grip, grips: readonly Grip[], most: number): number {
+  const distances = grips.flatMap((other) =>
+    other === grip ? [] : [Math.hypot(other.x - grip.x, other.y - grip.y) / 2],
+  );
+  return Math.max(LEAST_REACH, Math.min(most, ...distances));
 }
 
-/** An edge away from its grip is taken only where the pointer is right on it. */
-const EDGE_REACH = 3;
+const LEAST_REACH = 3;
 
-const lengthOf = ({ span }: Grip): number => span[1] - span[0];
+/** Edges at a flange keep their grips to themselves until they are wanted, else every ply would carry two. */
+export const stands = ({ handle, span }: Grip): boolean =>
+  span[1] - span[0] >= GRIP.short && (typeof handle.part !== 'number' || handle.value !== 0);

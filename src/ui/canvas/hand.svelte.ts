@@ -4,19 +4,19 @@
 import type { Bench } from '#state/document/bench.svelte.ts';
 import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
-import { gripUnder, type Grip } from './grip.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
 import type { Sight } from './sight.svelte.ts';
 import { otherEdges } from './snap.ts';
-import { toDrawingX, toDrawingY } from './view.ts';
+import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 
 /** What the hand can see. */
 export interface Reach {
   readonly scene: () => Scene | null;
   readonly section: () => DrawnSection | null;
-  readonly grips: () => readonly Grip[];
+  /** Whether something of its own is under the pointer: a grip, an edge, the overview. */
+  readonly isTaken: (x: number, y: number) => boolean;
   /** Gives the keyboard to a grip that was taken by the pointer. */
   readonly focus: (id: string) => void;
 }
@@ -41,9 +41,8 @@ type Spot = Pick<
 /** Where each pointer that is down was last. */
 type Finger = Pick<Spot, 'pointerId' | 'x' | 'y'>;
 
-/** Pixels: a press that moves less is a click; a grip is taken from so far away. */
+/** Pixels: a press that moves less is a click. */
 const CLICK_PX = 4;
-const REACH = { mouse: 9, touch: 22 } as const;
 
 export class Hand {
   drag: Drag | null = $state.raw(null);
@@ -63,24 +62,10 @@ export class Hand {
     this.#reach = reach;
   }
 
-  gripAt(x: number, y: number, pointerType: string): Grip | null {
-    const reach = pointerType === 'touch' ? REACH.touch : REACH.mouse;
-    return gripUnder(this.#reach.grips(), x, y, reach);
-  }
-
   down(spot: Spot): void {
     this.#lay(spot);
     if (this.#fingers.length > 1) return this.putBack();
-    if (spot.y < (this.#sight.overview?.height ?? 0)) {
-      this.#sight.centreOn(spot.x, spot.y);
-      return;
-    }
-    const grip = this.gripAt(spot.x, spot.y, spot.pointerType);
-    if (grip !== null) {
-      this.take(grip.handle, pointerOf(spot));
-      this.#reach.focus(grip.handle.id);
-      return;
-    }
+    if (this.#reach.isTaken(spot.x, spot.y)) return;
     const layer = this.#layerAt(spot.x, spot.y);
     const carries =
       layer !== null && spot.pointerType !== 'touch' && this.#bench.selection.layers.includes(layer);
@@ -95,14 +80,9 @@ export class Hand {
 
   move(spot: Spot): void {
     const before = this.#fingers.find(({ pointerId }) => pointerId === spot.pointerId);
-    if (before === undefined) {
-      this.over = this.gripAt(spot.x, spot.y, spot.pointerType)?.handle.id ?? null;
-      return;
-    }
+    if (before === undefined) return;
     if (this.#fingers.length > 1) this.#pinch(spot, before);
-    else if (this.drag !== null) this.dragTo(pointerOf(spot));
-    else if (this.#pressed === null) this.#sight.centreOn(spot.x, spot.y);
-    else this.#shift(this.#pressed, spot, before);
+    else if (this.#pressed !== null) this.#shift(this.#pressed, spot, before);
     this.#lay(spot);
   }
 
@@ -125,8 +105,20 @@ export class Hand {
   take(handle: Handle, pointer: Pointer): void {
     const section = this.#reach.section();
     if (section === null) return;
+    // first, for a grip that loses the keyboard lets go of what is held
+    this.#reach.focus(handle.id);
     this.#sight.hold();
     this.drag = taken(handle, otherEdges(section, handle), pointer, this.#sight.view);
+  }
+
+  /** Where the held edge stands with the pointer here: its new place along the axis, the pointer's across it. */
+  held(pointer: Pointer): { readonly x: number; readonly y: number } | null {
+    if (this.drag === null) return null;
+    const { view } = this.#sight;
+    const { handle, position } = dragged(this.drag, pointer, view);
+    return handle.axis === 'x'
+      ? { x: toScreenX(view, inMm(position)), y: pointer.y }
+      : { x: pointer.x, y: toScreenY(view, inMm(position)) };
   }
 
   dragTo(pointer: Pointer): void {
@@ -223,5 +215,3 @@ export class Hand {
     return layerAt(scene.layers, chambers, toDrawingX(view, column), toDrawingY(view, row));
   }
 }
-
-const pointerOf = ({ x, y, shiftKey, altKey }: Spot): Pointer => ({ x, y, fine: shiftKey || altKey });

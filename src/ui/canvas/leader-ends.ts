@@ -3,7 +3,7 @@
 
 import type { Area } from '#drawing/scene/scene.ts';
 import type { Picture } from './picture.ts';
-import { toScreenX, toScreenY } from './view.ts';
+import { toScreenX, toScreenY } from '#drawing/scene/view.ts';
 
 export interface LeaderEnd {
   readonly part: number | 'core' | 'former';

@@ -1,4 +1,4 @@
-// Keys of the drawing when it has the keyboard itself: nearer, farther, all of it; arrows pan.
+// Keys of the drawing when it has the keyboard itself: nearer, farther, all of it, the overview away and back; arrows pan.
 
 import type { Sight } from './sight.svelte.ts';
 

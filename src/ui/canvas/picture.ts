@@ -2,11 +2,14 @@
 // Painters read it and nothing else.
 
 import type { Theme } from '#drawing/scene/palette.ts';
+import { RULER } from '#drawing/marks/ruler-marks.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
+import type { Paper } from '#drawing/marks/paper.ts';
 import type { Drag } from './drag.ts';
 import type { Grip } from './grip.ts';
 import type { PlacedFlag } from './flags-in-sight.ts';
-import type { Room, View } from './view.ts';
+import type { Overview } from './sight.svelte.ts';
+import type { Plate, View } from '#drawing/scene/view.ts';
 
 export interface Picture {
   readonly scene: Scene;
@@ -15,7 +18,7 @@ export interface Picture {
   readonly width: number;
   readonly height: number;
   /** The part of the stage that the drawing has for itself, inside the rulers. */
-  readonly room: Room;
+  readonly room: Plate;
   /** Screen pixels per CSS pixel. */
   readonly density: number;
   /** Indices of the picked layers. */
@@ -29,9 +32,11 @@ export interface Picture {
   /** Layers carry their numbers on the drawing, where no line leads to the list. */
   readonly isNumbered: boolean;
   /** The whole section small above the close view; null where there is no need. */
-  readonly overview: { readonly view: View; readonly height: number } | null;
+  readonly overview: Overview | null;
   readonly flags: readonly PlacedFlag[];
   readonly grips: readonly Grip[];
+  /** Pixels from which a grip is taken: a finger is less exact than a pointer. */
+  readonly reach: number;
   /** Path of the handle under the pointer or the keyboard. */
   readonly hot: string | null;
   readonly drag: Drag | null;
@@ -39,13 +44,23 @@ export interface Picture {
   readonly carried: { readonly layer: number; readonly to: number } | null;
 }
 
-/** Space of the rulers at the edges of the stage. */
-export const RULER = { left: 36, top: 30 } as const;
-
 /** `overview`: height of the strip at the top that shows the whole section small. */
-export const roomOf = (width: number, height: number, overview: number): Room => ({
+export const roomOf = (width: number, height: number, overview: number): Plate => ({
   left: RULER.left,
   top: overview + RULER.top,
   right: width,
   bottom: height,
+});
+
+/** The paper that this picture is drawn on; `measure` is the canvas's own. */
+export const paperOf = (
+  { theme, view, width, height, room, density }: Picture,
+  measure: Paper['measure'],
+): Paper => ({
+  theme,
+  view,
+  bounds: { left: 0, top: 0, right: width, bottom: height },
+  room,
+  density,
+  measure,
 });

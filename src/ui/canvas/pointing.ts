@@ -1,4 +1,4 @@
-// Ties the pointer, wheel and touch events of the stage to the hand and the sight. One finger scrolls the page until it
+// Ties what the pointer, wheel and fingers do beside the grips to the hand and the sight. One finger scrolls the page until it
 // meets a grip or the drawing is zoomed in; two fingers, and the wheel while it changes anything, belong to the drawing.
 
 import type { Hand } from './hand.svelte.ts';
@@ -49,10 +49,7 @@ export const pointing =
       if (hand.drag !== null) event.preventDefault();
     };
     const ontouchstart = (event: TouchEvent): void => {
-      const [finger] = event.touches;
-      if (finger === undefined) return;
-      const { x, y } = place(finger);
-      if (event.touches.length > 1 || hand.gripAt(x, y, 'touch') !== null) event.preventDefault();
+      if (event.touches.length > 1) event.preventDefault();
     };
     const onkeydown = (event: KeyboardEvent): void => {
       if (event.key === 'Escape' && (hand.drag !== null || hand.carried !== null)) {
@@ -67,7 +64,6 @@ export const pointing =
     stage.addEventListener('pointermove', (event) => hand.move(spot(event)), { signal });
     stage.addEventListener('pointerup', (event) => hand.up(spot(event)), { signal });
     stage.addEventListener('pointercancel', (event) => hand.lost(event.pointerId), { signal });
-    stage.addEventListener('pointerleave', () => (hand.over = null), { signal });
     stage.addEventListener('wheel', onwheel, { signal, passive: false });
     stage.addEventListener('touchstart', ontouchstart, { signal, passive: false });
     addEventListener('scroll', (event) => (scrolledAt = event.timeStamp), { signal, passive: true });

@@ -1,103 +1,130 @@
-// The canvas itself: a ground with the section on it, and above it what changes with the hand. Pictures come in, nothing
-// goes out: what lies under the pointer is reckoned from the picture, so that no hit canvas is ever drawn.
+// The canvas itself, as a scene graph of two layers: the ground, which keeps its bitmap until the build or the view changes,
+// and above it what changes with the hand. Marks become nodes; grips are nodes that the library finds and drags.
 
-import type Konva from 'konva/lib/Core';
-import { circledLayers, paintTurns } from './paint-turns.ts';
-import { paintDrag, paintGrips, paintPicked } from './paint-hand.ts';
-import { paintFigures } from './paint-figures.ts';
-import { paintFlags } from './paint-flags.ts';
-import { paintLetters, paintNotes, paintNumbers } from './paint-notes.ts';
-import { paintOverview } from './paint-overview.ts';
-import { paintRulers } from './paint-rulers.ts';
-import { paintSolids } from './paint-solids.ts';
-import { paintStaff, paintThin } from './paint-staff.ts';
-import { penOf, type Ink, type Pen } from './pen.ts';
-import type { Picture } from './picture.ts';
+import { fontOf } from '#drawing/canvas/canvas-marks.ts';
+import type { Mark } from '#drawing/marks/mark.ts';
+import type { Paper } from '#drawing/marks/paper.ts';
+import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
+import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { GripNodes, type Gripping } from './grip-nodes.ts';
+import { dragMarks, pickedMarks } from './hand-marks.ts';
+import { HatchTiles } from './hatch-tiles.ts';
+import { MarkNodes, type Library } from './mark-nodes.ts';
+import { OverviewNodes } from './overview-nodes.ts';
+import { paperOf, type Picture } from './picture.ts';
 
-type Library = typeof Konva;
+type Layer = InstanceType<Library['Layer']>;
 
 export class SectionStage {
   readonly #stage: InstanceType<Library['Stage']>;
-  readonly #ground: InstanceType<Library['Layer']>;
-  readonly #over: InstanceType<Library['Layer']>;
+  readonly #measure: Paper['measure'];
+  readonly #layers: { readonly ground: Layer; readonly over: Layer };
+  readonly #ground: MarkNodes;
+  readonly #under: MarkNodes;
+  readonly #grips: GripNodes;
+  readonly #upper: MarkNodes;
+  readonly #overview: OverviewNodes;
+  readonly #held: MarkNodes;
   #picture: Picture | null = null;
+  #drawn: Picture | null = null;
+  #frame: number | null = null;
 
   /** `library` is handed in, for it can only be loaded where there is a page. */
-  constructor(library: Library, container: HTMLDivElement) {
+  constructor(
+    library: Library,
+    container: HTMLDivElement,
+    gripping: Gripping,
+    centreOn: (x: number, y: number) => void,
+  ) {
     library.autoDrawEnabled = false;
-    this.#stage = new library.Stage({ container, width: 1, height: 1, listening: false });
-    this.#ground = this.#layerOf(library, paintGround);
-    this.#over = this.#layerOf(library, paintOver);
+    library.dragButtons = [0];
+    this.#stage = new library.Stage({ container, width: 1, height: 1 });
+    this.#layers = { ground: new library.Layer({ listening: false }), over: new library.Layer() };
+    this.#stage.add(this.#layers.ground, this.#layers.over);
+    this.#measure = measurer();
+    const tiles = new HatchTiles();
+    const marks = (view: (picture: Picture) => Picture['view'] = ({ view: own }) => own): MarkNodes =>
+      new MarkNodes(library, (hatch) =>
+        this.#picture === null ? hatch.ground : tiles.fill(hatch, view(this.#picture), this.#picture.density),
+      );
+    [this.#ground, this.#under, this.#upper, this.#held] = [marks(), marks(), marks(), marks()];
+    this.#grips = new GripNodes(library, gripping);
+    const small = marks(({ overview, view }) => overview?.view ?? view);
+    this.#overview = new OverviewNodes(library, small, centreOn);
+    this.#layers.ground.add(this.#ground.group);
+    const { group: overview } = this.#overview;
+    this.#layers.over.add(
+      this.#under.group,
+      this.#grips.group,
+      this.#upper.group,
+      overview,
+      this.#held.group,
+    );
   }
 
+  /** Drawn with the next frame; of several pictures in one frame the last. */
   show(picture: Picture): void {
-    const before = this.#picture;
     this.#picture = picture;
-    const isResized = before?.width !== picture.width || before.height !== picture.height;
-    if (isResized) this.#stage.size({ width: picture.width, height: picture.height });
-    if (before?.density !== picture.density) this.#sharpen(picture.density);
-    if (isResized || before.density !== picture.density || groundDiffers(before, picture))
-      this.#ground.batchDraw();
-    this.#over.batchDraw();
+    this.#frame ??= requestAnimationFrame(() => this.#draw(picture));
+  }
+
+  /** Whether the pointer is on something of its own: a grip, an edge, the overview. */
+  isTaken(x: number, y: number): boolean {
+    return this.#stage.getIntersection({ x, y }) !== null;
   }
 
   destroy(): void {
+    if (this.#frame !== null) cancelAnimationFrame(this.#frame);
     this.#stage.destroy();
   }
 
-  #layerOf(library: Library, paint: (pen: Pen) => void): InstanceType<Library['Layer']> {
-    const layer = new library.Layer({ listening: false });
-    const shape = new library.Shape({
-      listening: false,
-      perfectDrawEnabled: false,
-      sceneFunc: (context) => {
-        const ink = context._context as Ink;
-        if (this.#picture !== null) paint(penOf(ink, this.#picture));
-      },
-    });
-    layer.add(shape);
-    this.#stage.add(layer);
-    return layer;
+  #draw(shown: Picture): void {
+    this.#frame = null;
+    const picture = this.#picture ?? shown;
+    const before = this.#drawn;
+    this.#drawn = picture;
+    const isResized = before?.width !== picture.width || before.height !== picture.height;
+    if (isResized) this.#stage.size({ width: picture.width, height: picture.height });
+    if (before?.density !== picture.density) this.#sharpen(picture.density);
+    const paper = paperOf(picture, this.#measure);
+    if (isResized || before.density !== picture.density || groundDiffers(before, picture)) {
+      this.#ground.show(groundMarks(picture.scene, paper, picture.isNumbered));
+      this.#layers.ground.draw();
+    }
+    this.#under.show([...pickedMarks(picture, paper), ...otherPathMarks(picture.scene, paper)]);
+    this.#grips.show(picture);
+    this.#upper.show(upperMarks(picture, paper));
+    this.#overview.show(picture, paper);
+    this.#held.show(picture.drag === null ? [] : dragMarks(picture.drag, picture.grips, paper));
+    this.#layers.over.drawScene();
+    // nothing is looked for under the pointer while an edge is in the hand
+    if (picture.drag === null) this.#layers.over.drawHit();
   }
 
   #sharpen(density: number): void {
-    for (const layer of [this.#ground, this.#over]) layer.getCanvas().setPixelRatio(density);
+    for (const layer of [this.#layers.ground, this.#layers.over]) layer.getCanvas().setPixelRatio(density);
   }
 }
+
+const upperMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
+  ...pathAndFlagMarks(picture.scene, paper, picture.flags, { told: picture, picked: picture.flag }),
+  ...rulerMarks(picture.scene, paper),
+];
 
 const groundDiffers = (a: Picture, b: Picture): boolean =>
   a.view !== b.view ||
   a.theme !== b.theme ||
+  a.isNumbered !== b.isNumbered ||
   a.scene.areas !== b.scene.areas ||
   a.scene.turns !== b.scene.turns ||
   a.scene.notes !== b.scene.notes;
 
-function paintGround(pen: Pen): void {
-  const { ink, picture } = pen;
-  ink.save();
-  ink.fillStyle = picture.theme.sheet;
-  ink.fillRect(0, 0, picture.width, picture.height);
-  const circled = circledLayers(pen);
-  paintSolids(pen, circled);
-  paintTurns(pen, circled);
-  paintNotes(pen);
-  if (picture.isNumbered) paintNumbers(pen);
-  paintLetters(pen);
-  ink.restore();
-}
-
-function paintOver(pen: Pen): void {
-  const { ink, picture } = pen;
-  const { scene, drag } = picture;
-  ink.save();
-  paintPicked(pen);
-  for (const path of scene.otherPaths) paintThin(pen, path);
-  paintGrips(pen);
-  if (scene.path !== null) paintStaff(pen, scene.path);
-  paintFlags(pen);
-  if (scene.path !== null) paintFigures(pen, scene.path);
-  paintRulers(pen);
-  if (picture.overview !== null) paintOverview(pen, picture.overview);
-  if (drag !== null) paintDrag(pen, drag);
-  ink.restore();
+/** How wide words run on this screen; a guess where no canvas can be had. */
+function measurer(): Paper['measure'] {
+  const ink = document.createElement('canvas').getContext('2d');
+  return (words, size, bold) => {
+    if (ink === null) return words.length * size * 0.6;
+    ink.font = fontOf(size, bold);
+    return ink.measureText(words).width;
+  };
 }

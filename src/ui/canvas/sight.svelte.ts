@@ -2,20 +2,10 @@
 // the view then stays as it was set, also while the section changes under the hand.
 
 import { nearestScale, nextScale, scaleAtMost, type PlyGrid } from './offered-scale.ts';
-import { RULER, roomOf } from './picture.ts';
-import {
-  centred,
-  fittingScale,
-  keptInSight,
-  limitScale,
-  moved,
-  toDrawingX,
-  toDrawingY,
-  zoomed,
-  type Box,
-  type Room,
-  type View,
-} from './view.ts';
+import { RULER } from '#drawing/marks/ruler-marks.ts';
+import { roomOf } from './picture.ts';
+import type { Plate, View } from '#drawing/scene/view.ts';
+import { centred, fittingScale, keptInSight, limitScale, moved, zoomed, type Box } from './view.ts';
 
 /** What is looked at, in millimetres. */
 export interface Sights {
@@ -24,6 +14,12 @@ export interface Sights {
   readonly stack: number;
   /** Thickness of the thinnest ply; null where there is none. */
   readonly ply: number | null;
+}
+
+/** The whole section small: where it stands on the stage, and where its millimetres lie. */
+export interface Overview {
+  readonly view: View;
+  readonly box: Plate;
 }
 
 const EDGE = { left: 4, top: 5, right: 6, bottom: 8 } as const;
@@ -44,6 +40,8 @@ export class Sight {
   #stretch = $state(1);
   /** The scale that the wheel has come to, between the offered ones. */
   #wished = 0;
+  /** The small view in a corner of a wide stage is put away. */
+  isOverviewHidden = $state(false);
   readonly #sights: () => Sights;
 
   constructor(sights: () => Sights) {
@@ -61,23 +59,23 @@ export class Sight {
 
   readonly isSlim: boolean = $derived.by(() => this.width > 0 && this.width < SLIM_PX);
 
-  /** The small view of the whole; null where the whole is what is seen. */
-  readonly overview: { readonly view: View; readonly height: number } | null = $derived.by(() => {
+  /** The strip with the whole small above a close view on a narrow page; null where there is no need. */
+  readonly strip: Overview | null = $derived.by(() => {
     if (!this.isSlim || this.isWhole) return null;
     const { scale, height } = this.#fitting;
-    const room = { left: 0, top: 0, right: this.width, bottom: height };
-    return { view: centred(this.#sights().frame, room, scale, 1), height: Math.round(height) };
+    const box = { left: 0, top: 0, right: this.width, bottom: Math.round(height) };
+    return { view: centred(this.#sights().frame, box, scale, 1), box };
   });
 
   /** As high as the whole section needs at the full width; for a close view, that much more. */
   readonly height: number = $derived.by(() => {
     const { height } = this.#fitting;
-    if (this.overview !== null) return this.overview.height + RULER.top + CLOSE_PX;
+    if (this.strip !== null) return this.strip.box.bottom + RULER.top + CLOSE_PX;
     const least = this.isSlim ? 0 : NEAREST.least;
     return Math.ceil(Math.max(least, Math.min(this.most, RULER.top + height)));
   });
 
-  readonly room: Room = $derived.by(() => roomOf(this.width, this.height, this.overview?.height ?? 0));
+  readonly room: Plate = $derived.by(() => roomOf(this.width, this.height, this.strip?.box.bottom ?? 0));
 
   readonly whole: View = $derived.by(() => {
     const { frame, stack } = this.#sights();
@@ -155,12 +153,14 @@ export class Sight {
     this.#own = null;
   }
 
-  /** The place under this pixel of the small view comes into the middle. */
-  centreOn(column: number, row: number): void {
-    if (this.overview === null) return;
-    const x = toDrawingX(this.overview.view, column);
-    const y = toDrawingY(this.overview.view, row);
-    this.#own = centred({ x0: x, x1: x, y0: y, y1: y }, this.room, this.view.scale, this.#stretch);
+  /** This place, in millimetres, comes into the middle. */
+  centreOn(x: number, y: number): void {
+    const spot = { x0: x, x1: x, y0: y, y1: y };
+    this.#own = keptInSight(
+      centred(spot, this.room, this.view.scale, this.#stretch),
+      this.#sights().frame,
+      this.room,
+    );
   }
 
   /** Keeps the view as it is while an edge is in the hand. */
@@ -187,7 +187,7 @@ export class Sight {
   }
 }
 
-const inset = ({ left, top, right, bottom }: Room): Room => ({
+const inset = ({ left, top, right, bottom }: Plate): Plate => ({
   left: left + EDGE.left,
   top: top + EDGE.top,
   right: right - EDGE.right,

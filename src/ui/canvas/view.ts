@@ -1,14 +1,6 @@
-// Where the drawing stands on the screen: the one place that turns millimetres into pixels and back.
-// x runs right and y runs up in millimetres; on the screen y runs down. Pixels are CSS pixels of the stage.
-// `scale` is pixels per millimetre along the axis; outward it is `scale * stretch`.
+// How the drawing is brought to its place on the stage: fitted, centred, zoomed about a spot, moved, kept in sight.
 
-export interface View {
-  readonly scale: number;
-  readonly stretch: number;
-  /** Pixel column of x = 0 and pixel row of y = 0. */
-  readonly left: number;
-  readonly base: number;
-}
+import { toDrawingX, toDrawingY, toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 
 /** A box in millimetres, y upward. */
 export interface Box {
@@ -18,35 +10,21 @@ export interface Box {
   readonly y1: number;
 }
 
-/** The free part of the stage in pixels, y downward. */
-export interface Room {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
-
 export const STRETCHES = [1, 2, 3, 4, 6, 8] as const;
 /** Pixels per millimetre: far enough out for the widest build, far enough in to see the enamel on a wire. */
 export const SCALE_LIMITS = { least: 0.5, most: 1200 } as const;
 /** So much of the drawing stays in sight however far it is pushed. */
 const STAYS_PX = 48;
 
-export const toScreenX = (view: View, x: number): number => view.left + x * view.scale;
-export const toScreenY = (view: View, y: number): number => view.base - y * view.scale * view.stretch;
-export const toDrawingX = (view: View, column: number): number => (column - view.left) / view.scale;
-export const toDrawingY = (view: View, row: number): number =>
-  (view.base - row) / (view.scale * view.stretch);
-
 /** The largest scale at which the whole box fits the room, before it is matched to whole pixels of a ply. */
-export function fittingScale(box: Box, room: Room, stretch: number): number {
+export function fittingScale(box: Box, room: Plate, stretch: number): number {
   const across = (room.right - room.left) / Math.max(box.x1 - box.x0, 1e-6);
   const up = (room.bottom - room.top) / (Math.max(box.y1 - box.y0, 1e-6) * stretch);
   return limitScale(Math.min(across, up));
 }
 
 /** The box in the middle of the room at this scale. */
-export function centred(box: Box, room: Room, scale: number, stretch: number): View {
+export function centred(box: Box, room: Plate, scale: number, stretch: number): View {
   const middleX = (box.x0 + box.x1) / 2;
   const middleY = (box.y0 + box.y1) / 2;
   return {
@@ -76,7 +54,7 @@ export const moved = (view: View, columns: number, rows: number): View => ({
 });
 
 /** Pushed back where the box would leave the room but for a strip. */
-export function keptInSight(view: View, box: Box, room: Room): View {
+export function keptInSight(view: View, box: Box, room: Plate): View {
   const columns = pull(toScreenX(view, box.x0), toScreenX(view, box.x1), room.left, room.right);
   const rows = pull(toScreenY(view, box.y1), toScreenY(view, box.y0), room.top, room.bottom);
   return columns === 0 && rows === 0 ? view : moved(view, columns, rows);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dragged, isMoved, taken } from '#ui/canvas/drag.ts';
-import { gripsOf, gripUnder } from '#ui/canvas/grip.ts';
+import { gripsOf, REACH, reachOf } from '#ui/canvas/grip.ts';
 import { keyedTo } from '#ui/canvas/grip-keys.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 import { layerAt, layerDrop } from '#ui/canvas/layer-drop.ts';
@@ -31,16 +31,22 @@ describe('gripsOf', () => {
   });
 });
 
-describe('gripUnder', () => {
-  it('should take the nearest grip within reach', () => {
-    expect(gripUnder(grips, 368, 322, 9)?.handle.id).toBe(left.id);
-    expect(gripUnder(grips, 390, 322, 9)).toBeNull();
-    expect(gripUnder(grips, 385, 322, 22)?.handle.id).toBe(left.id);
+describe('reachOf', () => {
+  it('should be as far as the pointer is exact where a grip stands alone', () => {
+    const [alone] = grips;
+    expect(reachOf(alone!, [alone!], REACH.mouse)).toBe(REACH.mouse);
+    expect(reachOf(alone!, [alone!], REACH.touch)).toBe(REACH.touch);
   });
 
-  it('should take an edge away from its grip only right on it', () => {
-    expect(gripUnder(grips, 366, 500 - 230, 9)?.handle.id).toBe(left.id);
-    expect(gripUnder(grips, 372, 500 - 230, 9)).toBeNull();
+  it('should never reach over to a neighbour', () => {
+    for (const a of grips)
+      for (const b of grips) {
+        const apart = Math.hypot(a.x - b.x, a.y - b.y);
+        if (a === b || apart < 6) continue;
+        expect(reachOf(a, grips, REACH.touch) + reachOf(b, grips, REACH.touch)).toBeLessThanOrEqual(
+          apart + 1e-9,
+        );
+      }
   });
 });
 
