@@ -1,0 +1,13 @@
+// Arithmetic in a plain input: when it is left, the figure that the sum comes to takes its place. What is no sum stays.
+
+import type { DimensionName } from '#model/schema/dimension.ts';
+import { looksLikeSum, summed } from '#state/document/field-sum.ts';
+
+export const sumOnChange =
+  (name: DimensionName, set: (figure: string) => void) =>
+  async ({ currentTarget }: { readonly currentTarget: HTMLInputElement }): Promise<void> => {
+    const text = currentTarget.value;
+    if (!looksLikeSum(text)) return;
+    const { value } = await summed(text, name);
+    if (value !== null && currentTarget.value === text) set(value);
+  };
