@@ -1,5 +1,5 @@
 // `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths;
-// `--out X.dxf` gives it in millimetres for other drawing programs.
+// `--out X.dxf` gives it in millimetres for other drawing programs, `--out X.png` as pixels.
 
 import { leadingPath } from '#words/verdict/leading-path.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
@@ -11,6 +11,7 @@ import { judge, type Judgement } from '#judge/judge.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';
+import { pngOf } from './png.ts';
 import { writeWhole } from './write-whole.ts';
 
 const MOST_STRETCH = 8;
@@ -38,7 +39,12 @@ export function drawFile(words: readonly string[]): Outcome {
   if (/\.dxf$/i.test(out)) return writeWhole(out, dxfOf(scene), 'draw');
   const theme = options.has('black') ? 'print' : 'light';
   const svg = svgOf(scene, { theme, radialStretch: stretch, heading: loaded.design.title });
-  return writeWhole(out, `${svg}\n`, 'draw');
+  return /\.png$/i.test(out) ? writePng(out, svg) : writeWhole(out, `${svg}\n`, 'draw');
+}
+
+function writePng(out: string, svg: string): Outcome {
+  const png = pngOf(svg);
+  return png.kind === 'none' ? refused(`draw: no PNG: ${png.why}.`) : writeWhole(out, png.bytes, 'draw');
 }
 
 /** Where the worst pair's limiting path lies; the plain one where it has none. */

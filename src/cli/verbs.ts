@@ -18,7 +18,7 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'draw',
-    usage: 'draw FILE --out X.svg [--section NAME] [--stretch N] [--black], or --out X.dxf',
+    usage: 'draw FILE --out X.svg [--section NAME] [--stretch N] [--black], or --out X.dxf, or --out X.png',
     says: 'the section with the weakest paths',
     load: async () => (await import('./draw.ts')).drawFile,
   },

@@ -4,12 +4,12 @@ import { renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { printable } from '#words/text/printable.ts';
 import { done, refused, type Outcome } from './outcome.ts';
 
-/** `-` is standard output. */
-export function writeWhole(path: string, text: string, verb: string): Outcome {
-  if (path === '-') return done(text);
+/** `-` is standard output, for texts. */
+export function writeWhole(path: string, content: string | Uint8Array, verb: string): Outcome {
+  if (path === '-' && typeof content === 'string') return done(content);
   try {
-    if (isSpecial(path)) writeFileSync(path, text);
-    else replace(path, text);
+    if (isSpecial(path)) writeFileSync(path, content);
+    else replace(path, content);
     return done();
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
@@ -28,10 +28,10 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full',
 };
 
-function replace(path: string, text: string): void {
+function replace(path: string, content: string | Uint8Array): void {
   const beside = `${path}.${process.pid}.part`;
   try {
-    writeFileSync(beside, text, { flag: 'wx' });
+    writeFileSync(beside, content, { flag: 'wx' });
     renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });

@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { tagsOf } from '#test/papers/well-formed.ts';
@@ -21,6 +21,32 @@ describe('draw', () => {
       expect(tagsOf(readFileSync(out, 'utf8').trim())[0]).toBe('svg');
     },
   );
+
+  it('should draw pixels with words on them', () => {
+    const inside = mkdtempSync(join(process.cwd(), 'node_modules', '.layerwright-'));
+    try {
+      const out = join(folder, 'no-margins.png');
+      // the rasteriser is found from where the program lies
+      const ran = run(bundled(inside), ['draw', file('no-margins'), '--out', out]);
+      expect(ran).toEqual({ code: 0, out: '', err: '' });
+      const png = readFileSync(out);
+      expect(png.subarray(0, 8)).toEqual(Buffer.from('89504e470d0a1a0a', 'hex'));
+      // twice the SVG's own width and height
+      const [, width = '', height = ''] = /width="(\d+)" height="(\d+)"/.exec(
+        run(program, ['draw', file('no-margins'), '--out', '-']).out,
+      )!;
+      expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([2 * Number(width), 2 * Number(height)]);
+    } finally {
+      rmSync(inside, { recursive: true });
+    }
+  });
+
+  it('should say what is missing for pixels, and write nothing', () => {
+    const out = join(folder, 'nothing.png');
+    const { code, err } = run(program, ['draw', file('no-margins'), '--out', out]);
+    expect({ code, exists: existsSync(out) }).toEqual({ code: 2, exists: false });
+    expect(err).toContain('@resvg/resvg-js is not installed');
+  });
 
   it('should draw to standard output, stretched and in black', () => {
     const { code, out } = run(program, [
