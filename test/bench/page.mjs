@@ -80,9 +80,7 @@ async function changing(id, aim) {
         const start = performance.now();
         // far enough for another figure at each step
         const clientX = x + 6 * (i % 12) - 30;
-        stage.dispatchEvent(
-          new PointerEvent('pointermove', { pointerId: 1, clientX, clientY: y, bubbles: true }),
-        );
+        stage.dispatchEvent(new MouseEvent('mousemove', { clientX, clientY: y, bubbles: true }));
         await turn();
         const done = performance.now();
         const isJudged = document.querySelector('.judging') === null;
@@ -141,9 +139,7 @@ async function dragging(build, design, id, aim) {
       let last = await next();
       for (let i = 0; i < 120; i++) {
         const clientX = x + (i < 60 ? i : 120 - i);
-        stage.dispatchEvent(
-          new PointerEvent('pointermove', { pointerId: 1, clientX, clientY: y, bubbles: true }),
-        );
+        stage.dispatchEvent(new MouseEvent('mousemove', { clientX, clientY: y, bubbles: true }));
         const now = await next();
         spans.push(now - last);
         last = now;
