@@ -10,7 +10,7 @@ import type { Section } from '#solver/section/section.ts';
 import { type Turn, turnsOf } from '#solver/section/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { assumptionsOf, openFrequencies } from '#judge/verdict/assumptions.ts';
+import { assumptionsOf, openFrequencies, openVoltages } from '#judge/verdict/assumptions.ts';
 import { bestFigures } from '#judge/verdict/best-figures.ts';
 import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
@@ -88,6 +88,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     ...filled.counted.flatMap(({ field, kind }) => (kind === 'default' ? [] : [field])),
     ...design.bridges.flatMap(openBridgeFields).map(({ field }) => field),
     ...openFrequencies(worst.pairs).map(({ field }) => field),
+    ...openVoltages(worst.pairs).map(({ field }) => field),
   ];
   const deciders = decidersOf(judging, design, fields, open, worst);
   const heat = heatOf(design, book);

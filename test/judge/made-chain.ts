@@ -67,4 +67,5 @@ export const ASKED: Asked = {
     rank === 3 ? { basic: mm(5), reinforced: mm(10) } : { basic: mm(2.5), reinforced: mm(5) },
   levels: () => ({ ...LEVELS, ordinary: LEVELS }),
   x: mm(1),
+  places: [],
 };

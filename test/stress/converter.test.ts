@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
+import { unknown } from '#model/reading.ts';
 import { between, runningConverter } from '#stress/voltages/computed-stress.ts';
 import type { EndName, PairStressResult, SwitchingState } from '#stress/voltages/pair-stress.ts';
 import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
@@ -78,7 +79,7 @@ describe('a flyback worked by hand (flyback.worked: 264 V, 72/11/9 turns, 100 V 
 
   it('should let the largest pair of ends decide the peak, and another the rms', () => {
     const pair = pairOf(flyback(), 'pri', 'out');
-    expect(pair).toMatchObject({ basis: 'computed', estimate: true, frequency: 65_000 });
+    expect(pair).toMatchObject({ basis: 'computed', within: { rms: 0.2, peak: 0.2 }, frequency: 65_000 });
     expect(pair.peak).toBeCloseTo(533.352380466, 6);
     expect(pair.computed?.peak.ends.map(({ at }) => at)).toEqual(['switched', 'return']);
     expect(pair.computed?.rms.ends[1]).toMatchObject({ at: 'switched', diode: 'return-lead' });
@@ -126,8 +127,7 @@ describe('computed working voltages', () => {
     };
     const design = flyback({ more: { bulk } });
     const low = runningConverter(design)?.runs.find(({ run }) => run.line === 'low')?.run;
-    const plain = runningConverter(flyback())?.runs.find(({ run }) => run.line === 'low')?.run;
-    expect(low?.bulk).toBe(plain?.bulk);
+    expect(low?.bulk).toBeCloseTo(85 * Math.SQRT2, 9);
     expect(pairOf(design, 'pri', 'out').notes).toContainEqual({ kind: 'bulk-empty', mains: 85 });
   });
 
@@ -185,15 +185,119 @@ describe('computed working voltages', () => {
     expect(unnamed.notes).toContainEqual({ kind: 'not-in-converter', circuit: 'aux' });
   });
 
-  it('should take the worst variant and name it, its reflected voltage going with its output', () => {
+  it('should keep the reflected voltage of a variant that states none, whatever its output', () => {
+    const five = {
+      name: 'five',
+      outputs: [{ circuit: 'out', voltage: '5 V' }],
+      switchingFrequency: '130 kHz',
+    };
+    const pair = pairOf(flyback({ more: { variants: [five] } }), 'pri', 'out');
+    expect(pair.peak).toBeCloseTo(373.352380466 + 100 + 60, 6);
+    expect(pair.frequency).toBe(130_000);
+  });
+
+  it('should take the worst variant and name it, by the reflected voltage and overshoot that it states', () => {
+    const outputs = [{ circuit: 'out', voltage: '5 V' }];
     const variants = [
-      { name: 'five', outputs: [{ circuit: 'out', voltage: '5 V' }], switchingFrequency: '130 kHz' },
-      { name: 'twenty', outputs: [{ circuit: 'out', voltage: '20 V' }] },
+      { name: 'mild', outputs },
+      { name: 'harsh', outputs, reflectedVoltage: '150 V', clampOvershoot: '80 V' },
     ];
     const pair = pairOf(flyback({ more: { variants } }), 'pri', 'out');
-    expect(pair.computed?.peak.variant).toBe('twenty');
-    expect(pair.peak).toBeCloseTo(373.352380466 + (100 * 20) / 12 + 60, 6);
-    expect(pair.frequency).toBe(130_000);
+    expect(pair.computed?.peak.variant).toBe('harsh');
+    expect(pair.peak).toBeCloseTo(373.352380466 + 150 + 80, 6);
+  });
+
+  it('should find what a variant reflects by its turns, as the converter reflects by the turns of the file', () => {
+    // 12 V on 9 of 72 turns reflects 100 V; 24 V on 9 of 90 turns reflects 100 x (24 x 90 / 9) / (12 x 72 / 9) = 250 V
+    const outputs = [{ circuit: 'out', voltage: '24 V' }];
+    const variants = [{ name: 'rewound', outputs, turns: { P: 90 } }];
+    const pair = pairOf(flyback({ more: { variants } }), 'pri', 'out');
+    expect(pair.peak).toBeCloseTo(373.352380466 + 250 + 60, 6);
+    // and its output swings by its own turns: 373.35 x 9 / 90 on
+    const run = runningConverter(flyback({ more: { variants } }))!.runs.find(
+      (each) => each.run.variant !== null,
+    )!;
+    const end = run.ends
+      .get('out')!
+      .find(({ name }) => name.at === 'switched' && name.diode === 'plus-lead')!;
+    expect(end.levels.on).toBeCloseTo(-37.3352380466, 6);
+  });
+
+  it('should stand at a boosted rail whatever the line, its middle following half the mains', () => {
+    // reference: sqrt(120^2 + D 195^2 + (1 - D) 335^2) with D = 140 / 530 at 240 V, for the drain against the return
+    const more = { rail: { kind: 'boosted', voltage: '390 V' } };
+    const design = flyback({ rated: 240, reflected: 140, more });
+    const { run, wave } = bench(design);
+    expect(run.bulk).toBe(390);
+    expect(run.rails).toMatchObject({ plus: 195, minus: -195, swing: 120 * Math.SQRT2 });
+    expect(rmsOf(wave('pri', 'switched', 'out', 'return'))).toBeCloseTo(
+      Math.sqrt(120 ** 2 + (140 / 530) * 195 ** 2 + (390 / 530) * 335 ** 2),
+      6,
+    );
+    expect(runningConverter(design)?.runs.map((each) => each.run.line)).toEqual(['high']);
+  });
+
+  it('should hold a computed figure for true within 5 % only where mode, low line and rail are known', () => {
+    const supply = { kind: 'ac', voltage: '240 V', lowest: '100 V' };
+    const known = { mode: 'continuous', rail: { kind: 'mains' } };
+    const within = (from: Flyback) => pairOf(flyback(from), 'pri', 'out').within;
+    const open = (from: Flyback) => pairOf(flyback(from), 'pri', 'out').open.map(({ field }) => field);
+    expect(within({ supply, more: known })).toEqual({ rms: 0.05, peak: 0.05 });
+    expect(open({ supply, more: known })).toEqual([]);
+    for (const [from, field] of [
+      [{ more: known }, 'supply.lowest'],
+      [{ supply, more: { ...known, mode: 'unknown' } }, 'converter.mode'],
+      [{ supply, more: { mode: 'continuous' } }, 'converter.rail'],
+    ] as const) {
+      expect(within(from)).toEqual({ rms: 0.2, peak: 0.2 });
+      expect(open(from)).toEqual([field]);
+    }
+  });
+
+  it('should know the low line by the bulk capacitor too', () => {
+    const bulk = {
+      lowestMains: '85 V',
+      capacitance: '33 uF',
+      power: '15 W',
+      efficiency: 0.8,
+      chargingTime: '3 ms',
+    };
+    const more = { mode: 'continuous', rail: { kind: 'mains' }, bulk };
+    expect(pairOf(flyback({ more }), 'pri', 'out').within.rms).toBe(0.05);
+  });
+
+  it('should count a mode that nobody knows as the worse, and as the better where it is set at its best', () => {
+    const supply = { kind: 'ac', voltage: '240 V', lowest: '100 V' };
+    const inMode = (mode: string, isBest = () => false) =>
+      workingVoltages(flyback({ supply, more: { mode, rail: { kind: 'mains' } } }), isBest).find(
+        ({ between: [a, b] }) => a === 'pri' && b === 'out',
+      )!;
+    const [continuous, discontinuous] = [inMode('continuous'), inMode('discontinuous')];
+    expect(discontinuous.rms).toBeLessThan(continuous.rms);
+    expect(inMode('unknown')).toMatchObject({ rms: continuous.rms, within: { rms: 0.2 } });
+    expect(inMode('unknown', () => true)).toMatchObject({ rms: discontinuous.rms, within: { rms: 0.05 } });
+  });
+
+  it('should find turns that nobody counted by the stated voltages, and hold the figure for less sure', () => {
+    const design = flyback({
+      outputs: [
+        { circuit: 'out', voltage: '12 V' },
+        { circuit: 'aux', voltage: '15 V' },
+      ],
+    });
+    const open: Design = {
+      ...design,
+      layers: design.layers.map((layer) => (layer.kind === 'winding' ? { ...layer, turns: unknown } : layer)),
+    };
+    const pair = pairOf(open, 'pri', 'out');
+    // an output of 12 V against 100 V reflected has 12 hundredths of the primary's turns
+    const running = runningConverter(open)!;
+    const ratio = (circuit: string) =>
+      -running.runs[0]!.ends.get(circuit)!.find(({ name }) => name.at === 'switched')!.levels.on /
+      running.runs[0]!.run.bulk;
+    expect(ratio('out')).toBeCloseTo(0.12, 9);
+    expect(pair.within.rms).toBe(0.2);
+    expect(pair.open.map(({ field }) => field)).toContain('layers[0].turns');
   });
 
   it('should take the highest of several outputs of one circuit, in either order', () => {
@@ -232,10 +336,11 @@ describe('computed working voltages', () => {
     expect(share(deep, 'idle')).toBeCloseTo(1 - 0.1 - 0.373352380466, 9);
   });
 
-  it('should let go earlier above the low line: the boundary at 216 V, less at 240 V', () => {
-    const design = flyback({ rated: 240, more: { mode: 'discontinuous' } });
-    const low = 240 * 0.9 * Math.SQRT2;
-    expect(share(design, 'on')).toBeCloseTo((100 / (low + 100)) * 0.9, 9);
+  it('should let go earlier above the low line: the boundary at 200 V, less at 240 V', () => {
+    const supply = { kind: 'ac', voltage: '240 V', lowest: '200 V' };
+    const design = flyback({ supply, more: { mode: 'discontinuous' } });
+    const low = 200 * Math.SQRT2;
+    expect(share(design, 'on')).toBeCloseTo((100 / (low + 100)) * (200 / 240), 9);
   });
 
   it('should search the rms over every two ends', () => {

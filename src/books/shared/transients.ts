@@ -24,9 +24,18 @@ export function transientsOf(tables: MainsTables, supply: Supply, a: Circuit, b:
   }
   const mains = mainsOf(supply);
   return {
-    withstand: under(tables.mainsTransient(mains.value, supply.overvoltageCategory), mains.because, a, b),
+    withstand:
+      statedTransient(supply) ??
+      under(tables.mainsTransient(mains.value, supply.overvoltageCategory), mains.because, a, b),
     temporaryOvervoltage: under(tables.temporaryOvervoltage(mains.value), mains.because, a, b),
   };
+}
+
+/** A required withstand voltage that the file states wins over the table's. */
+function statedTransient({ transient }: Supply): Answered<VoltsPeak> | null {
+  if (transient === null) return null;
+  const { value } = transient;
+  return judged(value, because('stated-transient', { value }));
 }
 
 function isReached(a: Circuit, b: Circuit): boolean {

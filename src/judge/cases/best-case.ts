@@ -5,7 +5,8 @@ import type { Design } from '#model/design.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import { BEST, type Choice } from '#judge/fill/choice.ts';
 import { reaches } from '#standards/ladder.ts';
-import { judgeOnce, type Judging, openFrequency } from './judge-once.ts';
+import { openFrequency } from '#judge/fill/counted-stress.ts';
+import { judgeOnce, type Judging } from './judge-once.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { isLowerPair, type WorstCase } from './worst-case.ts';
 
@@ -39,6 +40,8 @@ function isAnythingOpen(design: Design, { nominal, intervals, pairs }: WorstCase
     intervals.length > 0 ||
     nominal.filled.counted.some(({ kind }) => kind !== 'default') ||
     design.bridges.some((bridge, i) => openBridgeFields(bridge, i).length > 0) ||
-    pairs.some(({ stress }) => stress.estimate || openFrequency(stress) !== null)
+    pairs.some(
+      ({ stress }) => stress.within.rms > 0 || stress.within.peak > 0 || openFrequency(stress) !== null,
+    )
   );
 }

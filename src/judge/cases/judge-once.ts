@@ -7,16 +7,15 @@ import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import { gradeOfBridge } from '#stress/parts/bridges.ts';
-import type { OpenKey } from '#stress/parts/bridge-grade.ts';
+import type { BridgeQuestion, OpenKey } from '#stress/parts/bridge-grade.ts';
 import type { Required, Transients } from '#books/required.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import { workingVoltages } from '#stress/voltages/working-voltage.ts';
-import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
-import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
+import type { OpenVoltage, PairStressResult } from '#stress/voltages/pair-stress.ts';
+import { countedStress, type CountedStress, stressAtPlace, voltagesAs } from '#judge/fill/counted-stress.ts';
 import type { Choice } from '#judge/fill/choice.ts';
 import { isBest, settled } from '#judge/fill/choice.ts';
 import { bridgeField } from '#judge/fill/open-bridges.ts';
-import { askedOf, type PairQuestion } from '#judge/grade/asked.ts';
+import { type AskedAtPlaces, askedOf, type PairQuestion, withPlaces } from '#judge/grade/asked.ts';
 import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { lowest, printed } from '#judge/grade/grade.ts';
@@ -106,8 +105,8 @@ function judgeRoles(
       demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit,
     ),
   };
-  const plain = workingVoltages(design);
-  const raised = demoted.size === 0 ? plain : workingVoltages(asMains);
+  const plain = voltagesAs(design, choice);
+  const raised = demoted.size === 0 ? plain : voltagesAs(asMains, choice);
   const least = book.leastThickness().value;
   const all = plain.map((_, i) => i);
   const asked = (isEveryPairJudged(judging, design) ? all : judging.only!).map((i) =>
@@ -160,6 +159,7 @@ function judgeRoles(
       stress,
       transients: entering,
       required,
+      places: question.places,
       achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
       holding: byBridge ? low : worst,
       shortest: shortest[i]!,
@@ -185,7 +185,7 @@ const doesNotFit = ({ used, available, layers }: ChamberFit): boolean =>
 interface AskedPair {
   readonly question: PairQuestion;
   readonly neededBecause: Because;
-  readonly stress: PairStressResult;
+  readonly stress: CountedStress;
   readonly entering: Transients;
   readonly required: Required;
 }
@@ -204,85 +204,76 @@ function askPair(
   const roleOf = (from: Design, id: string) => from.circuits.find((circuit) => circuit.id === id)!;
   const towardsMains = [a, b].some((id) => roleOf(design, id).role === 'mains');
   const source = (demoted.has(a) || demoted.has(b)) && !towardsMains ? asMains : design;
-  const stress = atWorst(book, source === design ? own : raised, choice);
+  const stress = countedStress(book, source === design ? own : raised, choice);
   const [circuitA, circuitB] = [roleOf(source, a), roleOf(source, b)];
   const grade = book.neededGrade(circuitA.role, circuitB.role);
   const needed = grade.value === 'functional' ? null : grade.value;
   const entering = book.transients(design.supply, circuitA, circuitB);
   const required = requiredFor(book, design, stress, entering, needed);
-  const asked = askedOf(required, choice.at === 'worst');
-  const question = { between: own.between, needed, required, asked };
-  return { question, neededBecause: grade.because, stress, entering, required };
+  const { places, open } = askedAtPlaces(book, source, choice, stress, entering, needed);
+  const asked = withPlaces(askedOf(required, choice.at === 'worst'), places);
+  const question = { between: own.between, needed, required, asked, places };
+  const found = { ...stress, open: [...stress.open, ...open] };
+  return { question, neededBecause: grade.because, stress: found, entering, required };
 }
 
-/** What of a pair's stress is not known for sure is counted as chosen. */
-function atWorst(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
-  return atAnyFrequency(book, estimated(stress, choice), choice);
-}
-
-/** A computed figure holds within some percent: at worst it is that much higher. */
-function estimated(stress: PairStressResult, choice: Choice): PairStressResult {
-  if (!stress.estimate || choice.at === 'best') return stress;
-  const scaled = (value: number, from: string) =>
-    from === 'computed' ? value * (1 + ESTIMATE_WITHIN) : value;
-  const [rms, peak] = [scaled(stress.rms, stress.from.rms), scaled(stress.peak, stress.from.peak)];
-  const why = because('estimate-width', { within: ESTIMATE_WITHIN, rms, peak });
-  return { ...stress, rms: voltsRms(rms), peak: voltsPeak(peak), because: after(stress.because, why) };
-}
-
-/** A derivation with one step more at its end. */
-const after = (why: Because, step: Because): Because => ({ ...why, from: [...why.from, step] });
-
-/** A frequency that nobody gave is at worst the highest that the tables know, at best that of the supply. */
-function atAnyFrequency(book: Book, stress: PairStressResult, choice: Choice): PairStressResult {
-  const field = openFrequency(stress);
-  if (field === null || isBest(choice, field)) return stress;
-  const frequency = hertz(Math.max(stress.frequency, book.highestFrequency));
-  const why = because('frequency-not-given', { from: stress.frequency, value: frequency });
-  return { ...stress, frequency, because: after(stress.because, why) };
-}
-
-/** The field that would give the frequency; null where it is known, or no voltage is either. */
-export function openFrequency({ basis, notes }: PairStressResult): string | null {
-  const note = notes.find(({ kind }) => kind === 'frequency-not-given');
-  return note?.kind === 'frequency-not-given' && basis !== 'floor'
-    ? `workingVoltages[${note.entry}].frequency`
-    : null;
+/** What is asked of one pair where the file gives a voltage of its own: at distances outside, and at bridging parts. */
+function askedAtPlaces(
+  book: Book,
+  design: Design,
+  choice: Choice,
+  stress: CountedStress,
+  entering: Transients,
+  needed: PairQuestion['needed'],
+): { readonly places: AskedAtPlaces; readonly open: CountedStress['open'] } {
+  const open: OpenVoltage[] = [];
+  const at = (list: 'outside' | 'bridges') =>
+    design[list].map(({ between, working }, i) => {
+      const concerns = list === 'outside' || between.every((id) => stress.between.includes(id));
+      if (working === null || needed === null || !concerns) return null;
+      const here = stressAtPlace(design, stress, working, `${list}[${i}].working`, choice);
+      open.push(...here.open);
+      const required = requiredFor(book, design, here, entering, needed);
+      return { rms: here.rms, required, asked: askedOf(required, choice.at === 'worst') };
+    });
+  return { places: { outside: at('outside'), bridges: at('bridges') }, open };
 }
 
 export function bridgesOf(
   { book }: Pick<Judging, 'book'>,
   design: Design,
   choice: Choice,
-  question: Pick<PairQuestion, 'between' | 'needed' | 'required'>,
+  question: Pick<PairQuestion, 'between' | 'needed' | 'required' | 'places'>,
   stress: PairStressResult,
 ): readonly FoundBridge[] {
   const [a, b] = question.between;
-  const creepage = question.required.creepage('IIIb');
-  const { clearance } = question.required;
-  const figures = [clearance.basic, clearance.reinforced, creepage.basic, creepage.reinforced];
-  const values = figures.flatMap((figure) => (isOutOfRange(figure) ? [] : [figure.value]));
-  const required =
-    values.length === 4
-      ? {
-          clearance: { basic: values[0]!, reinforced: values[1]! },
-          creepage: { basic: values[2]!, reinforced: values[3]! },
-        }
-      : null;
   return design.bridges.flatMap((bridge, i) => {
     if (!bridge.between.includes(a) || !bridge.between.includes(b)) return [];
+    const { rms, required } = question.places.bridges[i] ?? { rms: stress.rms, required: question.required };
     const isBestAt = (key: OpenKey): boolean => isBest(choice, bridgeField(i, key));
     const graded = gradeOfBridge(bridge, {
       book,
       barrier: question.needed !== null,
-      rms: stress.rms,
+      rms,
       mains: mainsOf(design.supply).value,
       category: design.supply.overvoltageCategory,
-      required,
+      required: bridgeReach(required),
       isBest: isBestAt,
     });
     return [{ kind: 'bridge', grade: graded.grade, bridge: graded }];
   });
+}
+
+/** Null where the book has no figure. */
+function bridgeReach({ clearance, creepage: byGroup }: Required): BridgeQuestion['required'] {
+  const creepage = byGroup('IIIb');
+  const figures = [clearance.basic, clearance.reinforced, creepage.basic, creepage.reinforced];
+  const values = figures.flatMap((figure) => (isOutOfRange(figure) ? [] : [figure.value]));
+  if (values.length < 4) return null;
+  return {
+    clearance: { basic: values[0]!, reinforced: values[1]! },
+    creepage: { basic: values[2]!, reinforced: values[3]! },
+  };
 }
 
 /** Alternatives that an unknown leaves open: the worse counts. */

@@ -62,11 +62,15 @@ export function judgedParts(
   };
 }
 
-function outsideOf(design: Design, { between: pair, needed, required }: PairOutcome): JudgedOutside[] {
+function outsideOf(
+  design: Design,
+  { between: pair, needed, required: ofPair, places }: PairOutcome,
+): readonly JudgedOutside[] {
   if (needed === null) return [];
   return design.outside
-    .filter(({ between }) => pair.every((id) => between.includes(id)))
-    .map((entry) => {
+    .map((entry, i) => ({ entry, required: places.outside[i]?.required ?? ofPair }))
+    .filter(({ entry: { between } }) => pair.every((id) => between.includes(id)))
+    .map(({ entry, required }) => {
       const group: MaterialGroup = typeof entry.materialGroup === 'string' ? entry.materialGroup : 'IIIb';
       const [clearance, creepage] = [reachOf(required.clearance), reachOf(required.creepage(group))];
       const reach = clearance && creepage ? { clearance, creepage } : null;

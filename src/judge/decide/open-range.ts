@@ -64,20 +64,23 @@ const lengths = (from: number, to: number, step = 0.01): OpenRange => ({
 
 /** What of a pair's voltage is missing: its peak beside an rms that is given, else its rms with the peak of a sine. */
 function voltageRange({ workingVoltages = [] }: DesignFile, between: readonly [string, string]): OpenRange {
-  const hasRms = workingVoltages.some(
-    (said) => said.rms !== undefined && said.between.every((id) => between.includes(id)),
-  );
-  const entry = (volts: number) =>
-    hasRms
-      ? { between, peak: `${volts} V` }
-      : { between, rms: `${volts} V`, peak: `${(volts * Math.SQRT2).toFixed(3)} V` };
+  const isOurs = (said: { readonly between: readonly string[] }) =>
+    said.between.every((id) => between.includes(id));
+  const ours = workingVoltages.find(isOurs);
+  const hasRms = ours?.rms !== undefined;
+  const entry = (volts: number) => ({
+    ...(ours ?? { between }),
+    ...(hasRms
+      ? { peak: `${volts} V` }
+      : { rms: `${volts} V`, peak: `${(volts * Math.SQRT2).toFixed(3)} V` }),
+  });
   return {
     kind: 'figures',
     unit: hasRms ? 'V peak' : 'V rms',
     step: 10,
     from: 1,
     to: 200,
-    write: (volts) => [...workingVoltages, entry(volts)],
+    write: (volts) => [...workingVoltages.filter((said) => !isOurs(said)), entry(volts)],
   };
 }
 

@@ -4,7 +4,7 @@ import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Column, Grade } from '#standards/grade.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
-import { voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
+import { voltsPeak, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
 import type { Required } from '#books/required.ts';
 import type { LevelsOf, TestLevels } from './solid-grade.ts';
@@ -15,7 +15,32 @@ export interface PairQuestion {
   readonly needed: Grade | null;
   readonly required: Required;
   readonly asked: Readonly<Record<Metric, Asked>>;
+  readonly places: AskedAtPlaces;
 }
+
+/** What is asked where the file gives a voltage of its own, by the entry's place in the file; null where it gives none. */
+export interface AskedAtPlaces {
+  readonly outside: readonly (AskedAtPlace | null)[];
+  readonly bridges: readonly (AskedAtPlace | null)[];
+}
+
+export interface AskedAtPlace {
+  readonly rms: VoltsRms;
+  readonly required: Required;
+  readonly asked: Readonly<Record<Metric, Asked>>;
+}
+
+/** The same question, with what is asked at places outside laid in. */
+export const withPlaces = (
+  asked: PairQuestion['asked'],
+  { outside }: AskedAtPlaces,
+): PairQuestion['asked'] => {
+  const at = (metric: Metric): Asked => ({
+    ...asked[metric],
+    places: outside.map((place) => place?.asked[metric] ?? null),
+  });
+  return { creepage: at('creepage'), clearance: at('clearance') };
+};
 
 /** What a pair asks along each metric, ready for grading; `highFrequency` raises the test to that level where larger. */
 export function askedOf(required: Required, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
@@ -33,8 +58,8 @@ export function askedOf(required: Required, highFrequency: boolean): Readonly<Re
     return { basic: value(found.basic), reinforced: value(found.reinforced) };
   };
   return {
-    creepage: { distance: (rank) => (byRank[rank] ??= creepage(rank)), levels, x },
-    clearance: { distance: () => clearance, levels, x },
+    creepage: { distance: (rank) => (byRank[rank] ??= creepage(rank)), levels, x, places: [] },
+    clearance: { distance: () => clearance, levels, x, places: [] },
   };
 }
 

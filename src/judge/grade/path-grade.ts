@@ -14,7 +14,13 @@ export interface Asked {
   readonly distance: (rank: number) => { readonly basic: Nm | null; readonly reinforced: Nm | null };
   readonly levels: LevelsOf;
   readonly x: Nm;
+  /** What is asked of the file's distances outside that have a voltage of their own; null where the pair's holds. */
+  readonly places: readonly (Asked | null)[];
 }
+
+/** What is asked of one piece: a place outside may have a voltage of its own. */
+export const askedOfPiece = (piece: ChainPiece, asked: Asked): Asked =>
+  piece.kind === 'outside' && piece.entry !== null ? (asked.places[piece.entry] ?? asked) : asked;
 
 export interface GradingTools {
   readonly stuffs: readonly Stuff[];
@@ -50,7 +56,7 @@ function insulationsOf(
   asked: Asked,
   tools: GradingTools,
 ): readonly Insulation[] {
-  const limits = asked.distance(piece.rank);
+  const limits = askedOfPiece(piece, asked).distance(piece.rank);
   const distance = distanceInsulation(length, limits.basic, limits.reinforced);
   if (piece.kind === 'outside') return [distance];
   return [distance, ...solidInsulations(piece.piece.punctured, tools.stuffs, asked.levels, tools.rules)];

@@ -22,7 +22,7 @@ import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
-import { gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
+import { askedOfPiece, gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
 
 export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
@@ -125,8 +125,10 @@ export function* pathsFrom(site: Site, from: PathsFrom): Generator<Chain> {
 
 export function gradedPath(site: Site, { section, question, metric }: PathsFrom, chain: Chain): FoundPath {
   const { tools } = site.search;
-  const asked = question.asked[metric];
-  const graded = gradeOfChain(chain, asked, tools);
+  const pair = question.asked[metric];
+  const graded = gradeOfChain(chain, pair, tools);
+  // a distance outside that stands alone is held to the voltage of its place
+  const asked = chain.pieces.length === 1 ? askedOfPiece(chain.pieces[0]!, pair) : pair;
   const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
   return {
     kind: 'path',

@@ -8,7 +8,8 @@ import type { Build } from '#solver/section/build.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
-import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { AskedAtPlaces } from '#judge/grade/asked.ts';
+import type { CountedStress } from '#judge/fill/counted-stress.ts';
 import type { Required, Transients } from '#books/required.ts';
 import type { Asked, GradingTools } from '#judge/grade/path-grade.ts';
 import type { Chain } from '#judge/grade/chain.ts';
@@ -46,9 +47,10 @@ export interface PairOutcome {
   /** Null: nothing is asked. */
   readonly needed: Grade | null;
   readonly neededBecause: Because;
-  readonly stress: PairStressResult;
+  readonly stress: CountedStress;
   readonly transients: Transients;
   readonly required: Required;
+  readonly places: AskedAtPlaces;
   readonly achieved: Grade;
   /** What holds it there; null where no path is left. */
   readonly holding: Holding | null;

@@ -7,7 +7,7 @@ import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
 import type { Book } from '#books/book.ts';
 import { ruleBook } from '#books/shelf.ts';
-import { ESTIMATE_WITHIN, type PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
 import { runningConverter } from '#stress/voltages/computed-stress.ts';
 import { weakestBreakdown } from '#stress/breakdown/expected-breakdown.ts';
 import { heatOf, type Heat } from '#stress/heat/heat.ts';
@@ -87,7 +87,8 @@ const circuitOf = ({ circuits }: Design, id: string) => {
 function stressPair(stress: PairStressResult, judged: JudgedAt | undefined): StressPair {
   if (judged === undefined) throw new Error(`${stress.between.join()} was not judged`);
   const { needed, transients, rms, peak } = judged;
-  const judgedAt = stress.estimate ? { rms, peak, within: ESTIMATE_WITHIN } : null;
+  const within = Math.max(stress.within.rms, stress.within.peak);
+  const judgedAt = within > 0 ? { rms, peak, within } : null;
   return { ...stress, needed: needed ?? 'functional', transients, judgedAt };
 }
 

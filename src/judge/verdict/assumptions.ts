@@ -4,7 +4,7 @@ import type { Design } from '#model/design.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import type { Counted } from '#judge/fill/filling.ts';
 import type { Deciders } from '#judge/cases/deciders.ts';
-import { openFrequency } from '#judge/cases/judge-once.ts';
+import { countedAs, openFrequency } from '#judge/fill/counted-stress.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { unplacedParts } from '#judge/fill/unplaced.ts';
 import type { BestFigures } from './best-figures.ts';
@@ -77,6 +77,14 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
       atBest: verdictWith(deciders.reached.get(field) ?? none),
       kind: 'unknown',
     })),
+    ...openVoltages(pairs).map(({ field, between, counted: words }): Bare => ({
+      field,
+      between,
+      counted: words,
+      decides: deciders.deciding.has(field),
+      atBest: verdictWith(deciders.reached.get(field) ?? none),
+      kind: 'unknown',
+    })),
     ...intervals.map((field): Bare => ({
       field,
       between: null,
@@ -126,6 +134,27 @@ export function openFrequencies(pairs: readonly PairOutcome[]): readonly OpenFre
     const field = needed === null ? null : openFrequency(stress);
     if (field !== null && !found.has(field))
       found.set(field, { field, between, frequency: stress.frequency });
+  }
+  return [...found.values()];
+}
+
+interface OpenField {
+  readonly field: string;
+  /** The pair whose voltage it is; null where it is of them all. */
+  readonly between: readonly [string, string] | null;
+  readonly counted: string;
+}
+
+/** Fields that would settle the voltages better, once each, of pairs that ask for a barrier. */
+export function openVoltages(pairs: readonly PairOutcome[]): readonly OpenField[] {
+  const found = new Map<string, OpenField>();
+  for (const { between, needed, stress } of pairs) {
+    if (needed === null) continue;
+    for (const open of stress.open) {
+      const of = open.counted.as === 'computed' ? between : null;
+      if (!found.has(open.field))
+        found.set(open.field, { field: open.field, between: of, counted: countedAs(open) });
+    }
   }
   return [...found.values()];
 }

@@ -1,8 +1,8 @@
 // What a field that nobody knows is at its best, in words: the figure that turns a verdict where the field decides it.
 
 import type { Book } from '#books/book.ts';
-import { openFrequency } from '#judge/cases/judge-once.ts';
 import { BEST } from '#judge/fill/choice.ts';
+import { openFrequency } from '#judge/fill/counted-stress.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import type { Design } from '#model/design.ts';
@@ -47,4 +47,7 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/\.(clearance|creepage)$/, 'as long as is asked'],
   [/\.safetyClass$/, 'Y1'],
   [/^bridges\[\d+\]\.approval$/, 'reinforced'],
+  [/^converter\.mode$/, 'the better of both modes'],
+  [/^(supply\.lowest|converter\.rail)$/, 'known, so that the estimate holds within 5 %'],
+  [/(workingVoltages\[\d+\]|\.working)\.(rms|peak)$/, 'measured as it is stated'],
 ];

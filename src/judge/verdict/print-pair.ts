@@ -48,8 +48,8 @@ export function printPair(
 function printStress({ stress, transients }: PairOutcome): PairStress {
   const { withstand } = transients;
   return {
-    rms: stress.rms,
-    peak: stress.peak,
+    rms: stress.nominal.rms,
+    peak: stress.nominal.peak,
     frequency: stress.frequency,
     withstand: isOutOfRange(withstand) ? 0 : withstand.value,
     basis: stress.basis,

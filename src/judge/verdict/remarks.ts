@@ -9,6 +9,7 @@ import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import { lengthRemarks } from './length-remarks.ts';
 import type { Remark } from './verdict.ts';
+import { voltageRemarks } from './voltage-remarks.ts';
 
 export function notJudgedOf(
   design: Design,
@@ -54,6 +55,7 @@ export function remarksOf(design: Design, build: Build, pairs: readonly PairOutc
     ...lengthRemarks(barriers),
     ...earthedScreens(design),
     ...outermostMains(design),
+    ...voltageRemarks(barriers, (id) => design.circuits.find((circuit) => circuit.id === id)?.name || id),
   ];
 }
 

@@ -27,6 +27,16 @@ export interface StressSteps {
   readonly 'working-frequency': FoundFigure;
   /** `entry`: its place in the file's `workingVoltages`. */
   readonly 'given-voltage': FoundFigure & { readonly entry: number };
+  /** At one place outside the window; `field` gives it. */
+  readonly 'place-voltage': {
+    readonly field: string;
+    readonly rms: number;
+    readonly peak: number;
+    readonly frequency: number;
+  };
+  readonly 'given-at-place': FoundFigure & { readonly field: string };
+  /** What the file states that the insulation has to withstand of the mains. */
+  readonly 'stated-transient': { readonly value: number };
   readonly 'voltage-floor': {
     readonly supply: string;
     readonly rms: number;
@@ -41,6 +51,7 @@ export interface StressSteps {
   readonly 'computed-peak': ComputedBetween;
   readonly 'converter-case': {
     readonly variant: string | null;
+    readonly mode: string;
     readonly line: string;
     readonly bulk: number;
     readonly reflected: number;

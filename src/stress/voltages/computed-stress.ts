@@ -5,13 +5,13 @@
 // Steps: computed-rms, computed-peak {value, state, a, aAt, b, bAt}, each over converter-case {variant, line, bulk,
 // reflected, overshoot, duty, frequency, primary, turns}.
 
-import type { Circuit, Design } from '#model/design.ts';
+import type { Circuit, ConverterMode, ConverterVariant, Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { hertz, voltsPeak, type Hertz } from '#units/quantity.ts';
 
 import { operatingCases, type OperatingCase } from './converter-cases.ts';
 import { endsOf, type End } from './converter-ends.ts';
-import { primaryOf, woundCircuits, type Primary } from './converter-turns.ts';
+import { primaryOf, reflectedByTurns, woundCircuits, type Primary } from './converter-turns.ts';
 import type { ComputedFigure, ComputedStress, PairWaveform } from './pair-stress.ts';
 import { peakOf, rmsOf } from './waveform.ts';
 
@@ -21,6 +21,8 @@ export interface RunningConverter {
   readonly mainsFrequency: Hertz;
   readonly runs: readonly {
     readonly run: OperatingCase;
+    /** Of this run, which may have turns of its own. */
+    readonly primary: Primary;
     readonly ends: ReadonlyMap<string, readonly End[]>;
   }[];
 }
@@ -32,20 +34,29 @@ export function runningConverter(design: Design): RunningConverter | null {
   const wound = woundCircuits(design);
   const primary = primaryOf(design, converter, wound);
   if (primary === null) return null;
-  const runs = operatingCases(converter, supply).map((run) => {
+  const byTurns = (variant: ConverterVariant) => reflectedByTurns(design, converter, variant);
+  const runs = operatingCases(converter, supply, byTurns).map((run) => {
+    const own = Object.keys(run.turns).length > 0 ? woundCircuits(design, run.turns) : wound;
+    const itsPrimary = own === wound ? primary : (primaryOf(design, converter, own) ?? primary);
     const ends = circuits.map((circuit): [string, readonly End[]] => {
-      const its = wound.get(circuit.id) ?? { windings: [], total: 0, largest: 0 };
-      return [circuit.id, endsOf(circuit, its, primary, run)];
+      const its = own.get(circuit.id) ?? { windings: [], total: 0, largest: 0 };
+      return [circuit.id, endsOf(circuit, its, itsPrimary, run)];
     });
-    return { run, ends: new Map(ends) };
+    return { run, primary: itsPrimary, ends: new Map(ends) };
   });
   const mainsFrequency = supply.kind === 'dc' ? hertz(0) : supply.frequency.value;
   return { primary, mainsFrequency, runs };
 }
 
+/** The same running in one mode only. */
+export const inMode = (running: RunningConverter, mode: ConverterMode): RunningConverter => ({
+  ...running,
+  runs: running.runs.filter(({ run }) => run.mode === mode),
+});
+
 /** `tied`: at which pole a circuit that is no mains is tied to the neutral. */
 export function computedStress(
-  { primary, mainsFrequency, runs }: RunningConverter,
+  { mainsFrequency, runs }: RunningConverter,
   a: Circuit,
   b: Circuit,
   tied: 'return' | 'plus' = 'return',
@@ -53,7 +64,7 @@ export function computedStress(
   let rms: Found | null = null;
   let peak: Found | null = null;
   let frequency = 0;
-  for (const { run, ends } of runs) {
+  for (const { run, primary, ends } of runs) {
     frequency = Math.max(frequency, run.frequency);
     const shift = tied === 'plus' ? poleOf(b, run) - poleOf(a, run) : 0;
     for (const from of ends.get(a.id) ?? []) {
@@ -62,14 +73,14 @@ export function computedStress(
         const isRms = rms === null || figures.square > rms.square;
         const isPeak = peak === null || figures.peak > peak.peak;
         if (!isRms && !isPeak) continue;
-        const found = { ...figures, from, to, shift, run };
+        const found = { ...figures, from, to, shift, run, primary };
         if (isRms) rms = found;
         if (isPeak) peak = found;
       }
     }
   }
   if (rms === null || peak === null) return null;
-  const figureOf = foundFigure(primary, mainsFrequency);
+  const figureOf = foundFigure(mainsFrequency);
   return {
     rms: figureOf('computed-rms', rms, rmsOf),
     peak: figureOf('computed-peak', peak, peakOf),
@@ -84,6 +95,7 @@ interface Found {
   readonly to: End;
   readonly shift: number;
   readonly run: OperatingCase;
+  readonly primary: Primary;
 }
 
 /** What `rmsOf` and `peakOf` find of the waveform between two ends, without making it: asked of every two ends. */
@@ -129,10 +141,10 @@ export function between(
 }
 
 const foundFigure =
-  (primary: Primary, mainsFrequency: Hertz) =>
+  (mainsFrequency: Hertz) =>
   <Q extends number>(
     step: 'computed-rms' | 'computed-peak',
-    { from, to, shift, run }: Found,
+    { from, to, shift, run, primary }: Found,
     read: (waveform: PairWaveform) => Q,
   ): ComputedFigure<Q> => {
     const waveform = between(from, to, shift, run, mainsFrequency);
@@ -149,16 +161,18 @@ const foundFigure =
       ends: [a, b],
       variant: run.variant,
       line: run.line,
+      mode: run.mode,
       waveform,
       because: because(step, { value, ...values, state: worst.state }, [], [caseOf(run, primary)]),
     };
   };
 
 function caseOf(run: OperatingCase, primary: Primary): Because {
-  const { variant, line, bulk, reflected, overshoot, frequency, shares } = run;
+  const { variant, mode, line, bulk, reflected, overshoot, frequency, shares } = run;
   const duty = shares.find(({ state }) => state === 'on')?.share ?? 0;
   return because('converter-case', {
     variant,
+    mode,
     line,
     bulk,
     reflected,

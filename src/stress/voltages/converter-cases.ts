@@ -1,13 +1,24 @@
-// The ways in which a converter runs that the working voltage is searched over: every variant of its outputs, at the
-// high and at the low line, and for a direct supply with either pole tied to the output.
+// The ways in which a converter runs that the working voltage is searched over: every mode that it may run in, every
+// variant of its outputs, the high and the low line, and for a direct supply either pole tied to the output.
 
-import type { Converter, ConverterOutput, Supply } from '#model/design.ts';
+import type {
+  Converter,
+  ConverterMode,
+  ConverterOutput,
+  ConverterVariant,
+  Rail,
+  Supply,
+} from '#model/design.ts';
+import { isKnown } from '#model/reading.ts';
 
 import { bulkValley } from './bulk-valley.ts';
 import type { SwitchingState } from './pair-stress.ts';
 
 export interface OperatingCase {
+  readonly mode: ConverterMode;
   readonly variant: string | null;
+  /** Turns of windings that differ from the file's layers, by the winding's id. */
+  readonly turns: ConverterVariant['turns'];
   readonly line: 'high' | 'low';
   readonly frequency: number;
   readonly bulk: number;
@@ -20,8 +31,8 @@ export interface OperatingCase {
 }
 
 /**
- * The bulk rails against the neutral: `plus` and `minus` and, for a mains, a sine of amplitude `swing` on both. Between
- * two conductions of the bridge the middle of the bulk follows half the mains.
+ * The rails against the neutral: `plus` and `minus` and, for a mains, a sine of amplitude `swing` on both. Between two
+ * conductions of the bridge their middle follows half the mains, that of a boosted rail too.
  */
 export interface Rails {
   readonly plus: number;
@@ -29,46 +40,83 @@ export interface Rails {
   readonly swing: number;
 }
 
-export function operatingCases(converter: Converter, supply: Supply): readonly OperatingCase[] {
-  const rated = supply.voltage.value * (supply.kind === 'dc' ? 1 : Math.SQRT2);
-  const low = bulkValley(converter, supply) ?? rated * (1 - supply.tolerance);
-  return runsOf(converter).flatMap((run) =>
-    [
-      { line: 'high' as const, bulk: rated },
-      { line: 'low' as const, bulk: low },
-    ].flatMap(({ line, bulk }) => {
-      const shares = sharesOf(converter, run.reflected, bulk, low);
-      return railsOf(supply, bulk).map((rails) => ({
-        ...run,
-        line,
-        bulk,
-        overshoot: converter.clampOvershoot.value,
-        shares,
-        rails,
-      }));
-    }),
+/** Reflected voltage of a variant by its own turns; null where they tell nothing. */
+export type ReflectedByTurns = (variant: ConverterVariant) => number | null;
+
+export function operatingCases(
+  converter: Converter,
+  supply: Supply,
+  byTurns: ReflectedByTurns = () => null,
+): readonly OperatingCase[] {
+  const lines = linesOf(converter, supply);
+  const low = Math.min(...lines.map(({ bulk }) => bulk));
+  return modesOf(converter).flatMap((mode) =>
+    runsOf(converter, byTurns).flatMap((run) =>
+      lines.flatMap(({ line, bulk, crest }) => {
+        const shares = sharesOf(mode, converter.duty, run.reflected, bulk, low);
+        return railsOf(supply, bulk, crest).map((rails) => ({ ...run, mode, line, bulk, shares, rails }));
+      }),
+    ),
   );
 }
 
-type Run = Pick<OperatingCase, 'variant' | 'frequency' | 'reflected' | 'outputs'>;
+/** A mode that nobody knows may be either. */
+export const modesOf = ({ mode }: Converter): readonly ConverterMode[] =>
+  typeof mode === 'string' ? [mode] : ['continuous', 'discontinuous'];
 
-/** The converter's own outputs, then its variants. Reflected voltage goes with the output voltage. */
-function runsOf({ outputs, variants, switchingFrequency, reflectedVoltage }: Converter): readonly Run[] {
+interface Line {
+  readonly line: 'high' | 'low';
+  readonly bulk: number;
+  /** Of the mains. */
+  readonly crest: number;
+}
+
+/** A boosted rail stands at its own voltage whatever the line; a rail that nobody knows is counted as the mains'. */
+function linesOf(converter: Converter, supply: Supply): readonly Line[] {
+  const crest = supply.voltage.value * crestFactor(supply);
+  const boosted = boostedTo(converter.rail);
+  if (boosted !== null) return [{ line: 'high', bulk: boosted, crest }];
+  const lowest = bulkValley(converter, supply) ?? lowestMains(converter, supply) * crestFactor(supply);
+  return [
+    { line: 'high', bulk: crest, crest },
+    { line: 'low', bulk: lowest, crest: lowest },
+  ];
+}
+
+const boostedTo = (rail: Converter['rail']): number | null => (isBoosted(rail) ? rail.voltage.value : null);
+
+const isBoosted = (rail: Converter['rail']): rail is Extract<Rail, { kind: 'boosted' }> =>
+  rail.kind === 'boosted';
+
+const crestFactor = ({ kind }: Supply): number => (kind === 'dc' ? 1 : Math.SQRT2);
+
+/** The marked voltage where the file does not say how far the range goes down. */
+function lowestMains({ bulk }: Converter, { lowest, voltage }: Supply): number {
+  if (bulk !== null) return bulk.lowestMains.value;
+  return isKnown(lowest) ? lowest.value : voltage.value;
+}
+
+type Run = Pick<OperatingCase, 'variant' | 'turns' | 'frequency' | 'reflected' | 'overshoot' | 'outputs'>;
+
+/** The converter's own outputs, then its variants. A variant reflects what the converter does unless it says otherwise. */
+function runsOf(converter: Converter, byTurns: ReflectedByTurns): readonly Run[] {
+  const { outputs, variants, switchingFrequency, reflectedVoltage, clampOvershoot } = converter;
   const own: Run = {
     variant: null,
+    turns: {},
     frequency: switchingFrequency.value,
     reflected: reflectedVoltage.value,
+    overshoot: clampOvershoot.value,
     outputs: voltsBy(outputs),
   };
-  const runs = variants.map((variant): Run => {
-    const by = voltsBy(variant.outputs);
-    return {
-      variant: variant.name,
-      frequency: (variant.switchingFrequency ?? switchingFrequency).value,
-      reflected: reflectedVoltage.value * comparedWith(by, referenceOf(own.outputs, variants)),
-      outputs: by,
-    };
-  });
+  const runs = variants.map((variant): Run => ({
+    variant: variant.name,
+    turns: variant.turns,
+    frequency: (variant.switchingFrequency ?? switchingFrequency).value,
+    reflected: variant.reflectedVoltage?.value ?? byTurns(variant) ?? reflectedVoltage.value,
+    overshoot: (variant.clampOvershoot ?? clampOvershoot).value,
+    outputs: voltsBy(variant.outputs),
+  }));
   return outputs.length === 0 && runs.length > 0 ? runs : [own, ...runs];
 }
 
@@ -81,25 +129,10 @@ function voltsBy(outputs: readonly ConverterOutput[]): ReadonlyMap<string, numbe
   return volts;
 }
 
-/** Output voltage that the stated reflected voltage belongs to: the converter's own, else the highest of the variants. */
-function referenceOf(
-  own: ReadonlyMap<string, number>,
-  variants: Converter['variants'],
-): ReadonlyMap<string, number> {
-  return new Map([...voltsBy(variants.flatMap(({ outputs }) => outputs)), ...own]);
-}
-
-function comparedWith(volts: ReadonlyMap<string, number>, reference: ReadonlyMap<string, number>): number {
-  const ratios = [...volts].flatMap(([circuit, value]) => {
-    const at = reference.get(circuit) ?? 0;
-    return at > 0 ? [value / at] : [];
-  });
-  return ratios.length === 0 ? 1 : Math.max(...ratios);
-}
-
 /** Parts of the switching period by volt-second balance, where the file states no duty. The spike takes no time. */
 function sharesOf(
-  { mode, duty }: Converter,
+  mode: ConverterMode,
+  duty: number | null,
   reflected: number,
   bulk: number,
   low: number,
@@ -123,8 +156,8 @@ function sharesOf(
 
 const part = (of: number, whole: number): number => (whole > 0 ? of / whole : 0);
 
-function railsOf({ kind }: Supply, bulk: number): readonly Rails[] {
-  if (kind === 'ac') return [{ plus: bulk / 2, minus: -bulk / 2, swing: bulk / 2 }];
+function railsOf({ kind }: Supply, bulk: number, crest: number): readonly Rails[] {
+  if (kind === 'ac') return [{ plus: bulk / 2, minus: -bulk / 2, swing: crest / 2 }];
   return [
     { plus: bulk, minus: 0, swing: 0 },
     { plus: 0, minus: -bulk, swing: 0 },

@@ -6,7 +6,8 @@ import type { Circuit, Converter, Design, Supply } from '#model/design.ts';
 import { bulkValley } from './bulk-valley.ts';
 import { computedStress, type RunningConverter } from './computed-stress.ts';
 import { woundCircuits } from './converter-turns.ts';
-import { ESTIMATE_WITHIN, type ComputedStress, type StressNote } from './pair-stress.ts';
+import { KNOWN_WITHIN } from './estimate-width.ts';
+import type { ComputedStress, StressNote } from './pair-stress.ts';
 
 /** Turns are whole and rectifiers drop part of a volt: closer than this they agree. */
 const AGREE_WITHIN = 0.2;
@@ -63,7 +64,7 @@ function otherPole(
   const tied = [a, b].filter(({ role }) => role !== 'mains');
   const other = tied.length === 1 ? computedStress(running, a, b, 'plus') : null;
   if (other === null || tied[0] === undefined) return [];
-  const wider = 1 + ESTIMATE_WITHIN;
+  const wider = 1 + KNOWN_WITHIN;
   const more = other.rms.value > computed.rms.value * wider || other.peak.value > computed.peak.value * wider;
   return more
     ? [{ kind: 'other-pole', circuit: tied[0].id, rms: other.rms.value, peak: other.peak.value }]

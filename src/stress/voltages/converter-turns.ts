@@ -2,8 +2,9 @@
 // turns that is no output. Where several windings lie in it the file does not say whether they are one primary in
 // series or a primary and another winding: the reading nearer to the stated voltages holds, else the fewer turns.
 
-import type { Converter, Design } from '#model/design.ts';
+import type { Converter, ConverterVariant, Design } from '#model/design.ts';
 
+import { windingTurns } from './winding-turns.ts';
 import type { StressNote } from './pair-stress.ts';
 
 export interface WoundCircuit {
@@ -20,12 +21,12 @@ export interface Primary {
   readonly note: StressNote | null;
 }
 
-export function woundCircuits(design: Design): ReadonlyMap<string, WoundCircuit> {
-  const turns = new Map<string, number>();
-  for (const layer of design.layers) {
-    if (layer.kind !== 'winding' || typeof layer.turns !== 'number') continue;
-    turns.set(layer.winding, (turns.get(layer.winding) ?? 0) + layer.turns);
-  }
+/** `own`: turns of windings that differ from the file's layers. */
+export function woundCircuits(
+  design: Design,
+  own: Readonly<Record<string, number>> = {},
+): ReadonlyMap<string, WoundCircuit> {
+  const turns = windingTurns(design, own);
   const wound = design.circuits.map(({ id }): [string, WoundCircuit] => {
     const windings = design.windings
       .filter(({ circuit }) => circuit === id)
@@ -89,4 +90,32 @@ function expectedTurns(
     }
   }
   return null;
+}
+
+/**
+ * What a variant reflects by its own turns: with each output's voltage and turns against those of the converter's own
+ * outputs, else by the turns alone. The highest over its outputs; null where it states no turns.
+ */
+export function reflectedByTurns(
+  design: Design,
+  converter: Converter,
+  variant: ConverterVariant,
+): number | null {
+  if (Object.keys(variant.turns).length === 0) return null;
+  const [file, own] = [woundCircuits(design), woundCircuits(design, variant.turns)];
+  const primary = primaryOf(design, converter, own);
+  const before = primaryOf(design, converter, file);
+  if (primary === null || before === null) return null;
+  const all = variant.outputs.flatMap(({ circuit, voltage }) => {
+    const turns = own.get(circuit)?.largest ?? 0;
+    if (turns === 0) return [];
+    const reflected = (voltage.value * primary.turns) / turns;
+    const base = converter.outputs.find((output) => output.circuit === circuit);
+    const baseTurns = file.get(circuit)?.largest ?? 0;
+    if (base === undefined || baseTurns === 0 || base.voltage.value === 0) return [reflected];
+    // rectifier drops and the like are in what the converter states, and go along
+    const byBase = (base.voltage.value * before.turns) / baseTurns;
+    return [(reflected * converter.reflectedVoltage.value) / byBase];
+  });
+  return all.length === 0 ? null : Math.max(...all);
 }

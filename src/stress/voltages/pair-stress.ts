@@ -1,13 +1,14 @@
 // What a pair of circuits has to stand in use, and where each figure came from: the shapes that this room answers with.
 // Voltages are true rms with their direct part, and recurring peaks, at rated supply.
 
+import type { ConverterMode } from '#model/design.ts';
 import type { Because } from '#standards/because.ts';
 import type { Hertz, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 
 export type Basis = 'measured' | 'stated' | 'computed' | 'floor';
 
-/** Computed figures are estimates that hold within this part of themselves. */
-export const ESTIMATE_WITHIN = 0.05;
+/** What of a design is set at its best, by the path of the field; all else counts as worst. */
+export type BestFields = (field: string) => boolean;
 
 export interface PairStressResult {
   /** In the order of the file's circuits. */
@@ -20,12 +21,21 @@ export interface PairStressResult {
   readonly basis: Basis;
   /** Basis of each figure by itself. */
   readonly from: { readonly rms: Basis; readonly peak: Basis; readonly frequency: Basis };
-  /** Rms or peak is computed: it holds within `ESTIMATE_WITHIN`. */
-  readonly estimate: boolean;
+  /** The part of itself by which each figure may be higher, because it is computed; 0 where it is not. */
+  readonly within: { readonly rms: number; readonly peak: number };
+  /** Fields that would settle the voltages better, if they were known; none of those that are set at their best. */
+  readonly open: readonly OpenVoltage[];
   /** What the converter gives for this pair, also where measured figures win; null where it says nothing. */
   readonly computed: ComputedStress | null;
   readonly because: Because;
   readonly notes: readonly StressNote[];
+}
+
+export interface OpenVoltage {
+  readonly field: string;
+  readonly counted:
+    | { readonly as: 'either-mode' | 'marked-voltage' | 'mains-rail' | 'turns-by-voltage' }
+    | { readonly as: 'computed'; readonly quantity: 'rms' | 'peak'; readonly value: number };
 }
 
 export interface ComputedStress {
@@ -44,6 +54,7 @@ export interface ComputedFigure<Q> {
   /** Name of the variant, or null for the converter's own outputs. */
   readonly variant: string | null;
   readonly line: 'high' | 'low';
+  readonly mode: ConverterMode;
   readonly waveform: PairWaveform;
   readonly because: Because;
 }
@@ -107,9 +118,16 @@ export type StressNote =
       readonly given: number;
       readonly byTurns: number;
     }
-  /** No winding of a mains circuit is left to be the primary: nothing could be computed. */
+  /** The stated figure lies under the computed one, which counts until the stated one is measured. */
+  | {
+      readonly kind: 'stated-below-computed' | 'measured-unlike-computed';
+      readonly quantity: 'rms' | 'peak';
+      readonly given: number;
+      readonly computed: number;
+    }
   /** At the lowest mains the bulk sinks to this between two charges; there the low line is taken. */
   | { readonly kind: 'bulk-valley'; readonly mains: number; readonly bulk: number }
   /** The capacitor would be empty before the next charge: the low line is taken without ripple. */
   | { readonly kind: 'bulk-empty'; readonly mains: number }
+  /** No winding of a mains circuit is left to be the primary: nothing could be computed. */
   | { readonly kind: 'no-primary' };

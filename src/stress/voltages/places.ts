@@ -6,6 +6,7 @@ import type { Design } from '#model/design.ts';
 import { voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 import type { RunningConverter } from './computed-stress.ts';
+import { openTurns } from './winding-turns.ts';
 import type { End } from './converter-ends.ts';
 import type { SwitchingState } from './pair-stress.ts';
 
@@ -82,7 +83,9 @@ export function voltageBetweenPlaces(run: Run, a: Potential, b: Potential): Plac
   return { rms: voltsRms(Math.sqrt(square)), peak: voltsPeak(peak + Math.abs(swing)) };
 }
 
+/** None where nobody counted the turns of one: the others would lie anywhere. */
 function layersOf(design: Design, winding: string): PlacedWinding['layers'] {
+  if (openTurns(design).some((layer) => layer.winding === winding)) return [];
   let from = 0;
   return design.layers.flatMap((layer, index) => {
     if (layer.kind !== 'winding' || layer.winding !== winding || typeof layer.turns !== 'number') return [];

@@ -13,6 +13,13 @@ export const stressWords: WordsFor<StressSteps> = {
   'given-voltage': ({ values: { basis, entry } }) => [
     row(basis, `working voltage ${entry + 1} of the file`, '', 'stated'),
   ],
+  'place-voltage': ({ values: { rms, peak, frequency: at } }) => [
+    row('here', `the voltage at this place, ${frequency(at)}`, `${volts(rms)} rms, ${volts(peak)} peak`),
+  ],
+  'given-at-place': ({ values: { basis, value } }) => [row(basis, 'at this place', volts(value), 'stated')],
+  'stated-transient': ({ values }) => [
+    row('withstand', 'as the file states it', `${plain(values.value)} V peak`, 'stated'),
+  ],
   'voltage-floor': ({ values: { supply, rms, peak } }) => {
     const value = `${volts(rms)} rms, ${volts(peak)} peak`;
     return [row('floor', `nothing is taken under the rated ${supply} supply`, value, 'stated')];
@@ -33,13 +40,13 @@ export const stressWords: WordsFor<StressSteps> = {
   'computed-rms': (why) => [computed('rms', why)],
   'computed-peak': (why) => [computed('peak', why)],
   'converter-case': ({ values }) => {
-    const { variant, line, bulk, reflected, overshoot, duty, primary, turns } = values;
+    const { variant, mode, line, bulk, reflected, overshoot, duty, primary, turns } = values;
     const which = variant === null ? '' : `, variant ${variant}`;
     return [
       row('bulk', `${line} line${which}`, volts(bulk), 'derived'),
       row('reflected', `${turns} turns of ${primary}`, volts(reflected), 'stated'),
       row('overshoot', 'of the clamp, for the peak', volts(overshoot), 'stated'),
-      row('duty', `at ${frequency(values.frequency)}`, plain(duty), 'derived'),
+      row('duty', `${mode} mode, at ${frequency(values.frequency)}`, plain(duty), 'derived'),
     ];
   },
   'local-stress': ({ values: { peak, line, variant, turnA, turnB } }) => {

@@ -19,7 +19,7 @@ export function pairStressLines(pair: StressPair, looks: readonly CircuitLook[])
       ? []
       : [`  rms ${figureWords(computed.rms, looks)}`, `  peak ${figureWords(computed.peak, looks)}`]),
     ...givenWords(pair).map((line) => `  ${line}`),
-    ...(pair.estimate ? [`  ${judgedAtWords(pair)}`] : []),
+    ...(pair.judgedAt === null ? [] : [`  ${judgedAtWords(pair)}`]),
     ...notes.map((note) => `  ${noteWords(note, looks)}`),
   ];
 }
@@ -102,6 +102,10 @@ export function noteWords(note: StressNote, looks: readonly CircuitLook[]): stri
       return `no frequency is given: shown at ${frequency(note.counted)}, judged up to the highest that the tables know`;
     case 'other-pole':
       return `with the plus pole of ${nameOf(note.circuit, looks)} tied to the mains instead of its return: ${volts(note.rms)} rms, ${volts(note.peak)} peak`;
+    case 'stated-below-computed':
+      return `${note.quantity} ${volts(note.given)} is stated, the converter gives ${volts(note.computed)}, which counts until it is measured`;
+    case 'measured-unlike-computed':
+      return `${note.quantity} ${volts(note.given)} was measured and counts; the converter gives ${volts(note.computed)}: one of the two is worth a second look`;
     case 'not-in-converter':
       return `the converter does not name ${nameOf(note.circuit, looks)}: tied in the worst way`;
     case 'primary-turns':

@@ -26,6 +26,7 @@ const figure = (mains: number): ComputedFigure<number> => ({
   ends: [end('pri'), end('out')],
   variant: null,
   line: 'high',
+  mode: 'continuous',
   because: because('stress', {}),
   waveform: waveformAt(mains),
 });

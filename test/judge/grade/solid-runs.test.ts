@@ -20,6 +20,7 @@ const question = (basic: number, reinforced: number): PairQuestion => {
     needed: 'reinforced',
     required: {} as PairQuestion['required'],
     asked: { creepage: asked, clearance: asked },
+    places: { outside: [], bridges: [] },
   };
 };
 

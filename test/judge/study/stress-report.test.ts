@@ -29,7 +29,13 @@ const CHARGER = {
       { circuit: 'out', voltage: '12 V' },
       { circuit: 'aux', voltage: '15 V' },
     ],
-    variants: [{ name: 'twenty volts', outputs: [{ circuit: 'out', voltage: '20 V' }] }],
+    variants: [
+      {
+        name: 'twenty volts',
+        outputs: [{ circuit: 'out', voltage: '20 V' }],
+        reflectedVoltage: '150 V',
+      },
+    ],
   },
   circuits: [
     { id: 'pri', name: 'Primary', role: 'mains' },

@@ -80,6 +80,58 @@ describe('workingVoltages of what the file says', () => {
   });
 });
 
+describe('workingVoltages of a file that also has a converter', () => {
+  const CONVERTER = {
+    mode: 'continuous',
+    switchingFrequency: '65 kHz',
+    reflectedVoltage: '100 V',
+    clampOvershoot: '60 V',
+    rail: { kind: 'mains' },
+    outputs: [{ circuit: 'out', voltage: '12 V' }],
+  };
+  const supply = { kind: 'ac', voltage: '240 V', lowest: '100 V' };
+  const pair = (rms: string, basis: string, best: readonly string[] = []) => {
+    const given = [said(rms, '560 V', { basis })];
+    const design = benchDesign({ supply, converter: CONVERTER, workingVoltages: given });
+    return workingVoltages(design, (field) => best.includes(field))[0]!;
+  };
+
+  it('should not believe a stated figure lower than the computed one, unless it is set at its best', () => {
+    const found = pair('250 V', 'stated');
+    expect(found.rms).toBe(found.computed?.rms.value);
+    expect(found.rms).toBeGreaterThan(277);
+    expect(found).toMatchObject({
+      from: { rms: 'computed', peak: 'stated' },
+      within: { rms: 0.05, peak: 0 },
+    });
+    expect(found.open).toEqual([
+      { field: 'workingVoltages[0].rms', counted: { as: 'computed', quantity: 'rms', value: found.rms } },
+    ]);
+    expect(found.notes).toContainEqual({
+      kind: 'stated-below-computed',
+      quantity: 'rms',
+      given: 250,
+      computed: found.rms,
+    });
+    expect(pair('250 V', 'stated', ['workingVoltages[0].rms'])).toMatchObject({ rms: 250, open: [] });
+  });
+
+  it('should believe a stated figure above the computed one, and what is measured whatever is computed', () => {
+    expect(pair('330 V', 'stated')).toMatchObject({ rms: 330, notes: [], within: { rms: 0 } });
+    expect(pair('241 V', 'measured')).toMatchObject({ rms: 241, open: [] });
+  });
+
+  it('should remark that a measured figure lies more than a tenth off the computed one, and not less', () => {
+    const kinds = (rms: string) =>
+      pair(rms, 'measured').notes.flatMap((note) =>
+        'quantity' in note && note.quantity === 'rms' ? [note.kind] : [],
+      );
+    expect(kinds('241 V')).toContain('measured-unlike-computed');
+    expect(kinds('281 V')).not.toContain('measured-unlike-computed');
+    expect(kinds('350 V')).toContain('measured-unlike-computed');
+  });
+});
+
 describe('workingVoltages of published reports', () => {
   it.each([
     // measured in test reports of adapters: IEC 60950-1 (two), IEC 62368-1; peak, rms, Hz (65 kHz where it prints none)
@@ -90,6 +142,6 @@ describe('workingVoltages of published reports', () => {
     const measured = said(`${rms} V`, `${peak} V`, { basis: 'measured', frequency });
     const [pair] = workingVoltages(benchDesign({ workingVoltages: [measured] }));
     expect(pair).toMatchObject({ rms, peak, frequency, basis: 'measured', notes: [] });
-    expect(pair?.estimate).toBe(false);
+    expect(pair?.within).toEqual({ rms: 0, peak: 0 });
   });
 });
