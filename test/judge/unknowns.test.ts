@@ -38,6 +38,78 @@ const leads = (more: Changes): Changes => ({
 });
 const start = (filled: Filled) => laysOf(filled).filter(({ name }) => name.startsWith('P start'));
 
+describe('unknown height of a layer', () => {
+  // P one row of 0.23 mm, 26 of them in 6 mm; three plies of 0.06; S one row of 0.55, in 5 mm
+  const grown = (filled: Filled) => filled.builds[0]!.slice(1);
+
+  it('should count turns that nobody counted as one full row, and as so many that the stack reaches the rim', () => {
+    const changes = { 'layers[0].turns': 'unknown' };
+    expect(layerOf(worst(changes), 0, 'winding').turns).toBe(26);
+    expect(fields(worst(changes))).toContain('layers[0].turns');
+    // 0.23 + 0.18 + 0.55 = 0.96 drawn, so 4.04 mm more: 18 rows of 0.23 are the first to reach that
+    const [high, ...more] = grown(worst(changes));
+    expect(more).toEqual([]);
+    expect(high!.layers[0]).toMatchObject({ turns: 26 * 19 });
+  });
+
+  it('should count a wire of no known size as 0.1 mm over all, and as high as the rim', () => {
+    const changes = {
+      'windings[0].wire.overallDiameter': undefined,
+      'windings[0].wire.conductor': 'unknown',
+    };
+    expect(wireOf(worst(changes)).overall).toBe(100_000);
+    expect(fields(worst(changes))).toContain('windings[0].wire.conductor');
+    expect(grown(worst(changes))).toHaveLength(1);
+  });
+
+  it('should count a ply of no known size and material as 0.02 mm without strength, and as high as the rim', () => {
+    const changes = {
+      'layers[1].material': undefined,
+      'layers[1].plyThickness': 'unknown',
+      'layers[1].plyWithstand': undefined,
+    };
+    expect(layerOf(worst(changes), 1, 'tape').plyThickness).toBe(20_000);
+    expect(strengthOf(worst(changes), 1)).toBeNull();
+    const [high] = grown(worst(changes));
+    const { plyThickness } = high!.layers[1] as Extract<BuildLayer, { kind: 'tape' }>;
+    // 0.23 + 3 x 0.02 + 0.55 = 0.84 drawn: 4.16 mm more over three plies, rounded up to a nanometre
+    expect(plyThickness).toBe(20_000 + 1_386_667);
+  });
+
+  it('should leave the stack as drawn at best, the core out of reach', () => {
+    const changes = { 'layers[0].turns': 'unknown' };
+    expect(grown(best(changes))).toEqual([]);
+    expect(inMm(buildOf(best(changes)).outerGap)).toBe(100);
+    const alone = fill(changes, withBest('layers[0].turns'));
+    expect(inMm(buildOf(alone).outerGap)).toBe(100);
+    const one = fill({ ...changes, 'layers[2].turns': 'unknown' }, withBest('layers[0].turns'));
+    expect(grown(one)).toHaveLength(1);
+    expect(inMm(buildOf(one).outerGap)).toBeLessThan(1);
+  });
+
+  it('should bring the core near enough to decide, where only the turns are unknown', () => {
+    // 0.5 mm over the rim: less than X, so that the core bridges primary and output as soon as the stack reaches up
+    const judged = verdictWith({ 'layers[2].turns': 'unknown' });
+    expect(judged.pairs[0]).toMatchObject({ verdict: 'not-shown' });
+    expect(judged.assumptions.find(({ field }) => field === 'layers[2].turns')).toMatchObject({
+      decides: true,
+    });
+  });
+});
+
+describe('an unopened stack', () => {
+  it('should be no better than not shown, and say what was not looked at', () => {
+    expect(verdictWith({}).verdict).toBe('meets');
+    const judged = verdictWith({ unopened: true });
+    expect(judged.verdict).toBe('not-shown');
+    expect(judged.notJudged).toContain('what lies below the innermost layer listed');
+  });
+
+  it('should fall short all the same where it does', () => {
+    expect(verdictWith({ unopened: true, 'layers[1].plies': 1 }).verdict).toBe('falls-short');
+  });
+});
+
 describe('unknown wire', () => {
   it.each([
     ['unknown', 'unknown'],

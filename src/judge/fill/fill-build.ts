@@ -24,6 +24,7 @@ import { type AllWidths, fillWidths, type Widths } from './fill-margins.ts';
 import { type FilledOutside, fillOutside } from './fill-outside.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
+import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
 import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
 import type { Stuff } from '#judge/grade/stuff.ts';
 
@@ -83,7 +84,8 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
       betterSides.map((side) =>
         widths
           .worse(better)
-          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left')))),
+          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left'))))
+          .flatMap((build) => [build, ...grownBuilds(design, choice, build)]),
       ),
     ),
   );
@@ -178,6 +180,7 @@ function fillWall(filling: Filling, book: Book, design: Design): BuildWall {
 
 function outerGap(filling: Filling, design: Design): Nm {
   const { outerGap: gap } = design.core;
+  if (isCoreOutOfReach(design, filling.choice)) return FAR;
   if (isKnown(gap)) return gap.value;
   // a core on a third circuit shuts ways, and of a bond that is not known it may be on any
   const owner = coreCircuit(design);

@@ -11,15 +11,18 @@ import type { Answer } from './verdict.ts';
 export interface Missing {
   readonly undrawn: ReadonlySet<string>;
   readonly unplaced: readonly Part[];
+  /** Nobody has looked below the innermost layer that is listed. */
+  readonly unopened: boolean;
 }
 
 export const missingOf = (design: Design): Missing => ({
   undrawn: undrawnCircuits(design),
   unplaced: unplacedParts(design),
+  unopened: design.unopened,
 });
 
 /**
- * Both short: falls short. Both good: meets. A pair without any known voltage, of which one circuit is not drawn, or that a
+ * Both short: falls short. Both good: meets. A pair of a stack that is not opened to the tube, without any known voltage, of which one circuit is not drawn, or that a
  * part may bridge of which nobody knows where it lies, is never shown to meet.
  */
 export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing): Answer {
@@ -27,6 +30,7 @@ export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing
   if (!reaches(best.achieved, best.needed)) return 'falls-short';
   const isKnown =
     worst.stress.basis !== 'floor' &&
+    !missing.unopened &&
     undrawnOf(worst, missing).length === 0 &&
     unplacedAt(worst, missing).length === 0;
   return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
@@ -66,6 +70,7 @@ export function heldBack(pairs: readonly PairOutcome[], answers: readonly Answer
     if (!isOpen || undrawnOf(pair, missing).length > 0) return;
     const parts = unplacedAt(pair, missing);
     const [part, more] = parts;
+    if (missing.unopened) return;
     const isFloor = pair.stress.basis === 'floor';
     if (isFloor && part === undefined) byVoltage.add(i);
     if (!isFloor && part !== undefined && more === undefined)

@@ -27,6 +27,7 @@ export function notJudgedOf(
     ].every(Boolean);
   };
   return [
+    ...(design.unopened ? ['what lies below the innermost layer listed'] : []),
     ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
     ...leads,
     ...(design.parts.length === 0 ? ['parts near the coil'] : []),
