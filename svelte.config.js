@@ -36,7 +36,8 @@ export default {
       directives: {
         'default-src': ['self'],
         'script-src': ['self'],
-        'worker-src': ['self'],
+        // in one file the thread runs from a blob
+        'worker-src': [isSingle ? 'blob:' : 'self'],
         'connect-src': ['self'],
         // the hash is that of the framework's route announcer
         'style-src': ['self', 'unsafe-hashes', 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='],

@@ -14,17 +14,13 @@ worker.addEventListener('install', (event) => {
   event.waitUntil(caches.open(CACHE).then((cache) => cache.addAll([...new Set(KEPT)])));
 });
 
+// the page says when: a new version takes over once everything on it is kept
+worker.addEventListener('message', ({ data }) => {
+  if (data === 'take over') void worker.skipWaiting();
+});
+
 worker.addEventListener('activate', (event) => {
-  const forget = caches
-    .keys()
-    .then((names) =>
-      Promise.all(
-        names
-          .filter((name) => name.startsWith('layerwright-') && name !== CACHE)
-          .map((name) => caches.delete(name)),
-      ),
-    );
-  event.waitUntil(forget);
+  event.waitUntil(forgetOlder());
 });
 
 worker.addEventListener('fetch', (event) => {
@@ -33,8 +29,23 @@ worker.addEventListener('fetch', (event) => {
   event.respondWith(answer(request));
 });
 
-/** The kept copy first; in development, where nothing is kept, the network. */
+/** While other pages are open they may be of an older version, which still loads its own parts. */
+async function forgetOlder(): Promise<void> {
+  const open = await worker.clients.matchAll({ includeUncontrolled: true });
+  if (open.length > 1) return;
+  const older = (await caches.keys()).filter((name) => name.startsWith('layerwright-') && name !== CACHE);
+  await Promise.all(older.map((name) => caches.delete(name)));
+}
+
+/** The kept copy first, that of an older version where only there is one; in development, where nothing is kept, the network. */
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(CACHE);
-  return (await cache.match(request, { ignoreSearch: true })) ?? fetch(request);
+  const kept =
+    (await cache.match(request, { ignoreSearch: true })) ??
+    (isIndex(request) ? await cache.match(`${base}/`) : undefined) ??
+    (await caches.match(request, { ignoreSearch: true }));
+  return kept ?? fetch(request);
 }
+
+/** The page under its file's name. */
+const isIndex = ({ url }: Request): boolean => new URL(url).pathname === `${base}/index.html`;

@@ -17,6 +17,7 @@ import type { Pages } from './pages.svelte.ts';
 import { Repair } from './repair.svelte.ts';
 import { PhotoDesk } from '#state/photo/photo-desk.svelte.ts';
 import { withoutPictures } from '#state/photo/photo-record.ts';
+import { NewVersion } from '#state/storage/new-version.svelte.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from '#state/storage/share-link.ts';
 
 const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
@@ -27,6 +28,7 @@ export class Desk {
   readonly pages: Pages;
   readonly photos: PhotoDesk;
   readonly threads: Threads;
+  readonly newVersion = new NewVersion();
   readonly many: ManyBuilds;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);

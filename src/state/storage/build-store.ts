@@ -22,6 +22,8 @@ export type KeepAnswer =
   | { readonly kind: 'kept'; readonly version: number }
   | { readonly kind: 'conflict' }
   | { readonly kind: 'full' }
+  /** A newer version of the page has taken the store over; this one cannot write to it any more. */
+  | { readonly kind: 'newer' }
   | { readonly kind: 'blocked'; readonly says: string };
 
 const NAME = 'layerwright';
@@ -64,20 +66,31 @@ export class BuildStore {
   /** `grownFrom`: version that this one continues, 0 for a build not kept before. */
   async keep(build: Omit<KeptBuild, 'version'>, grownFrom: number): Promise<KeepAnswer> {
     try {
-      const tx = (await this.#open()).transaction('builds', 'readwrite');
-      const held = await tx.store.get(build.id);
-      if ((held?.version ?? 0) !== grownFrom) {
-        await tx.done;
-        return { kind: 'conflict' };
-      }
-      const version = grownFrom + 1;
-      await tx.store.put({ ...build, version });
-      await tx.done;
-      return { kind: 'kept', version };
+      return await this.#keepOnce(build, grownFrom);
     } catch (error) {
-      if (error instanceof DOMException && error.name === 'QuotaExceededError') return { kind: 'full' };
-      return { kind: 'blocked', says: error instanceof Error ? error.message : String(error) };
+      if (!isClosed(error)) return answerTo(error);
     }
+    // the store was cleared under the open page: it is opened anew
+    this.#db = null;
+    try {
+      return await this.#keepOnce(build, grownFrom);
+    } catch (error) {
+      return answerTo(error);
+    }
+  }
+
+  async #keepOnce(build: Omit<KeptBuild, 'version'>, grownFrom: number): Promise<KeepAnswer> {
+    const tx = (await this.#open()).transaction('builds', 'readwrite');
+    const held = await tx.store.get(build.id);
+    // what is not there any more was forgotten or cleared: what is worked on is kept all the same
+    if (held !== undefined && held.version !== grownFrom) {
+      await tx.done;
+      return { kind: 'conflict' };
+    }
+    const version = grownFrom + 1;
+    await tx.store.put({ ...build, version });
+    await tx.done;
+    return { kind: 'kept', version };
   }
 
   async forget(id: string): Promise<void> {
@@ -89,14 +102,32 @@ export class BuildStore {
   }
 
   #open(): Promise<IDBPDatabase<Shelf>> {
+    const letGo = (): void => {
+      this.#db = null;
+    };
     this.#db ??= openDB<Shelf>(NAME, 1, {
       upgrade(db) {
         db.createObjectStore('builds', { keyPath: 'id' }).createIndex('saved', 'saved');
       },
+      // a newer version of the page wants the store, in another tab: this one must not stand in its way
+      blocking: (_, __, event) => {
+        letGo();
+        (event.target as IDBDatabase | null)?.close();
+      },
+      terminated: letGo,
     });
-    this.#db.catch(() => {
-      this.#db = null;
-    });
+    this.#db.catch(letGo);
     return this.#db;
   }
+}
+
+const nameOf = (error: unknown): string => (error instanceof DOMException ? error.name : '');
+
+const isClosed = (error: unknown): boolean => ['InvalidStateError', 'AbortError'].includes(nameOf(error));
+
+function answerTo(error: unknown): KeepAnswer {
+  const name = nameOf(error);
+  if (name === 'QuotaExceededError') return { kind: 'full' };
+  if (name === 'VersionError') return { kind: 'newer' };
+  return { kind: 'blocked', says: error instanceof Error ? error.message : String(error) };
 }

@@ -12,6 +12,7 @@ export type Keeping =
   | { readonly kind: 'kept'; readonly at: number }
   | { readonly kind: 'conflict' }
   | { readonly kind: 'full' }
+  | { readonly kind: 'newer' }
   | { readonly kind: 'blocked'; readonly says: string };
 
 export interface KeeperWorld {
@@ -64,7 +65,7 @@ export class Keeper {
 
   /** Something would be lost if the page were closed now, and writing it once more would not help. */
   get wouldLose(): boolean {
-    const isRefused = ['conflict', 'full', 'blocked'].includes(this.status.kind);
+    const isRefused = ['conflict', 'full', 'newer', 'blocked'].includes(this.status.kind);
     return this.#aside.length > 0 || (isRefused && this.#editor.revision !== this.#keptRevision);
   }
 
