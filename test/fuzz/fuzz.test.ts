@@ -9,8 +9,14 @@ import { stands } from './stands.ts';
 
 const SEED = Number(process.env['FUZZ_SEED'] ?? 20261130);
 const FILES = Number(process.env['FUZZ_FILES'] ?? 1000);
-/** So long no file may take, on whatever machine: it would never end. */
+/** So much time of a processor no file may take: it would never end. */
 const MOST_MS = Number(process.env['FUZZ_MS'] ?? 60_000);
+
+/** Of this process, whatever else the machine does. */
+function processorMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
 
 const demos = readdirSync('static/demos').map(
   (name) => JSON.parse(readFileSync(`static/demos/${name}`, 'utf8')) as unknown,
@@ -18,14 +24,14 @@ const demos = readdirSync('static/demos').map(
 const whole = [fullFile(), ...demos, ...cases.map(({ design }) => design)];
 
 describe('files broken on purpose', () => {
-  it('should be refused in words or judged in figures, each of them', { timeout: FILES * MOST_MS }, () => {
+  it('should be refused in words or judged in figures, each of them', { timeout: 2 ** 31 - 1 }, () => {
     const wrong: string[] = [];
     const count = { refused: 0, judged: 0 };
     let longest = 0;
     for (let n = 0; n < FILES; n++) {
       const seed = SEED + n;
       const text = brokenFile(randomFrom(seed), whole);
-      const start = performance.now();
+      const start = processorMs();
       try {
         const { kind, complaints } = stands(text, n % 10 === 0);
         count[kind]++;
@@ -33,7 +39,7 @@ describe('files broken on purpose', () => {
       } catch (error) {
         wrong.push(`seed ${seed}: ${(error as Error).stack?.split('\n').slice(0, 3).join(' ')}`);
       }
-      const took = performance.now() - start;
+      const took = processorMs() - start;
       longest = Math.max(longest, took);
       if (took > MOST_MS) wrong.push(`seed ${seed}: took ${Math.round(took)} ms`);
     }
