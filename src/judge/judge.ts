@@ -12,7 +12,7 @@ import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { assumptionsOf, openFrequencies, openVoltages } from '#judge/verdict/assumptions.ts';
 import { bestFigures } from '#judge/verdict/best-figures.ts';
-import { hotSpot, overfullSpot } from '#judge/verdict/build-spots.ts';
+import { hotSpot, overfullSpot, touchSpot } from '#judge/verdict/build-spots.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { decidersOf } from '#judge/cases/deciders.ts';
@@ -34,6 +34,8 @@ import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
 import type { Answer, CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
+import { judgedTouch } from '#judge/verdict/judged-touch.ts';
+import { openOfBuild } from '#judge/verdict/open-of-build.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 
@@ -93,10 +95,13 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
   const deciders = decidersOf(judging, design, fields, open, worst);
   const heat = heatOf(design, book);
   const hot = hotSpot(heat);
+  const touch = judgedTouch(design, book);
+  const touching = touch && touchSpot(touch);
   const overall = (all: readonly Answer[]): Answer =>
     lowestAnswer([
       ...judgedAnswers(worst.pairs, all, missing),
       ...(hot ? [hot.verdict] : []),
+      ...(touch ? [touch.touch.verdict] : []),
       ...(overfull ? ['not-shown' as const] : []),
     ]);
   const drawn = new DrawnSections(worst.nominal.sections, build);
@@ -128,18 +133,27 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
     notJudged: notJudgedOf(design, worst.pairs, [...filled.notJudged, ...undrawnWords(missing)], heat),
     coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
-    weakSpots: [...spots, ...(overfull ? [overfullSpot(overfull.build)] : []), ...(hot ? [hot] : [])],
+    touchCurrent: touch && touch.touch,
+    weakSpots: [
+      ...spots,
+      ...(touching ? [touching] : []),
+      ...(overfull ? [overfullSpot(overfull.build)] : []),
+      ...(hot ? [hot] : []),
+    ],
     fit: fitOf(build),
     remarks: remarksOf(design, build, worst.pairs),
-    assumptions: assumptionsOf(design, {
-      counted: filled.counted,
-      intervals: worst.intervals,
-      deciders,
-      pairs: worst.pairs,
-      ...heldBack(worst.pairs, answers, missing),
-      figureAtBest: bestFigures(book, design, worst.pairs),
-      verdictWith: (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
-    }),
+    assumptions: [
+      ...openOfBuild(design, heat, touch?.touch ?? null),
+      ...assumptionsOf(design, {
+        counted: filled.counted,
+        intervals: worst.intervals,
+        deciders,
+        pairs: worst.pairs,
+        ...heldBack(worst.pairs, answers, missing),
+        figureAtBest: bestFigures(book, design, worst.pairs),
+        verdictWith: (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
+      }),
+    ],
     restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
   };
   const { sections, builds } = drawn;

@@ -27,6 +27,7 @@ export function sketch(design: Design): Judgement {
       notJudged: [],
       coreAsPrimary: null,
       pairs: [],
+      touchCurrent: null,
       weakSpots: [],
       fit: fitOf(build),
       remarks: [],

@@ -307,6 +307,7 @@ export const greenhouseVerdict: Verdict = {
   rules: { id: 'iec-62368-1', edition: '2018' },
   verdict: 'falls-short',
   notJudged: ['pins and wiring outside'],
+  touchCurrent: null,
   coreAsPrimary: {
     verdict: 'falls-short',
     pairs: [

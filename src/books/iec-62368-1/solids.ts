@@ -76,6 +76,8 @@ export interface Solids {
     readonly singleFault: Judged<TouchCurrentLimit>;
     readonly protectiveConductor: Judged<Amperes>;
   };
+  /** Classes for which the book has limits, rising. */
+  readonly thermalClasses: readonly number[];
   /** Highest temperature in normal use; null where the thermal class has no row. */
   readonly insulationTemperature: (thermalClass: number) => Judged<Celsius> | null;
   readonly windingTemperatureOverload: (thermalClass: number, state: OverloadState) => Judged<Celsius> | null;
@@ -106,6 +108,7 @@ export function solidsOf(tables: SolidTables, rules: Rules): Solids {
       singleFault: touchLimit(tables.touchCurrent, 'single-fault'),
       protectiveConductor: current(tables.touchCurrent, 'protective-conductor', 'acRms'),
     },
+    thermalClasses: tables.insulationTemperature.steps.map(Number),
     insulationTemperature: (thermalClass) =>
       temperature(tables.insulationTemperature, thermalClass, 'normal'),
     windingTemperatureOverload: (thermalClass, state) =>

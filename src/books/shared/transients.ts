@@ -23,11 +23,14 @@ export function transientsOf(tables: MainsTables, supply: Supply, a: Circuit, b:
     return { withstand: none, temporaryOvervoltage: none };
   }
   const mains = mainsOf(supply);
+  const none = judged(voltsPeak(0), because('no-temporary-overvoltage', { supply: supply.kind }));
   return {
     withstand:
       statedTransient(supply) ??
       under(tables.mainsTransient(mains.value, supply.overvoltageCategory), mains.because, a, b),
-    temporaryOvervoltage: under(tables.temporaryOvervoltage(mains.value), mains.because, a, b),
+    // it comes with a fault of the public mains: a direct supply has none
+    temporaryOvervoltage:
+      supply.kind === 'dc' ? none : under(tables.temporaryOvervoltage(mains.value), mains.because, a, b),
   };
 }
 

@@ -3,7 +3,7 @@
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import type { Design } from '#model/design.ts';
+import type { Design, Role } from '#model/design.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import { gradeOfBridge } from '#stress/parts/bridges.ts';
@@ -48,16 +48,48 @@ export function judgeOnce(
   choice: Choice,
   coreTo?: string | null,
 ): Outcome & { readonly filled: Filled } {
-  const now = settled(design, choice.ends);
-  const filled = fillBuild(now, judging.book, choice);
+  const stated = settled(design, choice.ends);
+  const filled = fillBuild(stated, judging.book, choice);
+  const { pollutionDegree } = filled;
+  const now: Design = { ...stated, surroundings: { ...stated.surroundings, pollutionDegree } };
   const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];
   let demoted: ReadonlySet<string> = new Set();
   for (;;) {
     const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
     const further = demotedCircuits(now, outcome.pairs, demoted);
-    if (further.size === demoted.size) return { ...outcome, pairs: askedFor(judging, now, outcome.pairs) };
+    if (further.size === demoted.size) {
+      const pairs = withoutBehindReinforced(now, outcome.pairs);
+      return { ...outcome, pairs: askedFor(judging, now, pairs) };
+    }
     demoted = further;
   }
+}
+
+/**
+ * An isolated circuit that is reinforced towards every mains circuit needs no second barrier: nothing is asked between it
+ * and what may be touched.
+ */
+function withoutBehindReinforced(
+  { circuits }: Design,
+  pairs: readonly PairOutcome[],
+): readonly PairOutcome[] {
+  const idsOf = (role: Role) => circuits.filter((one) => one.role === role).map(({ id }) => id);
+  const [mains, touchable] = [idsOf('mains'), idsOf('touchable')];
+  const isBehind = (id: string) =>
+    mains.length > 0 &&
+    mains.every((one) =>
+      pairs.some(
+        ({ between, achieved }) =>
+          between.includes(id) && between.includes(one) && reaches(achieved, 'reinforced'),
+      ),
+    );
+  const behind = idsOf('isolated').filter(isBehind);
+  return pairs.map((pair) => {
+    const own = pair.between.find((id) => behind.includes(id));
+    if (own === undefined || !pair.between.some((id) => touchable.includes(id))) return pair;
+    const why = because('behind-reinforced', { circuit: own }, [], [pair.neededBecause]);
+    return { ...pair, needed: null, neededBecause: why, failing: [] };
+  });
 }
 
 /** An isolated circuit may count as mains by what is between two others: then all pairs are judged. */

@@ -4,7 +4,7 @@
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { formerById } from '#standards/materials.ts';
-import type { Design, Layer, Side, WindingLayer } from '#model/design.ts';
+import type { Design, Layer, PollutionDegree, Side, WindingLayer } from '#model/design.ts';
 import { isKnown } from '#model/reading.ts';
 import type {
   Build,
@@ -36,6 +36,8 @@ const NO_WALL = nm(1);
 const MOST_OPTIONS = 16;
 
 export interface Filled {
+  /** As it counts: degree 1 wants a proof. */
+  readonly pollutionDegree: PollutionDegree;
   /** The better of the outer list counts, of the inner lists each the worse. */
   readonly builds: readonly (readonly Build[])[];
   readonly stuffs: readonly Stuff[];
@@ -91,9 +93,11 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   );
   const bonds = coreBonds(filling, design);
   const outside = fillOutside(filling, design);
+  const pollutionDegree = fillPollution(filling, design);
   // last, when every field has been asked for
   const counted = [...filling.counted.values()];
   return {
+    pollutionDegree,
     builds,
     stuffs: filling.stuffs.all,
     counted,
@@ -139,6 +143,13 @@ function coreBonds(filling: Filling, design: Design): Bonds {
   const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
   const others = design.circuits.map(({ id }) => id).filter((id) => id !== touched);
   return { all: [touched, ...others], best };
+}
+
+/** Degree 1 wants a proof as potting does; without one it is degree 2. */
+function fillPollution(filling: Filling, { surroundings }: Design): PollutionDegree {
+  const { pollutionDegree, proof } = surroundings;
+  if (pollutionDegree !== 1 || proof === 'tested') return pollutionDegree;
+  return filling.unknown('surroundings.proof', 'pollution degree 2, for no test proves 1') === 'best' ? 1 : 2;
 }
 
 function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {

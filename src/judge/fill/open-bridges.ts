@@ -21,6 +21,7 @@ const COUNTED: Readonly<Record<OpenKey, string>> = {
   approval: 'without approval',
   clearance: '0 mm',
   creepage: '0 mm',
+  working: 'as high as between the windings',
 };
 
 /** A capacitor's distances are its certificate's matter. */
@@ -30,9 +31,14 @@ function openKeys({
   approval,
   clearance,
   creepage,
+  rated,
+  working,
 }: Design['bridges'][number]): readonly OpenKey[] {
-  if (kind === 'capacitor') return typeof safetyClass === 'string' ? [] : ['safetyClass'];
+  const atPart: readonly OpenKey[] = rated !== null && !working?.rms ? ['working'] : [];
+  if (kind === 'capacitor')
+    return [...(typeof safetyClass === 'string' ? [] : ['safetyClass' as const]), ...atPart];
   return [
+    ...atPart,
     ...(typeof approval === 'string' ? [] : (['approval'] as const)),
     ...(clearance === null ? (['clearance'] as const) : []),
     ...(creepage === null ? (['creepage'] as const) : []),

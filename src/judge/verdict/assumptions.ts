@@ -58,7 +58,7 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
   }));
   return [
     ...floors(pairs, byVoltage),
-    ...unproven(design),
+    ...directTransient(design),
     ...unplacedParts(design).map(({ id }): Bare => ({
       field: `parts[${design.parts.findIndex((part) => part.id === id)}].touches`,
       between: null,
@@ -105,17 +105,17 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
   ];
 }
 
-/** Pollution degree 1 wants a proof as potting does. */
-const unproven = ({ surroundings }: Design): readonly Bare[] =>
-  surroundings.pollutionDegree === 1 && surroundings.proof !== 'tested'
+/** A direct supply that states no transient is held to that of the mains of the same peak, from which it may come. */
+const directTransient = ({ supply }: Design): readonly Bare[] =>
+  supply.kind === 'dc' && supply.transient === null
     ? [
         {
-          field: 'surroundings.proof',
+          field: 'supply.transient',
           between: null,
-          counted: 'pollution degree 1, though no test proves it',
+          counted: 'as the mains of the same peak',
           decides: false,
           atBest: null,
-          kind: 'unknown',
+          kind: 'default',
         },
       ]
     : [];
@@ -177,14 +177,18 @@ function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
 }
 
 const unknownBridges = (design: Design, deciders: Deciders): readonly Bare[] =>
-  design.bridges.flatMap(openBridgeFields).map(({ field, counted }) => ({
-    field,
-    between: null,
-    counted,
-    decides: deciders.deciding.has(field),
-    atBest: null,
-    kind: 'unknown',
-  }));
+  design.bridges
+    .flatMap(openBridgeFields)
+    // hardly any file states what stands at a part: told where it decides
+    .filter(({ field }) => !field.endsWith('.working') || deciders.deciding.has(field))
+    .map(({ field, counted }) => ({
+      field,
+      between: null,
+      counted,
+      decides: deciders.deciding.has(field),
+      atBest: null,
+      kind: 'unknown',
+    }));
 
 const ratings = (design: Design): readonly Bare[] =>
   design.bridges.flatMap((bridge, i): readonly Bare[] =>

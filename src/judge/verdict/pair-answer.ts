@@ -4,6 +4,7 @@ import type { Design, Part } from '#model/design.ts';
 import { undrawnCircuits } from '#judge/fill/undrawn.ts';
 import { concerns, unplacedParts } from '#judge/fill/unplaced.ts';
 import { reaches } from '#standards/ladder.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';
 import type { Answer } from './verdict.ts';
 
@@ -26,14 +27,34 @@ export const missingOf = (design: Design): Missing => ({
  * part may bridge of which nobody knows where it lies, is never shown to meet.
  */
 export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing): Answer {
-  if (worst.needed === null) return 'meets';
+  if (worst.needed === null && best.needed === null) return 'meets';
+  if (beyondTables(best).length > 0 && !isContact(best)) return 'not-shown';
   if (!reaches(best.achieved, best.needed)) return 'falls-short';
+  if (beyondTables(worst).length > 0) return 'not-shown';
   const isKnown =
     worst.stress.basis !== 'floor' &&
     !missing.unopened &&
     undrawnOf(worst, missing).length === 0 &&
     unplacedAt(worst, missing).length === 0;
   return isKnown && reaches(worst.achieved, worst.needed) ? 'meets' : 'not-shown';
+}
+
+/** A figure of the rule book that a pair asks for and its tables do not have. */
+export type Beyond = 'clearance' | 'creepage' | 'test';
+
+export function beyondTables({ needed, required }: PairOutcome): readonly Beyond[] {
+  if (needed === null) return [];
+  const column = needed === 'reinforced' || needed === 'double' ? 'reinforced' : 'basic';
+  const { clearance, creepage, test } = required;
+  const figures = { clearance, creepage: creepage('IIIb'), test };
+  return (['clearance', 'creepage', 'test'] as const).filter((key) => isOutOfRange(figures[key][column]));
+}
+
+/** Nothing but metal or enamel lies between them, or a part that is none for this: no figure is needed to see it. */
+function isContact({ holding }: PairOutcome): boolean {
+  if (holding?.kind === 'bridge') return holding.bridge.unsafe !== null;
+  if (holding?.kind !== 'path') return false;
+  return holding.length === 0 && holding.plies === 0 && holding.chain.over.length === 0;
 }
 
 /** Circuits of a pair of which nothing is drawn. */

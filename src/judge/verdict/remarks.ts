@@ -31,7 +31,8 @@ export function notJudgedOf(
     ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
     ...leads,
     ...(design.parts.length === 0 ? ['parts near the coil'] : []),
-    ...(heat.hottest === null || heat.system === null ? ['heat'] : classesLeftOut(design, heat)),
+    ...(heat.hottest === null || heat.limits === null ? ['heat'] : classesLeftOut(design, heat)),
+    ...(heat.hottest !== null && heat.condition === 'abnormal' ? ['heat in normal use'] : []),
   ];
 }
 

@@ -2,6 +2,7 @@
 
 import type { Grade } from '#standards/grade.ts';
 import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
+import { inMm } from '#units/quantity.ts';
 import type { Answer, SpotKind } from './verdict.ts';
 
 interface SpotFacts {
@@ -58,6 +59,8 @@ export function spotSays(facts: SpotFacts): string {
     case 'short-clearance':
       return `The air gap between them is too short${figure}; ${stands}.`;
     case 'unsafe-bridge':
+    case 'weak-bridge':
+    case 'touch-current':
     case 'overfull':
     case 'hot':
       return `${stands}.`;
@@ -95,6 +98,8 @@ export function mendSays({ kind, length, required, plies }: SpotFacts): string {
     case 'short-clearance':
       return longer(missing, 'of air');
     case 'unsafe-bridge':
+    case 'weak-bridge':
+    case 'touch-current':
     case 'overfull':
     case 'hot':
       return '';
@@ -115,6 +120,15 @@ export function bridgeSays(bridge: BridgeGrade, needed: Grade | null, verdict: A
     case 'single-part':
       return `${bridge.id} is a single part without approval: one fault in it puts the mains on the output.`;
     case null:
-      return `${bridge.id} bridges the barrier with ${bridge.grade} insulation; ${needed} is asked.`;
+      return `${bridge.id} bridges the barrier with ${partGrade(bridge.grade)} insulation; ${needed} is asked${distanceSays(bridge)}.`;
   }
+}
+
+/** What is basic and supplementary both is told as basic. */
+const partGrade = (grade: Grade): Grade => (grade === 'supplementary' ? 'basic' : grade);
+
+function distanceSays({ short }: BridgeGrade): string {
+  if (short === null) return '';
+  const length = short.length === null ? 'not measured' : `${measured(inMm(short.length))} mm`;
+  return `; its ${short.metric} is ${length} where ${asked(inMm(short.required))} mm would do`;
 }

@@ -55,15 +55,15 @@ type BareSpot = Omit<WeakSpot, 'proven'>;
 function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): BareSpot {
   const { bridge } = found;
   return {
-    kind: bridge.unsafe === null ? 'short-clearance' : 'unsafe-bridge',
+    kind: bridge.unsafe === null ? 'weak-bridge' : 'unsafe-bridge',
     between: outcome.between,
     section: 'outside',
     at: [0, 0],
     also: [],
     layers: [],
-    metric: null,
-    length: null,
-    required: null,
+    metric: bridge.short?.metric ?? null,
+    length: bridge.short?.length == null ? null : inMm(bridge.short.length),
+    required: bridge.short === null ? null : inMm(bridge.short.required),
     achieved: printed(found.grade, outcome.needed),
     needed: outcome.needed,
     verdict,

@@ -17,12 +17,26 @@ export interface Verdict {
   /** With a floating core: the verdict were it counted with the mains side. */
   readonly coreAsPrimary: CoreAsPrimary | null;
   readonly pairs: readonly PairVerdict[];
+  /** Null where nothing touchable faces the mains. */
+  readonly touchCurrent: JudgedTouchCurrent | null;
   readonly weakSpots: readonly WeakSpot[];
   readonly fit: Fit;
   readonly remarks: readonly Remark[];
   readonly assumptions: readonly Assumption[];
   /** Least confirmed figure that the verdict rests on. */
   readonly restsOn: Confirmed;
+}
+
+/** What a person takes who touches the output, mA. */
+export interface JudgedTouchCurrent {
+  readonly rms: number;
+  readonly peak: number;
+  /** Of the rms. */
+  readonly limit: number;
+  readonly verdict: Answer;
+  /** Parts of which no value is given. */
+  readonly missing: readonly string[];
+  readonly because: Because;
 }
 
 export interface CoreAsPrimary {
@@ -163,6 +177,8 @@ export interface PrintedPath {
 
 export type SpotKind =
   | 'unsafe-bridge'
+  | 'weak-bridge'
+  | 'touch-current'
   | 'touching'
   | 'enamel-only'
   | 'overfull'

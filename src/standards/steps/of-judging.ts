@@ -40,6 +40,7 @@ export interface JudgingSteps {
     readonly achieved: string;
     readonly verdict: string;
   };
+  readonly 'behind-reinforced': { readonly circuit: string };
   /** Headings: what they say stands in the steps below. */
   readonly distance: object;
   readonly stress: object;

@@ -71,6 +71,7 @@ export interface StressSteps {
     readonly holds: number | null;
   };
   readonly withstand: { readonly a: string; readonly b: string; readonly value: number };
+  readonly 'no-temporary-overvoltage': { readonly supply: string };
   readonly 'no-transient': { readonly a: string; readonly b: string };
   readonly 'supply-as-mains': { readonly supply: string; readonly voltage: number; readonly mains: number };
   /** Solved on the drawn section; `error`: the part by which it may be off. */
@@ -99,7 +100,7 @@ export interface StressSteps {
   readonly 'protective-current': { readonly mains: number; readonly value: number };
   readonly 'system-class': { readonly class: number; readonly setBy: string };
   readonly 'class-of': { readonly what: string; readonly field: string; readonly class: number };
-  readonly reserve: { readonly class: number; readonly hottest: number; readonly allowance: number };
+  readonly 'heat-limit': { readonly limit: number; readonly allowance: number; readonly value: number };
   readonly 'expected-breakdown': {
     readonly length: number;
     readonly plies: number;

@@ -46,8 +46,7 @@ function betweenLayers(design: Design, a: number, b: number, tape: number): read
   const [inner, outer] = [faceOf(design, a), faceOf(design, b)];
   if (inner === null || outer === null || inner.circuit === outer.circuit) return [];
   const width = Math.min(inner.width, outer.width);
-  const turn =
-    MEAN_TURN_PER_WIDTH * design.former.chambers.reduce((sum, chamber) => sum + chamber.width.value, 0);
+  const turn = Math.round(meanTurn(design.former));
   const distance = tape + inner.setBack + outer.setBack;
   if (width <= 0 || distance <= 0) return [];
   const value = farads((VACUUM_F_PER_MM * PERMITTIVITY * (width / 1e6) * (turn / 1e6)) / (distance / 1e6));
@@ -67,6 +66,15 @@ function betweenLayers(design: Design, a: number, b: number, tape: number): read
       because: because('layers-capacitance', values),
     },
   ];
+}
+
+/** By the tube where the file gives it, half way up to the rim; else a rule of thumb. */
+function meanTurn({ tube, height, chambers }: Design['former']): number {
+  if (tube === null) return MEAN_TURN_PER_WIDTH * chambers.reduce((sum, { width }) => sum + width.value, 0);
+  const round = Math.PI * height.value;
+  return tube.shape === 'round'
+    ? Math.PI * tube.width.value + round
+    : 2 * (tube.width.value + tube.depth.value) + round;
 }
 
 interface Face {

@@ -1,15 +1,16 @@
-// The thermal class of the insulation as a system: the lowest of what it is made of, and which part sets it; how far the
-// hottest spot lies under it; and what life a rule of thumb gives. The class of an enamel is not in a design file.
+// The thermal class of the insulation as a system: the lowest of what it is made of, and which part sets it; what the book
+// holds the hottest spot to; and what life a rule of thumb gives. The class of an enamel is not in a design file.
 //
 // Steps: system-class {class, setBy}, class-of {what, field, class}; under it the cites of the tables of materials.
 
-import type { Design, Lead, Winding } from '#model/design.ts';
+import type { Design, Lead, Margin, Winding } from '#model/design.ts';
 import { isKnown, type Unknown } from '#model/reading.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { formerById, sleeveById, tapeById, type Figure } from '#standards/materials.ts';
 import { celsius, type Celsius } from '#units/quantity.ts';
 
+import { heatLimits, type HeatLimits } from './heat-limits.ts';
 import { lifeHours, type LifeHours } from './thermal-life.ts';
 
 export interface ClassedPart {
@@ -33,14 +34,9 @@ export interface Heat {
   readonly hottest: Celsius | null;
   /** Half-width of what was read, kelvin. */
   readonly plusMinus: number;
-  /** What is left to the class; negative where it is exceeded. As read, and lowered by what a thermocouple misses. */
-  readonly reserve: {
-    readonly asRead: number;
-    readonly byThermocouple: number;
-    readonly because: Because;
-  } | null;
-  /** Highest temperature that the book allows that class in normal use; null where it has no row. */
-  readonly allowed: { readonly value: Celsius; readonly because: Because } | null;
+  readonly condition: 'normal' | 'abnormal';
+  /** What the hottest spot is held to, as it would be read; null where the book has no such limits or nothing was read. */
+  readonly limits: HeatLimits | null;
   readonly life: LifeHours | null;
 }
 
@@ -67,8 +63,8 @@ export function heatOf(design: Design, book: Book): Heat {
     unknown,
     hottest,
     plusMinus: isKnown(hottestInsulation) ? hottestInsulation.plusMinus : 0,
-    reserve: thermalClass === null || hottest === null ? null : reserveOf(thermalClass, hottest, book),
-    allowed: thermalClass === null ? null : book.insulationTemperature(thermalClass),
+    condition: design.surroundings.temperature.condition,
+    limits: hottest === null ? null : heatLimits(design, book, thermalClass, isAnyOpen(named)),
     life: thermalClass === null || hottest === null ? null : lifeHours(thermalClass, hottest),
   };
 }
@@ -91,16 +87,13 @@ function lowestOf(parts: readonly ClassedPart[]): Heat['system'] {
   };
 }
 
-function reserveOf(thermalClass: Celsius, hottest: Celsius, book: Book): Heat['reserve'] {
-  const { value: allowance, because: why } = book.thermocoupleAllowance;
-  return {
-    asRead: thermalClass - hottest,
-    byThermocouple: thermalClass - allowance - hottest,
-    because: because('reserve', { class: thermalClass, hottest, allowance }, [], [why]),
-  };
-}
+/** A tape or the former without a class: it may be of the lowest. What a sleeve or an enamel is made of changes nothing. */
+const isAnyOpen = (named: readonly Named[]): boolean =>
+  named.some(({ figure, counts }) => figure === null && counts);
 
 interface Named {
+  /** Without a class it may be of the lowest. */
+  readonly counts: boolean;
   readonly field: string;
   readonly material: string;
   readonly figure: Figure<Celsius> | null;
@@ -113,19 +106,23 @@ function materialsIn(design: Design): readonly Named[] {
     typeof former.material === 'string'
       ? moulded('former.material', former.material)
       : nameless('former.material'),
-    ...taped('former.wall.material', wall),
-    ...taped('core.wrap.material', core.wrap?.material ?? null),
+    ...(typeof former.wall === 'object' && former.wall.kind === 'plies'
+      ? sheetOf('former.wall.material', wall)
+      : []),
+    ...(core.wrap === null ? [] : sheetOf('core.wrap.material', core.wrap.material)),
     ...layers.flatMap((layer, i): readonly Named[] => [
-      ...(layer.kind === 'tape' ? tapeLayer(`layers[${i}].material`, layer.material) : []),
+      ...(layer.kind === 'tape' ? sheetOf(`layers[${i}].material`, layer.material) : []),
       ...(['left', 'right'] as const).flatMap((side) =>
-        taped(`layers[${i}].margins.${side}.material`, layer.margins[side].material),
+        blockOf(`layers[${i}].margins.${side}`, layer.margins[side]),
       ),
     ]),
     ...layers.flatMap((layer, i) =>
       layer.kind === 'screen'
         ? [
             ...leadSleeve(`layers[${i}].lead`, layer.lead),
-            ...taped(`layers[${i}].overlap.material`, layer.overlap?.material ?? null),
+            ...(layer.overlap === null
+              ? []
+              : sheetOf(`layers[${i}].overlap.material`, layer.overlap.material)),
           ]
         : [],
     ),
@@ -133,9 +130,13 @@ function materialsIn(design: Design): readonly Named[] {
   ];
 }
 
-const nameless = (field: string): Named => ({ field, material: '', figure: null });
+/** A block without a name is wound of margin tape. */
+const blockOf = (field: string, { filled, material }: Margin): readonly Named[] =>
+  filled || material !== null ? taped(`${field}.material`, material ?? 'margin-tape') : [];
 
-const tapeLayer = (field: string, material: string | null): readonly Named[] =>
+const nameless = (field: string): Named => ({ field, material: '', figure: null, counts: true });
+
+const sheetOf = (field: string, material: string | null): readonly Named[] =>
   material === null ? [nameless(field)] : taped(field, material);
 
 function windingSleeves(field: string, { leads, links }: Winding): readonly Named[] {
@@ -157,14 +158,18 @@ function leadSleeve(field: string, lead: Sleeved): readonly Named[] {
   const { sleeve } = lead;
   if (sleeve === null || 'kind' in sleeve || sleeve.material === null) return [];
   const figure = sleeveById(sleeve.material)?.thermalClass ?? null;
-  return [{ field: `${field}.sleeve.material`, material: sleeve.material, figure }];
+  return [{ field: `${field}.sleeve.material`, material: sleeve.material, figure, counts: true }];
 }
 
 const moulded = (field: string, material: string): Named => ({
   field,
   material,
   figure: formerById(material)?.thermalClass ?? null,
+  counts: true,
 });
 
 const taped = (field: string, material: string | null): readonly Named[] =>
-  material === null ? [] : [{ field, material, figure: tapeById(material)?.thermalClass ?? null }];
+  material === null ? [] : [{ field, material, figure: classOf(material), counts: true }];
+
+const classOf = (material: string): Figure<Celsius> | null =>
+  (tapeById(material) ?? formerById(material))?.thermalClass ?? null;

@@ -1,12 +1,13 @@
-// A bridging capacitor by its class: Y1 reinforced, Y2 basic, two equal Y2 in series double. Across a barrier an X
-// class or none at all is unsafe: its short circuit puts the mains on the other side.
+// A bridging capacitor by its class: Y1 reinforced, Y2 basic or supplementary, two equal Y2 in series double, as far as
+// the distances reach that the file gives of it. Across a barrier an X class or none at all is unsafe: its short circuit
+// puts the mains on the other side.
 
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Grade } from '#standards/grade.ts';
 import type { CapacitorClass } from '#books/iec-62368-1/solids.ts';
 
 import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
+import { lowerReached, reachedRound, type Reached } from './reached-round.ts';
 
 export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
   const safetyClass = classOf(bridge, asked.isBest('safetyClass'));
@@ -15,15 +16,25 @@ export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrad
     because('bridge-class', { class: safetyClass, grade: found.value }, [], [found.because]),
   ];
   if (found.value === 'none' || found.value === 'functional') {
-    return { grade: found.value, unsafe: asked.barrier ? 'class' : null, because: why };
+    return { grade: found.value, unsafe: asked.barrier ? 'class' : null, short: null, because: why };
   }
   const limited = withinLimits(found.value, asked);
   if (limited.because !== null) why.push(limited.because);
-  if (limited.grade === 'basic' && bridge.inSeries > 1 && (safetyClass === 'Y1' || safetyClass === 'Y2')) {
-    why.push(because('bridge-series', { inSeries: bridge.inSeries, each: limited.grade, grade: 'double' }));
-    return { grade: 'double', unsafe: null, because: why };
-  }
-  return { grade: limited.grade, unsafe: null, because: why };
+  const inSeries = bridge.inSeries > 1 && (safetyClass === 'Y1' || safetyClass === 'Y2');
+  const isDouble = limited.grade === 'basic' && inSeries;
+  if (isDouble)
+    why.push(because('bridge-series', { inSeries: bridge.inSeries, each: 'basic', grade: 'double' }));
+  const reached = reachedRound(bridge, asked, true);
+  why.push(reached.because);
+  const own = isDouble ? 'reinforced' : limited.grade;
+  const grade = lowerReached(own, reached.grade);
+  return {
+    // one part of the class may be the basic or the supplementary half of a double barrier
+    grade: grade === 'basic' ? 'supplementary' : grade === 'reinforced' && isDouble ? 'double' : grade,
+    unsafe: null,
+    short: reached.shortOf(own),
+    because: why,
+  };
 }
 
 function classOf({ safetyClass }: Bridge, best: boolean): CapacitorClass {
@@ -35,7 +46,7 @@ function classOf({ safetyClass }: Bridge, best: boolean): CapacitorClass {
 function withinLimits(
   grade: 'basic' | 'reinforced',
   { book, mains, category }: BridgeQuestion,
-): { readonly grade: Grade; readonly because: Because | null } {
+): { readonly grade: Reached; readonly because: Because | null } {
   const rule = book.rule('single-y1');
   const mainsMost = Number(rule.values['mainsMost']);
   const categoryMost = Number(rule.values['categoryMost']);

@@ -21,7 +21,7 @@ export interface BridgeQuestion {
 }
 
 /** What a file may leave open of a part. */
-export type OpenKey = 'safetyClass' | 'approval' | 'clearance' | 'creepage';
+export type OpenKey = 'safetyClass' | 'approval' | 'clearance' | 'creepage' | 'working';
 
 export interface Reach {
   readonly basic: Nm;
@@ -38,12 +38,22 @@ export interface BridgeGrade {
   readonly unsafe: Unsafe | null;
   /** No rating is given, so that it is taken to be high enough. */
   readonly ratingAssumed: boolean;
+  /** The distance round it that is too short for the grade that the part itself has; null where none is. */
+  readonly short: ShortDistance | null;
   readonly because: Because;
+}
+
+export interface ShortDistance {
+  readonly metric: 'clearance' | 'creepage';
+  /** Null: the file leaves it out. */
+  readonly length: Nm | null;
+  readonly required: Nm;
 }
 
 /** What a kind of part says before its rating is asked. */
 export interface PartGrade {
   readonly grade: Grade;
   readonly unsafe: Unsafe | null;
+  readonly short: ShortDistance | null;
   readonly because: readonly Because[];
 }

@@ -6,6 +6,7 @@
 
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
+import { voltsRms } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 import { capacitorBridge } from './bridge-capacitor.ts';
@@ -24,6 +25,7 @@ export function gradeOfBridge(bridge: Bridge, asked: BridgeQuestion): BridgeGrad
     grade,
     unsafe,
     ratingAssumed: rating.assumed,
+    short: unsafe === null ? part.short : null,
     because: because('bridge', values, [], [...part.because, rating.because]),
   };
 }
@@ -41,11 +43,16 @@ function partGrade(bridge: Bridge, asked: BridgeQuestion): PartGrade {
   }
 }
 
-/** A rating that is left out is taken to reach, unless no part of the class is made for so much. */
+/**
+ * Rated below the mains it is unsafe; between that and what stands across the pair it depends on what stands at the part,
+ * which counts at best as enough where nobody said it. A rating that is left out is taken to reach, unless no part of the
+ * class is made for so much.
+ */
 function ratingOf(
-  { rated, kind, safetyClass }: Bridge,
-  { book, rms }: BridgeQuestion,
+  { rated, kind, safetyClass, working }: Bridge,
+  { book, rms: pair, mains, isBest }: BridgeQuestion,
 ): { readonly low: boolean; readonly assumed: boolean; readonly because: Because } {
+  const rms = voltsRms(Math.max(mains, working?.rms?.value ?? (isBest('working') ? 0 : pair)));
   if (rated !== null) {
     const low = rated.value < rms;
     return { low, assumed: false, because: because('bridge-rating', { rated: rated.value, rms, low }) };

@@ -33,6 +33,9 @@ export const judgingWords: WordsFor<JudgingSteps> = {
   'judged-pair': ({ values: { needed, achieved } }) => [
     row('reached', needed === null ? 'nothing is asked' : `of ${needed}`, achieved),
   ],
+  'behind-reinforced': ({ values }) => [
+    row('asked', `${values.circuit} is reinforced towards all of the mains`, 'nothing'),
+  ],
   distance: () => [],
   stress: () => [],
   'through-insulation': () => [],

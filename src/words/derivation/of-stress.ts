@@ -54,6 +54,9 @@ export const stressWords: WordsFor<StressSteps> = {
     return [row('neighbours', `turns ${turnA} and ${turnB}, ${line} line${which}`, `${volts(peak)} peak`)];
   },
   withstand: ({ values }) => [row('withstand', 'what the mains brings', `${plain(values.value)} V peak`)],
+  'no-temporary-overvoltage': () => [
+    row('overvoltage', 'a direct supply has none of the public mains', '0 V'),
+  ],
   'no-transient': () => [row('withstand', 'the mains does not reach this pair', '0 V')],
   'supply-as-mains': ({ values: { supply, voltage, mains } }) => [
     row('supply', `${supply}, ${volts(voltage)}`, `${volts(mains)} rms`, 'stated'),
@@ -80,11 +83,11 @@ export const stressWords: WordsFor<StressSteps> = {
   'class-of': (why) => [
     row('class', why.values.what, `${why.values.class} °C`, why.cites[0]?.confirmed ?? null),
   ],
-  reserve: ({ values: { class: thermalClass, hottest, allowance } }) => [
+  'heat-limit': ({ values: { limit, allowance, value } }) => [
     row(
-      'reserve',
-      `${thermalClass} - ${hottest} °C, a thermocouple ${allowance} K less`,
-      kelvin(thermalClass - hottest),
+      'heat',
+      allowance === 0 ? 'as read' : `${plain(limit)} − ${plain(allowance)} °C as read`,
+      `${plain(value)} °C`,
     ),
   ],
   'expected-breakdown': ({ values: { length, plies: count, likely } }) => {
@@ -92,8 +95,6 @@ export const stressWords: WordsFor<StressSteps> = {
     return [row('expected', way, `about ${volts(likely)} peak`, 'derived')];
   },
 };
-
-const kelvin = (value: number): string => `${plain(value)} K`;
 
 const milliamperes = (amperes: number): string => `${plain(Math.ceil(amperes * 1e7) / 1e4)} mA`;
 

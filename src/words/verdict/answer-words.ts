@@ -26,6 +26,8 @@ export const spotWords = (kind: SpotKind): string => SPOTS[kind];
 
 const SPOTS: Readonly<Record<SpotKind, string>> = {
   'unsafe-bridge': 'unsafe bridge',
+  'weak-bridge': 'weak bridge',
+  'touch-current': 'touch current',
   touching: 'touching',
   'enamel-only': 'enamel only',
   overfull: 'overfull',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { ruleBook } from '#books/shelf.ts';
+import { heatLimits } from '#stress/heat/heat-limits.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { ageingRatio, lifeHours } from '#stress/heat/thermal-life.ts';
 import { celsius } from '#units/quantity.ts';
@@ -47,8 +48,6 @@ describe('heatOf', () => {
     const tape = heat.parts.find(({ material }) => material === 'polyester-tape-25');
     expect(heat.system?.thermalClass).toBe(tape?.thermalClass);
     expect(heat.system?.setBy.map(({ field }) => field)).toEqual(['layers[1].material']);
-    expect(heat.reserve?.asRead).toBe((tape?.thermalClass ?? NaN) - 105);
-    expect(heat.reserve?.byThermocouple).toBe((tape?.thermalClass ?? NaN) - 115);
   });
 
   it('should let a former of a lower class set it', () => {
@@ -81,8 +80,53 @@ describe('heatOf', () => {
     expect(withHeat({}).unknown).toEqual(['former.material', 'windings[0].wire', 'windings[1].wire']);
   });
 
-  it('should say nothing of reserve and life without a temperature', () => {
-    expect(withHeat({})).toMatchObject({ hottest: null, reserve: null, life: null });
+  it('should say nothing of limits and life without a temperature', () => {
+    expect(withHeat({})).toMatchObject({ hottest: null, limits: null, life: null });
+  });
+});
+
+describe('what the hottest spot is held to', () => {
+  // a former of class 120: 115 degC in normal use, the lowest of its limits in overload 165
+  const limits = (temperature: object, former: object = { material: 'pa66' }) => {
+    const surroundings = { hottestInsulation: '105 degC', temperature };
+    const heat = heatOf(benchDesign({ surroundings, former: { ...BENCH_FORMER, ...former } }), book);
+    return [heat.limits?.best.value, heat.limits?.worst.value];
+  };
+
+  it.each([
+    ['the limit of the class, by resistance as read', { method: 'resistance' }, [115, 115]],
+    ['10 K less by thermocouple', { method: 'thermocouple' }, [105, 105]],
+    ['10 K less by infrared', { method: 'infrared' }, [105, 105]],
+    ['either where nobody said how', { method: 'unknown' }, [115, 105]],
+    ['either where it is left out', {}, [115, 105]],
+    [
+      'the lowest limit of overload in abnormal use',
+      { method: 'resistance', condition: 'abnormal' },
+      [165, 165],
+    ],
+  ])('should be %s', (_, temperature, expected) => {
+    expect(limits(temperature)).toEqual(expected);
+  });
+
+  it('should be the limit of the next lower class where the book has none for a class', () => {
+    const open = heatLimits(
+      benchDesign({ surroundings: { temperature: { method: 'resistance' } } }),
+      book,
+      celsius(150),
+      false,
+    );
+    expect(open?.best.value).toBe(120);
+  });
+
+  it('should be that of the highest class where nothing is known, and of the lowest at worst', () => {
+    const design = benchDesign({ surroundings: { temperature: { method: 'resistance' } } });
+    const { best, worst } = heatLimits(design, book, null, true)!;
+    expect([best.value, worst.value]).toEqual([225, 100]);
+  });
+
+  it('should be that of the lowest class at worst where the former has no name', () => {
+    expect(limits({ method: 'resistance' }, {})).toEqual([120, 100]);
+    expect(limits({ method: 'thermocouple' }, {})).toEqual([110, 90]);
   });
 });
 
