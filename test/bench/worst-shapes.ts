@@ -64,7 +64,7 @@ const screens = (count: number): Json => ({
 export const worstShapes: readonly Json[] = [
   file(
     '32 windings of which nothing is known',
-    windings(32, () => ({ wire: {} })),
+    windings(32, () => ({ wire: { conductor: '0.2 mm' } })),
   ),
   file(
     '64 windings with unknown leads',
