@@ -1,15 +1,23 @@
-// `field FILE [--json] [--round]`: capacitances, and where discharge would start.
+// `field FILE [--json] [--round] [--out X.svg]`: capacitances, where discharge would start, the picture of the field.
 
 import { finished } from '#field/solve/finished.ts';
-import { FINE, fieldOf } from '#judge/field/field-of.ts';
-import { study } from '#judge/study.ts';
+import { fieldSvg } from '#drawing/field/field-svg.ts';
+import { sceneOf } from '#drawing/scene/scene.ts';
+import { FINE, fieldOf, type FoundField } from '#judge/field/field-of.ts';
+import { fieldPicture } from '#judge/field/field-picture.ts';
+import { study, type Study } from '#judge/study.ts';
+import type { Design } from '#model/design.ts';
+import { fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldText } from '#words/field/field-text.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { done, refused, type Outcome } from './outcome.ts';
+import { writeWhole } from './write-whole.ts';
+
+const WIDTH = 1200;
 
 export function fieldOfFile(words: readonly string[]): Outcome {
-  const given = readArguments(words, { json: 'switch', round: 'switch' });
+  const given = readArguments(words, { json: 'switch', round: 'switch', out: 'value' });
   if (given.kind === 'wrong') return refused(`field: ${given.says}.`);
   const { files, options } = given;
   const [file] = files;
@@ -21,6 +29,27 @@ export function fieldOfFile(words: readonly string[]): Outcome {
   const turned = options.has('round');
   if (turned && design.former.tube?.shape !== 'round')
     return refused('field: --round needs a round tube in the file (former.tube).');
-  const { report } = finished(fieldOf(design, study(design), { ...FINE, turned }));
+  const studied = study(design);
+  const found = finished(fieldOf(design, studied, { ...FINE, turned }));
+  const out = options.get('out');
+  if (out !== undefined) return drawn(design, studied, found, out);
+  const { report } = found;
   return done(options.has('json') ? `${JSON.stringify(report, null, 2)}\n` : fieldText(design, report));
+}
+
+function drawn(design: Design, studied: Study, found: FoundField, out: string): Outcome {
+  const { report } = found;
+  const scene = sceneOf(design, studied, report.section);
+  if (report.none !== null || scene === null) return refused(`field: ${fieldHeadline(design, report)}`);
+  const says = fieldHeadline(design, report);
+  const look = {
+    theme: 'light',
+    width: WIDTH,
+    lines: true,
+    prefix: '',
+    heading: report.title,
+    says,
+    picked: null,
+  } as const;
+  return writeWhole(out, `${fieldSvg(scene, fieldPicture(found), look)}\n`, 'field');
 }

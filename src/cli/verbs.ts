@@ -30,8 +30,8 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'field',
-    usage: 'field FILE [--json] [--round]',
-    says: 'capacitances, and where discharge would start, from the field of the drawn section',
+    usage: 'field FILE [--json] [--round] [--out X.svg]',
+    says: 'capacitances, where discharge would start, and the picture of the field of the drawn section',
     load: async () => (await import('./field.ts')).fieldOfFile,
   },
   {

@@ -18,6 +18,7 @@ export const LOAD: Readonly<Record<Exclude<PageName, 'start'>, () => Promise<{ r
   open: () => load(import('./pages/open/OpenView.svelte')),
   repair: () => load(import('./pages/repair/RepairView.svelte')),
   stress: () => load(import('./pages/stress/StressView.svelte')),
+  field: () => load(import('./pages/field/FieldView.svelte')),
   report: () => load(import('./pages/papers/PapersView.svelte')),
   photographs: () => load(import('./pages/photographs/PhotographsView.svelte')),
   'taking-apart': () => load(import('./pages/taking-apart/TakingApartView.svelte')),

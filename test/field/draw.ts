@@ -56,7 +56,7 @@ export const FINE = { around: 32, spacing: 1.2 };
 export function solved(of: FieldSection, more: Partial<FieldQuestion> = {}): SolvedField {
   const electrodes = Float64Array.from(of.electrodes, (_, i) => (i === 0 ? 1 : 0));
   const states = [{ electrodes, floating: [] }];
-  const answer = finished(solveField({ section: of, states, fineness: FINE, ...more }));
+  const answer = finished(solveField({ section: of, states, fineness: FINE, resolutions: 2, ...more }));
   if (answer.kind !== 'solved') throw new Error(answer.kind);
   return answer;
 }

@@ -65,7 +65,7 @@ describe('capacitance by finite elements', () => {
       const { capacitance, off } = solved(taped(0.075), { fineness: { around, spacing: 1.2 } });
       const wrong = Math.abs(-at(capacitance, 0, 1) - truth);
       // the reference itself holds within 0.1 %
-      expect(wrong, `${around} points`).toBeLessThan(3 * at(off, 0, 1) + 1e-3 * truth);
+      expect(wrong, `${around} points`).toBeLessThan(3 * at(off!, 0, 1) + 1e-3 * truth);
     }
   });
 });

@@ -16,6 +16,8 @@ export interface FieldQuestion {
   readonly section: FieldSection;
   readonly states: readonly AskedState[];
   readonly fineness: Fineness;
+  /** 1: a quick look on one mesh, which cannot say how far it is off. */
+  readonly resolutions: 1 | 2;
 }
 
 export interface AskedState {
@@ -44,8 +46,8 @@ export interface SolvedField {
   readonly map: BodyMap;
   /** By conductor, over the permittivity of vacuum: pure numbers in a plane, millimetres round an axis. */
   readonly capacitance: Square;
-  /** How far each of them may be off. */
-  readonly off: Square;
+  /** How far each of them may be off; null where one mesh alone was looked at. */
+  readonly off: Square | null;
   readonly states: readonly FieldState[];
 }
 
@@ -66,6 +68,11 @@ export function* solveField(question: FieldQuestion): Generator<number, FieldAns
   yield 0.1;
   const coarse = new System(mesh, section.axis);
   const first = yield* unitFields(coarse, section, null, 0.15, 0.25);
+  if (question.resolutions === 1) {
+    const found = symmetric(matrixOf(coarse, section, first));
+    const states = yield* statesOf(coarse, question, found, first, 0.25);
+    return { kind: 'solved', section, mesh, map, capacitance: found, off: null, states };
+  }
   const finer = refined(mesh, map);
   yield 0.3;
   const fine = new System(finer.mesh, section.axis);
@@ -75,12 +82,23 @@ export function* solveField(question: FieldQuestion): Generator<number, FieldAns
     symmetric(matrixOf(system, section, i === 0 ? first : second)),
   ) as [Square, Square];
   const { matrix, off } = extrapolated(a, b);
-  const states: FieldState[] = [];
-  for (const [i, asked] of question.states.entries()) {
-    yield 0.8 + (0.2 * i) / question.states.length;
-    states.push(stateOf(fine, section, asked, b, second));
-  }
+  const states = yield* statesOf(fine, question, b, second, 0.8);
   return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states };
+}
+
+function* statesOf(
+  system: System,
+  { section, states }: FieldQuestion,
+  matrix: Square,
+  units: readonly Float64Array[],
+  from: number,
+): Generator<number, readonly FieldState[], void> {
+  const found: FieldState[] = [];
+  for (const [i, asked] of states.entries()) {
+    yield from + ((1 - from) * i) / states.length;
+    found.push(stateOf(system, section, asked, matrix, units));
+  }
+  return found;
 }
 
 /** A volt on each conductor in turn. */
@@ -175,8 +193,9 @@ function prolonged(potential: Float64Array, { mesh, from }: Refined): Float64Arr
   return found;
 }
 
-/** Largest part by which a capacitance between two conductors may be off, of those that are no trifle. */
-export function relativeError({ capacitance, off }: SolvedField): number {
+/** Largest part by which a capacitance between two conductors may be off, of those that are no trifle; null: not known. */
+export function relativeError({ capacitance, off }: SolvedField): number | null {
+  if (off === null) return null;
   const { size } = capacitance;
   let [most, worst] = [0, 0];
   for (let i = 0; i < size; i++) {

@@ -18,12 +18,14 @@ import { reportedCase } from './reported-case.ts';
 
 export interface FieldOptions {
   readonly fineness: Fineness;
+  readonly resolutions: 1 | 2;
   /** Turned round the axis of a round tube. */
   readonly turned: boolean;
 }
 
-export const COARSE: FieldOptions = { fineness: { around: 8, spacing: 3 }, turned: false };
-export const FINE: FieldOptions = { fineness: { around: 20, spacing: 2 }, turned: false };
+/** A first look; good to some parts in a hundred, which it cannot say of itself. */
+export const COARSE: FieldOptions = { fineness: { around: 8, spacing: 3 }, resolutions: 1, turned: false };
+export const FINE: FieldOptions = { fineness: { around: 20, spacing: 2 }, resolutions: 2, turned: false };
 
 /** What the field was solved on, for whoever draws it or asks it at a point. */
 export interface FoundField {
@@ -39,7 +41,7 @@ const VACUUM = 8.8541878188e-12;
 export function* fieldOf(
   design: Design,
   study: Study,
-  { fineness, turned }: FieldOptions,
+  { fineness, resolutions, turned }: FieldOptions,
 ): Generator<number, FoundField, void> {
   const section = study.sections[0];
   const turns = section === undefined ? [] : (study.turns.get(section.name) ?? []);
@@ -52,7 +54,12 @@ export function* fieldOf(
   const drawn = drawnField(design, section, turns, axis);
   const cases = fieldCases(design, drawn, study.stress.pairs);
   const switching = switchingCases(design, drawn);
-  const answer = yield* solveField({ section: drawn.section, states: [...cases, ...switching], fineness });
+  const answer = yield* solveField({
+    section: drawn.section,
+    states: [...cases, ...switching],
+    fineness,
+    resolutions,
+  });
   if (answer.kind !== 'solved') {
     const none: NoField =
       answer.kind === 'alone'
@@ -140,7 +147,7 @@ function capacitancesOf(
   return owners.flatMap((a, i) =>
     owners.slice(i + 1).map((b): FieldCapacitance => {
       const value = Math.max(0, -sum(matrix, a, b));
-      const error = value > 0 ? Math.min(1, sum(off, a, b) / value) : 0;
+      const error = off === null ? null : value > 0 ? Math.min(1, sum(off, a, b) / value) : 0;
       if (section.axis !== null) {
         return { between: [a, b], farads: value * VACUUM * 1e-3, perMetre: null, error, meanTurn: null };
       }

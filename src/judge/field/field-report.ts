@@ -21,7 +21,7 @@ export interface FieldReport {
   readonly inceptionPeak: number | null;
   readonly division: readonly DividedPart[];
   readonly switching: readonly SwitchingCharge[];
-  /** What capacitances may be off by, as a part, from two resolutions; null without a field. */
+  /** What capacitances may be off by, as a part, from two resolutions; null without a field, or after a first look on one mesh. */
   readonly error: number | null;
   readonly altitude: number;
   readonly permittivities: readonly {
@@ -47,7 +47,8 @@ export interface FieldCapacitance {
   readonly farads: number;
   /** Null where the field was turned round an axis. */
   readonly perMetre: number | null;
-  readonly error: number;
+  /** Null where one mesh alone was looked at. */
+  readonly error: number | null;
   readonly meanTurn: number | null;
 }
 

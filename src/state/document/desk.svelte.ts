@@ -9,6 +9,7 @@ import { designText, fileName, readFile, saveFile } from '#state/storage/files.t
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/keeper.svelte.ts';
 import { lessonOf, Walk } from '#state/begin/lessons.svelte.ts';
+import { FieldSearch } from '#state/judging/field-search.svelte.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import type { Threads } from '#state/judging/threads.ts';
 import { ManyBuilds } from '#state/judging/many-builds.svelte.ts';
@@ -30,6 +31,7 @@ export class Desk {
   readonly threads: Threads;
   readonly newVersion = new NewVersion();
   readonly many: ManyBuilds;
+  readonly field: FieldSearch;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
@@ -44,6 +46,7 @@ export class Desk {
     this.pages = pages;
     this.threads = threads;
     this.many = new ManyBuilds(judgeErrand(threads.errands));
+    this.field = new FieldSearch(threads.errands);
     this.photos = new PhotoDesk(bench.editor);
   }
 

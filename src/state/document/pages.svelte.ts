@@ -9,6 +9,7 @@ const NAMES = [
   'open',
   'repair',
   'stress',
+  'field',
   'report',
   'photographs',
   'taking-apart',

@@ -77,6 +77,7 @@ const MOST_STEPS = 500;
 const OVER_BUILD: readonly PageName[] = [
   'sheet',
   'stress',
+  'field',
   'report',
   'photographs',
   'taking-apart',

@@ -5,4 +5,5 @@ import type { AskName, Answerer } from './asks.ts';
 export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } = {
   judge: async () => (await import('./answer-judge.ts')).answerJudge(),
   decide: async () => (await import('./answer-decide.ts')).answerDecide,
+  field: async () => (await import('./answer-field.ts')).answerField,
 };

@@ -2,6 +2,7 @@
 // All of it is plain data, which goes from one thread to another. A new ask is one line here and one in answerers.ts.
 
 import type { Deciding } from '#judge/decide/deciding-figure.ts';
+import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { PlainJudgement } from '#judge/judge.ts';
@@ -10,6 +11,7 @@ import type { Assumption } from '#judge/verdict/verdict.ts';
 export interface Asks {
   readonly judge: Ask<Design, never, PlainJudgement>;
   readonly decide: Ask<DecideQuestion, Decided, null>;
+  readonly field: Ask<FieldAsked, number, FieldPicture>;
 }
 
 interface Ask<Question, Told, Answer> {
@@ -23,6 +25,12 @@ export interface DecideQuestion {
   readonly doc: DesignFile;
   /** In the order in which they are to be looked at. */
   readonly open: readonly Pick<Assumption, 'field' | 'between'>[];
+}
+
+/** `quick`: a first look; told is the part done, 0 to 1. */
+export interface FieldAsked {
+  readonly design: Design;
+  readonly quick: boolean;
 }
 
 /** `place`: in the question's list. */

@@ -11,12 +11,37 @@ export const picofarads = (farads: number): string => {
   return `${pF >= 100 ? pF.toFixed(0) : pF >= 10 ? pF.toFixed(1) : pF.toFixed(2)} pF`;
 };
 
+export interface CapacitanceRow {
+  readonly between: string;
+  readonly whole: string;
+  readonly perMetre: string;
+  readonly within: string;
+}
+
+/** Those between conductors, then those between circuits with what floats taken out, where that differs. */
+export function capacitanceRows(design: Design, report: FieldReport): readonly CapacitanceRow[] {
+  const looks = circuitLooks(design.circuits);
+  const row =
+    (after: string) =>
+    ({ between: [a, b], farads, perMetre, error }: FieldCapacitance): CapacitanceRow => ({
+      between: `${ownerWords(a, looks)} to ${ownerWords(b, looks)}${after}`,
+      whole: picofarads(farads),
+      perMetre: perMetre === null ? '' : picofarads(perMetre),
+      within: error === null ? '' : percent(error),
+    });
+  const differs = report.effective.length !== report.capacitances.length;
+  return [
+    ...report.capacitances.map(row('')),
+    ...(differs ? report.effective.map(row(', what floats passing it on')) : []),
+  ];
+}
+
 export function capacitanceLines(design: Design, report: FieldReport): readonly string[] {
   const looks = circuitLooks(design.circuits);
   const line = ({ between: [a, b], farads, perMetre, error, meanTurn }: FieldCapacitance): string => {
     const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
     const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
-    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} within ${percent(error)} (${each}${turn})`;
+    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} ${error === null ? '' : `within ${percent(error)} `}(${each}${turn})`;
   };
   const differs = report.effective.length !== report.capacitances.length;
   const effective = differs ? report.effective.map((one) => `with what floats taken out, ${line(one)}`) : [];

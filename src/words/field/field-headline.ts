@@ -50,7 +50,7 @@ export function fieldBasis(design: Design, report: FieldReport): readonly string
   const memory = report.permittivities.filter(({ confirmed }) => confirmed === 'memory');
   return [
     ...cases,
-    `section ${report.section}, ${plain(report.altitude)} m; two meshes agree within ${percent(report.error ?? 0)}`,
+    `section ${report.section}, ${plain(report.altitude)} m; ${report.error === null ? 'a first look on a coarse mesh' : `two meshes agree within ${percent(report.error)}`}`,
     ...(memory.length === 0
       ? []
       : [

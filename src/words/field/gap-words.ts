@@ -14,6 +14,20 @@ export function gapLines(design: Design, report: FieldReport): readonly string[]
   return [...gaps, ...division];
 }
 
+/** What the gap carries at work, or at the proving test of its pair where one is asked. */
+export const carried = (gap: FieldGap, atTest: boolean): number => gap.holds / marginOf(gap, atTest);
+
+export const marginOf = ({ margin, startsAt, test }: FieldGap, atTest: boolean): number =>
+  atTest && test !== null ? startsAt / test : margin;
+
+export function gapSentence(design: Design, gap: FieldGap, atTest: boolean): string {
+  const margin = marginOf(gap, atTest);
+  const answer = margin > 1 ? `it would hold ${volts(gap.holds)}` : `it holds ${volts(gap.holds)} only`;
+  const when = atTest && gap.test !== null ? 'At the test, the' : 'The';
+  const strength = (carried(gap, atTest) / gap.length / 1000).toFixed(1);
+  return `${when} air ${gapPlace(design, gap)} carries ${volts(carried(gap, atTest))} over ${microns(gap.length)}, ${strength} kV/mm; ${answer}.`;
+}
+
 export const microns = (millimetres: number): string => {
   const um = millimetres * 1000;
   return um < 1000 ? `${um < 10 ? um.toFixed(1) : Math.round(um)} µm` : `${millimetres.toFixed(2)} mm`;

@@ -1,0 +1,91 @@
+// The field on its page: a coarse picture at once while the build changes, the fine one when it has rested a while;
+// solved beside the page, so that the hand never waits. Stop keeps the coarse one.
+
+import type { FieldPicture } from '#judge/field/field-picture.ts';
+import type { Design } from '#model/design.ts';
+import type { Asked } from './thread.ts';
+import type { Thread } from './thread.ts';
+
+export type { FieldPicture } from '#judge/field/field-picture.ts';
+export type { FieldGap, FieldReport, DividedPart } from '#judge/field/field-report.ts';
+
+/** So long a build has to rest before the fine answer is begun. */
+const REST_MS = 350;
+
+export class FieldSearch {
+  picture: FieldPicture | null = $state.raw(null);
+  /** What the picture is of. */
+  #of: Design | null = null;
+  isCoarse = $state(false);
+  isStopped = $state(false);
+  /** Part of the fine answer that is done; null while nothing is worked on. */
+  done: number | null = $state(null);
+  /** What went wrong; null where nothing did. */
+  says: string | null = $state(null);
+  #asked: Asked<'field'> | null = null;
+  #rest: ReturnType<typeof setTimeout> | null = null;
+  readonly #thread: Thread;
+
+  constructor(thread: Thread) {
+    this.#thread = thread;
+  }
+
+  /** Looks at a build, unless it is the one that is looked at. */
+  look(design: Design): void {
+    if (this.#of === design) return;
+    this.leave();
+    this.#of = design;
+    this.isStopped = false;
+    this.says = null;
+    void this.#solve(design, true).then((found) => {
+      if (!found || this.#of !== design) return;
+      this.#rest = setTimeout(() => this.finish(), REST_MS);
+    });
+  }
+
+  /** The fine answer, now. */
+  finish(): void {
+    const design = this.#of;
+    if (design === null) return;
+    this.isStopped = false;
+    this.done = 0;
+    void this.#solve(design, false).then(() => (this.done = null));
+  }
+
+  stop(): void {
+    this.leave();
+    this.isStopped = true;
+  }
+
+  /** Nobody looks any more. */
+  leave(): void {
+    if (this.#rest !== null) clearTimeout(this.#rest);
+    this.#rest = null;
+    this.#asked?.stop();
+    this.#asked = null;
+    this.done = null;
+  }
+
+  /** Forgets what was looked at, so that the same build is looked at anew. */
+  close(): void {
+    if (this.done !== null || this.isCoarse) this.#of = null;
+    this.leave();
+  }
+
+  async #solve(design: Design, quick: boolean): Promise<boolean> {
+    const asked = this.#thread.ask('field', { design, quick }, (done) => {
+      if (!quick && this.#asked === asked) this.done = done;
+    });
+    this.#asked = asked;
+    const outcome = await asked.outcome;
+    if (this.#asked !== asked) return false;
+    this.#asked = null;
+    if (outcome.kind === 'answer') {
+      this.picture = outcome.answer;
+      this.isCoarse = quick;
+      return true;
+    }
+    if (outcome.kind !== 'stopped') this.says = 'The field could not be solved on this machine.';
+    return false;
+  }
+}

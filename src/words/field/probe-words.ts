@@ -1,0 +1,14 @@
+// What the probe found at one place, in a line.
+
+export interface Probed {
+  readonly at: readonly [number, number];
+  readonly volts: number;
+  /** V/mm; null in metal. */
+  readonly strength: number | null;
+  readonly what: string;
+}
+
+export function probeWords({ at: [x, y], volts, strength, what }: Probed): string {
+  const field = strength === null ? '' : `, ${(strength / 1000).toFixed(2)} kV/mm`;
+  return `x ${x.toFixed(2)} mm, y ${y.toFixed(2)} mm: ${what}, ${Math.round(volts)} V${field}`;
+}
