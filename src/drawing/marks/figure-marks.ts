@@ -55,7 +55,7 @@ function missingMarks(path: StaffPath, scene: Scene, paper: Paper, figure: ChipM
   const above = place(paper, [0, stackTop])[1] - 24;
   const way = end[0] > foot[0] ? 1 : -1;
   const half = chipWidth(paper, words) / 2 + 6;
-  if (ghost.from[1] !== ghost.to[1] || above < paper.room.top + 14)
+  if (!ghost.isPlace || ghost.from[1] !== ghost.to[1] || above < paper.room.top + 14)
     return [chip(paper, ROLE, aside(figure, paper, half), words, look)];
   const span = (from: Point, to: Point, width: number, dash: readonly number[] = []): Mark =>
     line('missing', from, to, { color, width, dash });

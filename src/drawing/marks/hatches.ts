@@ -33,6 +33,10 @@ export function materialFill(theme: Theme, key: MaterialKey): Hatch | string {
 export const textureFill = (theme: Theme, hue: HueKey): Hatch =>
   hatchOf(theme, hue, TEXTURES[hue], theme.circuits[hue].fill, theme.circuits[hue].ring);
 
+/** Where the worst case counts metal that is not there: thin lines in the circuit's colour on bare sheet. */
+export const countedFill = (theme: Theme, hue: HueKey): Hatch =>
+  hatchOf(theme, `counted-${hue}`, COUNTED, theme.sheet, theme.circuits[hue].ring);
+
 function hatchOf(theme: Theme, key: string, tile: Tile, ground: string, color: string): Hatch {
   const { side, strokes = [], width = LINE.hatch, dots = [], isRing = false } = tile;
   return { kind: 'hatch', key, theme: theme.name, ground, color, side, strokes, width, dots, isRing };
@@ -62,6 +66,8 @@ const MATERIALS: Partial<Record<MaterialKey, Tile>> = {
     ],
   },
 };
+
+const COUNTED = slanted(6, [0], LINE.hatch, -1);
 
 const TEXTURES: Readonly<Record<HueKey, Tile>> = {
   primary: slanted(7, [0], 1.6, 1),

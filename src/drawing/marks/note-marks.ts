@@ -5,11 +5,15 @@ import type { Note } from '#drawing/scene/scene-notes.ts';
 import type { Letter, Scene } from '#drawing/scene/scene.ts';
 import type { Mark, Point, WordsMark } from './mark.ts';
 import { place, scaleUp, type Paper } from './paper.ts';
-import { arrowHead, chip, line } from './shapes.ts';
+import { arrowHead, chip, chipWidth, line } from './shapes.ts';
 
 const LETTER = { most: 12.5, least: 9 } as const;
 const NOTE_SIZE = 11.5;
 const ROLE = 'words';
+const SMALL = 10.7;
+/** Pixels above the stack: what is missing stands between. */
+const OVER_FIGURES = 48;
+const UNKNOWN_DASH = [5, 4] as const;
 /** A dimension line shorter than this has no room for its arrows. */
 const LEAST_LINE = 14;
 
@@ -41,6 +45,7 @@ function noteMark(note: Note, scene: Scene, paper: Paper): readonly Mark[] {
   const at = place(paper, note.at);
   const words = note.text;
   const look = { size: NOTE_SIZE, color: paper.theme.second };
+  if (note.place === 'above') return aboveStack(at, words, scene, paper);
   if (note.line === null) {
     const isHighEnough = tubeThickness(scene) * scaleUp(paper) >= 2 * NOTE_SIZE;
     return isHighEnough ? [{ kind: 'words', role: ROLE, at, words, ...look }] : [];
@@ -55,6 +60,35 @@ function noteMark(note: Note, scene: Scene, paper: Paper): readonly Mark[] {
     { kind: 'words', role: ROLE, at: beside, words, align: 'right', ...look },
   ];
 }
+
+/** In the air above the stack, over the figures of the path, with a line to what it speaks of. */
+function aboveStack(at: Point, words: string, scene: Scene, paper: Paper): readonly Mark[] {
+  const { theme, room } = paper;
+  const top = place(paper, [0, Math.max(0, ...scene.layers.map(({ y1 }) => y1))])[1] - OVER_FIGURES;
+  const half = chipWidth(paper, words, SMALL) / 2 + 4;
+  const x = Math.max(room.left + half, Math.min(room.right - half, at[0]));
+  const up: Point = [x, top > room.top + SMALL ? top : at[1] - SMALL];
+  const look = { fill: theme.sheet, rim: theme.line, color: theme.second, size: SMALL };
+  return [
+    line(ROLE, at, [at[0], up[1]], { color: theme.line, width: LINE.joint }),
+    chip(paper, ROLE, up, words, look),
+  ];
+}
+
+/** What nobody knew: its edge dashed, a question mark on it, and how it was counted. */
+export const unknownMarks = ({ unknowns }: Scene, paper: Paper): readonly Mark[] =>
+  unknowns.flatMap(({ text, at, lines }): readonly Mark[] => {
+    const { theme } = paper;
+    const stroke = { color: theme.second, width: LINE.solid, dash: UNKNOWN_DASH };
+    const [x, y] = place(paper, at);
+    const sign = { fill: theme.sheet, rim: theme.second, color: theme.second, size: NOTE_SIZE, dash: [3, 2] };
+    const words = { size: NOTE_SIZE, color: theme.second, align: 'left' } as const;
+    return [
+      ...lines.map(([from, to]) => line(ROLE, place(paper, from), place(paper, to), stroke)),
+      chip(paper, ROLE, [x, y], '?', sign),
+      { kind: 'words', role: ROLE, at: [x + 16, y + (lines.length > 0 ? 12 : 0)], words: text, ...words },
+    ];
+  });
 
 const tubeThickness = ({ areas }: Scene): number =>
   -(areas.find(({ kind }) => kind === 'former')?.bounds.y0 ?? 0);

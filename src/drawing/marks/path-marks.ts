@@ -45,7 +45,8 @@ export function pathMarks(path: StaffPath, paper: Paper, told: Told): readonly M
   const idle = path.uncounted.map(({ leg, from, to }) =>
     straight(leg, from, to, { color, width: 1.3, dash: [1.5, 3] }),
   );
-  const ghost = path.ghost === null ? [] : [dots(at(path.ghost.from), at(path.ghost.to), color, wide)];
+  const ghost =
+    path.ghost?.isPlace !== true ? [] : [dots(at(path.ghost.from), at(path.ghost.to), color, wide)];
   const crossed = path.punctures.flatMap((puncture) => punctureMarks(puncture, at, color, theme, told));
   const ends = path.ends.map((end): Mark => ({
     kind: 'circle',

@@ -5,7 +5,7 @@ import type { Scene } from '#drawing/scene/scene.ts';
 import { figureMarks } from './figure-marks.ts';
 import { flagMarks } from './flag-marks.ts';
 import type { Mark } from './mark.ts';
-import { letterMarks, noteMarks, numberMarks } from './note-marks.ts';
+import { letterMarks, noteMarks, numberMarks, unknownMarks } from './note-marks.ts';
 import type { Paper } from './paper.ts';
 import { pathMarks, thinPathMarks, type Told } from './path-marks.ts';
 import { solidMarks } from './solid-marks.ts';
@@ -17,6 +17,7 @@ export function groundMarks(scene: Scene, paper: Paper, isNumbered: boolean): re
   return [
     ...solidMarks(scene, paper, circled),
     ...turnMarks(scene, paper, circled),
+    ...unknownMarks(scene, paper),
     ...noteMarks(scene, paper),
     ...(isNumbered ? numberMarks(scene, paper) : []),
     ...letterMarks(scene, paper),

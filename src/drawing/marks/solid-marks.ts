@@ -3,12 +3,13 @@
 
 import { LINE, type Hue, type Theme } from '#drawing/scene/palette.ts';
 import type { Area, Scene } from '#drawing/scene/scene.ts';
-import { materialFill, textureFill } from './hatches.ts';
+import { countedFill, materialFill, textureFill } from './hatches.ts';
 import type { AreaMark, Fill, Stroke } from './mark.ts';
 import { crisp, scaleUp, touches, type Paper } from './paper.ts';
 
 /** Screen pixels of a ply from which its own joints are drawn. */
 const COUNTABLE = 3;
+const UNKNOWN_DASH = [5, 4] as const;
 const HULL_DASH = [3, 2.5] as const;
 
 /** `circled`: layers whose turns are drawn one by one; their hulls stay bare. */
@@ -24,7 +25,8 @@ function isInSight({ bounds }: Area, paper: Paper): boolean {
 }
 
 function solidMark(area: Area, scene: Scene, paper: Paper, circled: ReadonlySet<number>): AreaMark {
-  const { fill, stroke } = look(area, scene, paper, circled);
+  const drawn = look(area, scene, paper, circled);
+  const { fill, stroke } = area.isUnknown === true ? unknownLook(area, drawn, paper) : drawn;
   return {
     kind: 'area',
     role: area.circuit === null ? area.kind : `${area.kind} ${area.circuit}`,
@@ -32,6 +34,12 @@ function solidMark(area: Area, scene: Scene, paper: Paper, circled: ReadonlySet<
     fill,
     stroke,
   };
+}
+
+/** Dashed, and without what would tell a material; metal keeps its circuit's colour. */
+function unknownLook({ kind }: Area, { fill, stroke }: Look, { theme }: Paper): Look {
+  const plain = kind === 'former' ? theme.materials.former.fill : fill;
+  return { fill: plain, stroke: stroke === null ? null : { ...stroke, dash: UNKNOWN_DASH } };
 }
 
 interface Look {
@@ -49,6 +57,10 @@ function look(area: Area, scene: Scene, paper: Paper, circled: ReadonlySet<numbe
       if (area.layer !== null && circled.has(area.layer))
         return { fill: null, stroke: { ...stroke, dash: HULL_DASH } };
       return { fill: circuit === undefined ? hue.fill : textureFill(theme, circuit.hue), stroke };
+    }
+    case 'counted': {
+      const fill = circuit === undefined ? null : countedFill(theme, circuit.hue);
+      return { fill, stroke: { color: hue.ring, width: LINE.hatch, dash: HULL_DASH } };
     }
     case 'lead':
       return { fill: hue.fill, stroke: { color: hue.ring, width: LINE.solid } };

@@ -13,17 +13,24 @@ export interface FlagPlace {
   readonly nose: readonly [number, number];
 }
 
-/** Flags of the worst spots keep their place; a later one gives way to the nearest free one beside its tip. */
+/**
+ * Flags of the worst spots keep their place; a later one gives way to the nearest free one beside its tip. None stands on
+ * what is `kept` free, as far as there is another place.
+ */
 export function flagPlaces(
   flags: readonly Flag[],
   toPixels: (at: readonly [number, number]) => readonly [number, number],
+  kept: readonly Plate[] = [],
 ): readonly FlagPlace[] {
   const placed: FlagPlace[] = [];
   for (const flag of flags) {
     const tip = toPixels(flag.at);
     const aside = (flag.stands === 'left' ? -1 : 1) * (FLAG.width + 3);
     const noses = STEPS.map(([dx, dy]) => [tip[0] + dx * aside, tip[1] + dy * (FLAG.height + 3)] as const);
-    const nose = noses.find((each) => !placed.some((other) => overlap(other, flag, each))) ?? tip;
+    const free = noses.filter((each) => !placed.some((other) => overlap(other, flag, each)));
+    const isKept = (each: FlagPlace['nose']): boolean =>
+      kept.some((plate) => isOn(flagBody({ flag, tip, nose: each }), plate));
+    const nose = free.find((each) => !isKept(each)) ?? free[0] ?? tip;
     placed.push({ flag, tip, nose });
   }
   return placed;
@@ -44,6 +51,9 @@ function overlap(other: FlagPlace, flag: Flag, nose: readonly [number, number]):
   const [a, b] = [span(other.flag, other.nose[0]), span(flag, nose[0])];
   return Math.abs(other.nose[1] - nose[1]) < FLAG.height + 2 && a[0] < b[1] && b[0] < a[1];
 }
+
+const isOn = (a: Plate, b: Plate): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 const span = (flag: Flag, x: number): readonly [number, number] =>
   flag.stands === 'left' ? [x - FLAG.width, x] : [x, x + FLAG.width];

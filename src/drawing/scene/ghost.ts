@@ -10,6 +10,8 @@ export interface Ghost {
   /** Cut off at the last face of the chambers; `missing` keeps the whole. */
   readonly to: Point;
   readonly missing: number;
+  /** The place lies in the chamber and nearer than the path is long: it can be shown. Else only the figure tells it. */
+  readonly isPlace: boolean;
 }
 
 /** A millionth of a millimetre is the unit of every length. */
@@ -25,7 +27,8 @@ export function ghostOf({ legs, length, required }: ChosenPath, width: Width): G
   const missing = required - length;
   const { from, way } = levelEnd(first, last) ?? inward(last.to, width);
   const x = Math.min(width[1], Math.max(width[0], from[0] + way * missing));
-  return x === from[0] ? null : { from, to: [x, from[1]], missing };
+  const isPlace = missing <= length && Math.abs(Math.abs(x - from[0]) - missing) <= LEAST_MM;
+  return x === from[0] ? null : { from, to: [x, from[1]], missing, isPlace };
 }
 
 interface End {

@@ -95,7 +95,7 @@ function obstacles(path: StaffPath, scene: Scene, { toX, toY, flags }: Paper): r
   const of = (weight: number, plates: readonly Plate[]): readonly Obstacle[] =>
     plates.map((plate) => ({ ...plate, weight }));
   const copper = scene.areas.filter(({ circuit }) => circuit !== null);
-  const staffs = [...path.legs, ...(path.ghost === null ? [] : [path.ghost])];
+  const staffs = [...path.legs, ...(path.ghost?.isPlace === true ? [path.ghost] : [])];
   return [
     ...of(WEIGHTS.flag, flags),
     ...of(

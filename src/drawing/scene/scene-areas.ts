@@ -3,6 +3,7 @@
 
 import type { Region, Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';
+import { countedLead, drawnToFlange } from './counted-leads.ts';
 import { outlineOf, type Box, type Point } from './outline.ts';
 import type { Area } from './scene.ts';
 
@@ -14,19 +15,27 @@ const ORDER: readonly Area['kind'][] = [
   'cover',
   'turns',
   'screen',
+  'counted',
   'ply',
   'wrap',
   'sleeve',
   'lead',
 ];
 
-export function areasOf(section: Section): readonly Area[] {
+/** `wireOf`: overall diameter of the wire that a layer is wound of, mm; null where the drawing has none. */
+export function areasOf(section: Section, wireOf: (layer: number) => number | null): readonly Area[] {
   const groups = new Map<string, { readonly area: Omit<Area, 'loops' | 'bounds'>; readonly boxes: Box[] }>();
+  const put = (area: Omit<Area, 'loops' | 'bounds'>, box: Box): void => {
+    const group = groups.get(area.id) ?? { area, boxes: [] };
+    group.boxes.push(box);
+    groups.set(area.id, group);
+  };
   section.regions.forEach((region, place) => {
     const area = roleOf(region, place);
-    const group = groups.get(area.id) ?? { area, boxes: [] };
-    group.boxes.push(boxOf(region));
-    groups.set(area.id, group);
+    if (region.kind !== 'conductor' || area.kind !== 'lead') return put(area, boxOf(region));
+    const lead = countedLead(region, section, region.layer === null ? null : wireOf(region.layer));
+    if (lead !== null) put({ ...area, id: `counted ${area.id}`, kind: 'counted' }, lead.counted);
+    put(area, lead?.wire ?? drawnToFlange(region, section));
   });
   return [...groups.values()]
     .map(({ area, boxes }) => ({ ...area, loops: loopsOf(boxes), bounds: boundsOf(boxes) }))

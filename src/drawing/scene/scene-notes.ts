@@ -4,13 +4,16 @@ import type { Design } from '#model/design.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';
 import { dimension, lengthDown } from '#words/text/number-words.ts';
-import type { Point } from './outline.ts';
+import type { Box, Point } from './outline.ts';
+import type { Area } from './scene.ts';
 
 export interface Note {
   readonly text: string;
   readonly at: Point;
   /** A dimension line with two arrows; null for words alone. */
   readonly line: readonly [Point, Point] | null;
+  /** In the tube's wall, as far as that is thick enough; or above what it speaks of. */
+  readonly place: 'wall' | 'beside' | 'above';
 }
 
 export function notesOf(design: Design, section: Section): readonly Note[] {
@@ -23,8 +26,20 @@ function tubeNote(design: Design, section: Section): readonly Note[] {
   if (first === undefined || last === undefined || wall.kind !== 'moulded') return [];
   const thickness = inMm(wall.thickness.value);
   const middle = (inMm(first.x0) + inMm(last.x1)) / 2;
-  return [{ text: `tube ${dimension(thickness)}`, at: [middle, -thickness / 2], line: null }];
+  return [{ text: `tube ${dimension(thickness)}`, at: [middle, -thickness / 2], line: null, place: 'wall' }];
 }
+
+/** What a shaded lead is, on the widest part of it. */
+export function countedNotes(areas: readonly Area[]): readonly Note[] {
+  const shaded = areas.filter(({ kind }) => kind === 'counted');
+  const [widest] = [...shaded].sort((a, b) => widthOf(b.bounds) - widthOf(a.bounds));
+  const wire = areas.find(({ kind, layer }) => kind === 'lead' && layer === widest?.layer);
+  if (widest === undefined || wire === undefined) return [];
+  const { x0, x1, y1 } = widest.bounds;
+  return [{ text: 'shaded: counted as bare wire', at: [(x0 + x1) / 2, y1], line: null, place: 'above' }];
+}
+
+const widthOf = ({ x0, x1 }: Box): number => x1 - x0;
 
 /** Air between the outermost layer and the core, where the section has a core above. */
 function airNote(section: Section): readonly Note[] {
@@ -42,6 +57,7 @@ function airNote(section: Section): readonly Note[] {
         [x, y0],
         [x, y1],
       ],
+      place: 'beside',
     },
   ];
 }

@@ -9,10 +9,11 @@ import { inMm } from '#units/quantity.ts';
 import { areasOf, boundsOf } from './scene-areas.ts';
 import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
 import { flagsOf, type Flag } from './scene-flags.ts';
-import { notesOf, type Note } from './scene-notes.ts';
+import { countedNotes, notesOf, type Note } from './scene-notes.ts';
 import type { Box, Point } from './outline.ts';
 import type { MaterialKey } from './palette.ts';
 import { sectionWords } from '#words/design/section-words.ts';
+import { unknownPlaces, withUnknowns, type UnknownPlace } from './scene-unknown.ts';
 import { otherStaffs, staffOf, type StaffPath } from './staff.ts';
 
 export interface Scene {
@@ -38,17 +39,21 @@ export interface Scene {
   readonly otherPaths: readonly StaffPath[];
   readonly flags: readonly Flag[];
   readonly notes: readonly Note[];
+  readonly unknowns: readonly UnknownPlace[];
 }
 
 /** A filled figure with one outline, holes included. */
 export interface Area {
   readonly id: string;
-  readonly kind: MaterialKey | 'turns' | 'lead' | 'screen';
+  /** `counted`: room round a lead in which the worst case counts bare metal. */
+  readonly kind: MaterialKey | 'turns' | 'lead' | 'counted' | 'screen';
   readonly layer: number | null;
   /** Id of a circuit; null for solids, the core and what floats. */
   readonly circuit: string | null;
   readonly loops: readonly (readonly Point[])[];
   readonly bounds: Box;
+  /** Nobody measured or saw it: drawn dashed, as it was counted. */
+  readonly isUnknown?: boolean;
 }
 
 export interface TurnCircle {
@@ -100,7 +105,12 @@ export function sceneOf(
   const section = judgement.sections.find(({ name }) => name === sectionName);
   if (section === undefined) return null;
   const looks = circuitLooks(design.circuits);
-  const areas = areasOf(section);
+  const turns = judgement.turns.get(section.name) ?? [];
+  const wireOf = (layer: number): number | null => {
+    const turn = turns.find((each) => each.layer === layer);
+    return turn === undefined ? null : inMm(turn.overall);
+  };
+  const areas = withUnknowns(areasOf(section, wireOf), design);
   const frame = boundsOf([boxInMm(section.frame), ...areas.map(({ bounds }) => bounds)]);
   const rulers = rulersOf(section);
   const path = staffOf(judgement.verdict, section.name, choices, rulers.x);
@@ -110,14 +120,15 @@ export function sceneOf(
     frame,
     looks,
     areas,
-    turns: (judgement.turns.get(section.name) ?? []).map(circleOf),
+    turns: turns.map(circleOf),
     letters: lettersOf(section, looks),
     layers: layersOf(section),
     rulers,
     path,
     otherPaths: otherStaffs(judgement.verdict, section.name, path, rulers.x),
     flags: flagsOf(judgement.verdict.weakSpots, section.name, frame, choices.elsewhere ?? ELSEWHERE),
-    notes: notesOf(design, section),
+    notes: [...notesOf(design, section), ...countedNotes(areas)],
+    unknowns: unknownPlaces(design, section),
   };
 }
 

@@ -52,7 +52,7 @@ export function closeUp(scene: Scene, at: readonly [number, number], options: Cl
 /** Round the path where there is one, else round the flag; never smaller than can be read. */
 function windowRound(scene: Scene, at: readonly [number, number], ratio: number): Box {
   const points = scene.path === null ? [at] : [at, ...scene.path.legs.flatMap(({ from, to }) => [from, to])];
-  const ghost = scene.path?.ghost ? [scene.path.ghost.to] : [];
+  const ghost = scene.path?.ghost?.isPlace === true ? [scene.path.ghost.to] : [];
   const [xs, ys] = [0, 1].map((axis) => [...points, ...ghost].map((point) => point[axis as 0 | 1]));
   const [x0, x1] = [Math.min(...(xs ?? [])), Math.max(...(xs ?? []))];
   const [y0, y1] = [Math.min(...(ys ?? [])), Math.max(...(ys ?? []))];
@@ -69,6 +69,7 @@ function within(scene: Scene, { x0, x1, y0, y1 }: Box): Scene {
     letters: scene.letters.filter(({ at }) => isIn(at)),
     flags: scene.flags.filter(({ here, at }) => here && isIn(at)),
     notes: [],
+    unknowns: [],
     otherPaths: [],
   };
 }

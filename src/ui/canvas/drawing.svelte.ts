@@ -76,7 +76,7 @@ export class Drawing {
 
   readonly flags: readonly PlacedFlag[] = $derived.by(() => {
     const { scene, sight } = this;
-    return scene === null ? [] : flagsInSight(scene, sight.view, sight.room);
+    return scene === null ? [] : flagsInSight(scene, sight.view, sight.room, this.grips);
   });
 
   /** The handle in the hand or under the pointer. */

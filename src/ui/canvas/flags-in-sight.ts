@@ -3,12 +3,18 @@
 import { FLAG, flagBody, flagPlaces, type FlagPlace } from '#drawing/scene/flag-places.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
+import { gripPlate, stands, type Grip } from './grip.ts';
 
 /** With its body, in pixels of the stage. */
 export type PlacedFlag = FlagPlace & Plate;
 
 /** Flags whose spot is in sight, the worst first. A body that would leave the stage turns to the other side. */
-export function flagsInSight(scene: Scene, view: View, room: Plate): readonly PlacedFlag[] {
+export function flagsInSight(
+  scene: Scene,
+  view: View,
+  room: Plate,
+  grips: readonly Grip[],
+): readonly PlacedFlag[] {
   const pixels = (at: readonly [number, number]): readonly [number, number] => [
     toScreenX(view, at[0]),
     toScreenY(view, at[1]),
@@ -23,5 +29,6 @@ export function flagsInSight(scene: Scene, view: View, room: Plate): readonly Pl
     if (flag.stands === 'right' && x + FLAG.width > room.right) return { ...flag, stands: 'left' as const };
     return flag;
   });
-  return flagPlaces(turned, pixels).map((place) => ({ ...place, ...flagBody(place) }));
+  const shown = grips.filter(stands).map(gripPlate);
+  return flagPlaces(turned, pixels, shown).map((place) => ({ ...place, ...flagBody(place) }));
 }

@@ -54,3 +54,9 @@ const LEAST_REACH = 3;
 /** Edges at a flange keep their grips to themselves until they are wanted, else every ply would carry two. */
 export const stands = ({ handle, span }: Grip): boolean =>
   span[1] - span[0] >= GRIP.short && (typeof handle.part !== 'number' || handle.value !== 0);
+
+/** What the capsule covers. */
+export function gripPlate({ x, y, long, handle }: Grip): Plate {
+  const [across, up] = handle.axis === 'x' ? [GRIP.wide / 2, long / 2] : [long / 2, GRIP.wide / 2];
+  return { left: x - across, right: x + across, top: y - up, bottom: y + up };
+}

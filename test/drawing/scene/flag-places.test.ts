@@ -40,4 +40,13 @@ describe('flagPlaces', () => {
     );
     for (const { nose } of places) expect(Math.hypot(...nose)).toBeLessThan(3 * FLAG.width);
   });
+
+  it('should stand on nothing that is kept free, but near its spot', () => {
+    const grip = { left: 60, right: 75, top: 95, bottom: 105 };
+    const [place] = flagPlaces([flag(1)], () => [100, 100], [grip]);
+    const [x, y] = place!.nose;
+    const isOn = x - FLAG.width < grip.right && x > grip.left && Math.abs(y - 100) < FLAG.height / 2 + 5;
+    expect(isOn).toBe(false);
+    expect(Math.hypot(x - 100, y - 100)).toBeLessThan(2 * FLAG.width);
+  });
 });

@@ -19,9 +19,9 @@ const ghost = (required: number | null, ...legs: readonly PathLeg[]) => {
 describe('ghostOf', () => {
   it('should go on beyond the shorter margin, whichever end it is', () => {
     const [long, climb, short] = [leg([3, 1], [0, 1]), leg([0, 1], [0, 2]), leg([0, 2], [1, 2])];
-    expect(ghost(6, long, climb, short)).toEqual({ from: [1, 2], to: [2, 2], missing: 1 });
+    expect(ghost(6, long, climb, short)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
     const back = [leg([1, 2], [0, 2]), leg([0, 2], [0, 1]), leg([0, 1], [3, 1])];
-    expect(ghost(6, ...back)).toEqual({ from: [1, 2], to: [2, 2], missing: 1 });
+    expect(ghost(6, ...back)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
   });
 
   it('should go inward from the nearer flange where no margin is', () => {
@@ -30,7 +30,12 @@ describe('ghostOf', () => {
   });
 
   it('should stay between the flanges and keep the whole figure', () => {
-    expect(ghost(30, leg([0, 1], [0, 2]))).toEqual({ from: [0, 2], to: [12, 2], missing: 29 });
+    expect(ghost(30, leg([0, 1], [0, 2]))).toEqual({
+      from: [0, 2],
+      to: [12, 2],
+      missing: 29,
+      isPlace: false,
+    });
   });
 
   it('should promise nothing of a margin where the way goes through plies, over the core or by contact', () => {

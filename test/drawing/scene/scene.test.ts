@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sceneOf } from '#drawing/scene/scene.ts';
+import type { Design } from '#model/design.ts';
+import { unknown } from '#model/reading.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
 
 const scene = (section: string, choices = {}) => {
@@ -7,6 +9,11 @@ const scene = (section: string, choices = {}) => {
   if (found === null) throw new Error(`no section ${section}`);
   return found;
 };
+
+function withFormer(former: Partial<Design['former']>): Design {
+  const design = greenhouseDesign();
+  return { ...design, former: { ...design.former, ...former } };
+}
 
 describe('sceneOf', () => {
   it('should know no section of another name', () => {
@@ -31,6 +38,32 @@ describe('sceneOf', () => {
   it('should draw the core as a frame with one opening', () => {
     const core = scene('plain').areas.find(({ kind }) => kind === 'core');
     expect(core?.loops.map((loop) => loop.length)).toEqual([4, 4]);
+  });
+
+  it('should draw a lead at its wire and shade what the worst case counts round it', () => {
+    const { areas, notes } = scene('lead S finish');
+    const high = (kind: string) => {
+      const { bounds } = areas.find((area) => area.kind === kind)!;
+      return bounds.y1 - bounds.y0;
+    };
+    expect(high('lead')).toBeCloseTo(0.65, 6);
+    // the sleeve does not reach the winding: the wire and both its walls of 0.30 mm count as bare
+    expect(high('counted')).toBeCloseTo(0.65 + 2 * 0.3, 6);
+    expect(areas.find(({ kind }) => kind === 'lead')?.bounds.x1).toBe(12);
+    expect(notes.map(({ text }) => text)).toContain('shaded: counted as bare wire');
+    expect(scene('plain').areas.filter(({ kind }) => kind === 'counted')).toEqual([]);
+  });
+
+  it('should tell as unknown what nobody knew, and nothing else', () => {
+    const known = sceneOf(withFormer({ material: 'phenolic' }), greenhouse, 'plain');
+    expect([known?.unknowns, known?.areas.filter(({ isUnknown }) => isUnknown)]).toEqual([[], []]);
+    const nothing = { wall: unknown, flange: unknown, material: unknown };
+    const found = sceneOf(withFormer(nothing), greenhouse, 'plain');
+    expect(found?.unknowns.map(({ text }) => text)).toEqual([
+      'wall of the tube unknown: counted as none',
+      'flanges unknown: counted as none',
+    ]);
+    expect(found?.areas.find(({ kind }) => kind === 'former')?.isUnknown).toBe(true);
   });
 
   it('should keep everything inside the frame', () => {
