@@ -8,6 +8,7 @@ import type { RunStep } from '#solver/paths/runs.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
 import { type LevelsOf, solidInsulations, type SolidRules } from './solid-grade.ts';
+import { solidKinds } from './solid-kinds.ts';
 import { solidRuns } from './solid-runs.ts';
 import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
 
@@ -89,17 +90,22 @@ function gradingCount(
   rules: SolidRules,
 ): Counting {
   const classes = new Map<number, number>();
+  const known = new Map<string, number>();
   const enough: (number | undefined)[] = [];
   const top = hardest(questions);
+  const pliesOf = (id: number) => pliesEnough(id, stuffs, top, rules);
+  const kinds = solidKinds(stuffs, (id) => pliesOf(id) === rules.alone);
   stuffs.forEach((stuff, id) => {
     // more classes than a search tells apart: the rest counts for nothing, in grading too
     if (stuff.strength === null && stuff.layers === null) return;
-    if (classes.size >= CLASSES) return;
-    const cls = classes.size;
+    const kind = kinds[id]!;
+    if (!known.has(kind) && known.size >= CLASSES) return;
+    const cls = known.get(kind) ?? known.size;
+    known.set(kind, cls);
     classes.set(id, cls);
-    enough[cls] = stuff.kind === 'sheet' ? pliesEnough(id, stuffs, top, rules) : undefined;
+    enough[cls] = stuff.kind === 'sheet' ? pliesOf(id) : undefined;
   });
-  const name = `grading ${[...classes.keys()].join(',')}/${enough.map((most) => most ?? '').join(',')}`;
+  const name = `grading ${[...classes].join(',')}/${enough.map((most) => most ?? '').join(',')}`;
   return { classOf: (stuff) => classes.get(stuff) ?? null, enough, byRank: true, name };
 }
 
