@@ -19,7 +19,7 @@ import { type AskedAtPlaces, askedOf, type PairQuestion, withPlaces } from '#jud
 import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { lowest, printed } from '#judge/grade/grade.ts';
-import { placeOf, siteOf } from '#judge/paths/graded-paths.ts';
+import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
 import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import { requiredFor } from '#judge/grade/required.ts';
@@ -198,7 +198,9 @@ function judgeRoles(
       failing: [...failing, ...paths.failing],
     };
   });
-  const { build, sections } = places[0]![0]!;
+  const { build } = places[0]![0]!;
+  const looked = questions.flatMap((question) => sectionsFor(sites[0]![0]!, question));
+  const sections = [...new Set(looked)].filter((section) => section !== null);
   const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
 }

@@ -45,6 +45,8 @@ export interface PathSearch {
 export interface Place {
   readonly build: Build;
   readonly sections: readonly KeyedSection[];
+  /** More of them for one pair: loose parts of other circuits lie as they were drawn, and shut no way by having moved. */
+  readonly movedAlone: (between: readonly [string, string]) => readonly KeyedSection[];
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
 }
 
@@ -55,10 +57,18 @@ export function placeOf(
   cache: PathCache,
   strength: SolidOptions,
 ): Place {
+  const laid = { leastThickness: strength.leastThickness };
+  const alone = new Map<string, readonly KeyedSection[]>();
   const outside = (metric: Metric) => outsidePieces(design, filled, build, metric, strength);
   return {
     build,
-    sections: cache.sections(build, { leastThickness: strength.leastThickness }),
+    sections: cache.sections(build, laid),
+    movedAlone: (between) => {
+      const name = between.join();
+      const known = alone.get(name) ?? cache.sectionsMovedAlone(build, between, laid);
+      alone.set(name, known);
+      return known;
+    },
     outside: { creepage: outside('creepage'), clearance: outside('clearance') },
   };
 }
@@ -98,6 +108,16 @@ export function siteOf(search: PathSearch, place: Place, coreTo: string | null):
     ways: new Map(),
   };
 }
+
+/** Where a pair is looked at, with null for what lies wholly outside; a pair of which nothing is asked only where all are. */
+export const sectionsFor = (
+  { place }: Site,
+  { between, needed }: PairQuestion,
+): readonly (KeyedSection | null)[] => [
+  ...place.sections,
+  ...(needed === null ? [] : place.movedAlone(between)),
+  null,
+];
 
 export interface PathsFrom {
   readonly section: KeyedSection | null;

@@ -4,7 +4,7 @@
 import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
-import { type LayOutOptions, sectionsOf } from '#solver/section/lay-out.ts';
+import { type LayOutOptions, sectionsMovedAlone, sectionsOf } from '#solver/section/lay-out.ts';
 import type { Network } from '#solver/paths/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
@@ -40,14 +40,29 @@ export class PathCache {
 
   /** Sections of a build, each distinct geometry once, the plain one first. */
   sections(build: Build, strength: LayOutOptions): readonly KeyedSection[] {
-    return this.#sections.get(JSON.stringify([build, strength]), () => {
-      const seen = new Set<number>();
-      return sectionsOf(build, strength).flatMap((section) => {
-        const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
-        if (seen.has(geometry)) return [];
-        seen.add(geometry);
-        return [{ ...section, geometry }];
-      });
+    return this.#sections.get(JSON.stringify([build, strength]), () =>
+      this.#distinct(sectionsOf(build, strength), new Set()),
+    );
+  }
+
+  /** Those in which only what belongs to these circuits or to none has moved, as far as none of `sections` is the same. */
+  sectionsMovedAlone(
+    build: Build,
+    circuits: readonly [string, string],
+    strength: LayOutOptions,
+  ): readonly KeyedSection[] {
+    return this.#sections.get(JSON.stringify([build, strength, circuits]), () => {
+      const seen = new Set(this.sections(build, strength).map(({ geometry }) => geometry));
+      return this.#distinct(sectionsMovedAlone(build, circuits, strength), seen);
+    });
+  }
+
+  #distinct(sections: readonly Section[], seen: Set<number>): readonly KeyedSection[] {
+    return sections.flatMap((section) => {
+      const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+      if (seen.has(geometry)) return [];
+      seen.add(geometry);
+      return [{ ...section, geometry }];
     });
   }
 

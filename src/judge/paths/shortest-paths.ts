@@ -4,7 +4,7 @@ import { countAll } from '#solver/paths/counting.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
-import { gradedPath, METRICS, pathsFrom, type Site } from './graded-paths.ts';
+import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import type { FoundPath } from './outcome.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
@@ -32,8 +32,9 @@ export function shortestOfPairs(
   questions: readonly PairQuestion[],
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
-  const { search, place, ties } = site;
-  for (const section of [...place.sections, null]) {
+  const { search, ties } = site;
+  const sections = questions.map((question) => new Set(sectionsFor(site, question)));
+  for (const section of new Set(sections.flatMap((all) => [...all]))) {
     const knownOf = (metric: Metric) =>
       // only what is shorter than what the pairs have already is looked for
       questions.map((_, i) => PRINTED_PLIES.map((k) => (shortest[i]![metric][k]?.length ?? Infinity) - 1));
@@ -41,6 +42,7 @@ export function shortestOfPairs(
     for (const metric of METRICS) {
       const known = knownOf(metric);
       questions.forEach((question, i) => {
+        if (!sections[i]!.has(section)) return;
         const x = question.asked[metric].x;
         const name = [x, ...known.flat()].join(',');
         const between = knownBetween(questions, known, x, ties.nameOf);

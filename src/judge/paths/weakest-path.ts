@@ -5,7 +5,7 @@ import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
-import { gradedPath, isBareContact, METRICS, pathsFrom, type Site } from './graded-paths.ts';
+import { gradedPath, isBareContact, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import type { FoundPath } from './outcome.ts';
 import type { KeyedSection } from './path-cache.ts';
 import { type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
@@ -18,9 +18,9 @@ export interface PairPaths {
 
 /** Everything about one pair in the sections of one build. */
 export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
-  const { search, place } = site;
+  const { search } = site;
   const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
-  for (const section of [...place.sections, null]) {
+  for (const section of sectionsFor(site, question)) {
     const worstHere = worstPath(site, section, question, null);
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;

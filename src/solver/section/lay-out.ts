@@ -48,8 +48,8 @@ export function sectionsMovedAlone(
     const circuit = circuitOf(layer);
     return circuit === null || circuits.includes(circuit);
   };
-  if (!handlingOf(placed, { name: '', moves: (layer) => !isOwn(layer) }).isLoose) return [];
-  const handled = handlingOf(placed, { name: `only ${circuits.join(' and ')} moved`, moves: isOwn });
+  if (!handlingOf(placed, { moved: [], moves: (layer) => !isOwn(layer) }).isLoose) return [];
+  const handled = handlingOf(placed, { moved: circuits, moves: isOwn });
   return laySets(build).flatMap((lays) => {
     const own = layOut(placed, lays, DRAWN, options);
     if (!handled.isLoose && !hasVoid(own)) return [];
@@ -63,12 +63,12 @@ interface Handling extends Movable {
 }
 
 interface Movable {
-  /** What may not have moved, in the section's name. */
-  readonly name: string;
+  /** The circuits of which something may have moved, besides what belongs to none; null: all. */
+  readonly moved: readonly string[] | null;
   readonly moves: (layer: BuildLayer) => boolean;
 }
 
-const EVERYTHING: Movable = { name: '', moves: () => true };
+const EVERYTHING: Movable = { moved: null, moves: () => true };
 const DRAWN: Handling = { ...EVERYTHING, slump: null };
 
 /** The ways in which what may move can have moved, and whether anything has. */
@@ -139,6 +139,7 @@ function layOut(
     name: nameOf(lays, handling),
     kind: lays.length > 0 ? 'lead' : 'plain',
     slumped: slump,
+    ...(handling.moved === null ? {} : { moved: handling.moved }),
     lays: lays.map((lay) => lay.name),
     regions: draft.regions,
     bands,
@@ -151,9 +152,9 @@ function layOut(
   };
 }
 
-function nameOf(lays: readonly Lay[], { slump, name }: Handling): string {
+function nameOf(lays: readonly Lay[], { slump, moved }: Handling): string {
   const how = slump === 'as-is' ? 'slumped' : `slumped ${slump}`;
-  const slumped = name === '' ? how : `${how}, ${name}`;
+  const slumped = moved === null ? how : `${how}, only ${moved.join(' and ')} moved`;
   if (lays.length === 0) return slump === null ? 'plain' : slumped;
   const leads = `${lays.length > 1 ? 'leads' : 'lead'} ${lays.map((lay) => lay.name).join(' + ')}`;
   return slump === null ? leads : `${leads}, ${slumped}`;

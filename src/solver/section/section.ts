@@ -71,6 +71,8 @@ export interface Section {
   readonly name: string;
   readonly kind: 'plain' | 'lead';
   readonly slumped: null | 'as-is' | 'left' | 'right';
+  /** Only what belongs to these circuits, or to none, has moved; left out: all that could. */
+  readonly moved?: readonly string[];
   readonly lays: readonly string[];
   readonly regions: readonly Region[];
   readonly bands: readonly Band[];

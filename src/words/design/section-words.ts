@@ -7,7 +7,7 @@ export interface SectionWords {
   readonly says: string;
 }
 
-export function sectionWords(section: Pick<Section, 'kind' | 'slumped' | 'lays'>): SectionWords {
+export function sectionWords(section: Pick<Section, 'kind' | 'slumped' | 'lays' | 'moved'>): SectionWords {
   const laid = section.lays.join(' and ');
   const title =
     section.kind === 'plain'
@@ -18,7 +18,8 @@ export function sectionWords(section: Pick<Section, 'kind' | 'slumped' | 'lays'>
         ? 'Section with two lead-outs'
         : 'Section with a lead-out';
   const lead = section.kind === 'plain' ? 'no lead in it' : laid;
-  return { title, says: `${lead}, ${SLUMPED[section.slumped ?? 'not']}` };
+  const still = section.moved ? `, nothing of other circuits than ${section.moved.join(' and ')}` : '';
+  return { title, says: `${lead}, ${SLUMPED[section.slumped ?? 'not']}${still}` };
 }
 
 const SLUMPED = {
