@@ -108,6 +108,8 @@ export interface Edge {
   /** Kind `inside`: the solid; `surface`: the ply whose turned-up edge lies at a flange here. */
   readonly solid: SolidRegion | null;
   readonly closed: boolean;
+  /** A flange, tube or divider on one side. */
+  readonly atFlange: boolean;
 }
 
 export const STEPS = [
@@ -142,20 +144,21 @@ export function edgeFrom(
   return { to, length, ...between(grid, cellAt(grid, ai, aj), cellAt(grid, bi, bj), potted) };
 }
 
-function between(grid: Grid, a: number, b: number, potted: boolean): Pick<Edge, 'kind' | 'solid' | 'closed'> {
-  if (a === OUTSIDE && b === OUTSIDE) return { kind: 'none', solid: null, closed: false };
+function between(grid: Grid, a: number, b: number, potted: boolean): Omit<Edge, 'to' | 'length'> {
   const one = grid.regions[a];
   const other = grid.regions[b];
+  const atFlange = one?.kind === 'moulding' || other?.kind === 'moulding';
+  if (a === OUTSIDE && b === OUTSIDE) return { kind: 'none', solid: null, closed: false, atFlange };
   if (one?.kind === 'conductor' || other?.kind === 'conductor')
-    return { kind: 'metal', solid: null, closed: false };
+    return { kind: 'metal', solid: null, closed: false, atFlange };
   if (one === undefined || other === undefined) {
     const kind = one === undefined && other === undefined ? 'air' : 'surface';
-    return { kind, solid: null, closed: potted };
+    return { kind, solid: null, closed: potted, atFlange };
   }
-  if (one.body === other.body) return { kind: 'inside', solid: one, closed: false };
+  if (one.body === other.body) return { kind: 'inside', solid: one, closed: false, atFlange };
   const turned = [one, other].find((s) => s.turnUp > 0) ?? null;
-  const atFlange = one.kind === 'moulding' || other.kind === 'moulding';
-  return { kind: 'surface', solid: atFlange ? turned : null, closed: potted || isCemented(one, other) };
+  const closed = potted || isCemented(one, other);
+  return { kind: 'surface', solid: atFlange ? turned : null, closed, atFlange };
 }
 
 /** Only the joints between the plies of one layer are cemented, not those to its neighbours. */

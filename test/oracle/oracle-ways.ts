@@ -5,6 +5,7 @@ import type { Grid, GridSection } from './oracle-grid.ts';
 import { STEPS, cellAt, edgeFrom } from './oracle-grid.ts';
 import type { SolidRegion } from '#solver/section/section.ts';
 import { sightOf } from './oracle-sight.ts';
+import { behindTurned } from './oracle-turned.ts';
 
 export interface Way {
   readonly to: number;
@@ -19,14 +20,23 @@ export type Ways = (node: number) => readonly Way[];
 export function waysOf(section: GridSection, grid: Grid, options: PathOptions): Ways {
   const known = new Map<number, readonly Way[]>();
   const sight = options.metric === 'clearance' ? sightOf(section, grid) : null;
-  return (node) => {
-    const before = known.get(node);
-    if (before !== undefined) return before;
-    const found = STEPS.flatMap((step) => [
+  const stepsFrom = (node: number, steps: readonly Step[]): Way[] =>
+    steps.flatMap((step) => [
       ...along(grid, node, step, section.potted, options),
       ...through(grid, node, step, options),
       ...(options.metric === 'creepage' ? jump(grid, node, step, section.potted, options.x) : []),
     ]);
+  const turned = behindTurned(grid, section.potted, (node) => [
+    ...stepsFrom(
+      node,
+      STEPS.filter(([di]) => di !== 0),
+    ),
+    ...through(grid, node, [0, 1], options),
+  ]);
+  return (node) => {
+    const before = known.get(node);
+    if (before !== undefined) return before;
+    const found = [...stepsFrom(node, STEPS), ...(turned.get(node) ?? [])];
     if (sight !== null) found.push(...sight(node));
     known.set(node, found);
     return found;
@@ -73,8 +83,9 @@ function through(grid: Grid, node: number, step: Step, options: PathOptions): Wa
     for (let solid: typeof first | null = first; solid?.body === first.body;) {
       const crossing = step[0] === 0 ? solid.crossY : solid.crossX;
       if (crossing === 'strong') return [];
-      if (crossing === 'measured') measured = true;
-      else plies = Math.max(plies, crossing);
+      // a wire's cover counts its layers only while the run in it is thin
+      if (crossing === 'measured' || solid.kind === 'wireCover') measured = true;
+      if (crossing !== 'measured') plies = Math.max(plies, crossing);
       to += step[0] + nx * step[1];
       solid = solidBeside(grid, to, step, side);
     }

@@ -16,7 +16,8 @@ export function solidKinds(
   const makeStands = (make: string): boolean =>
     stuffs.every((stuff, id) => stuff.kind !== 'sheet' || stuff.alike !== make || standsAlone(id));
   return stuffs.map((stuff, id) => {
-    if (stuff.kind === 'cover') return `cover ${[stuff.layers, stuff.strength, stuff.perMm, stuff.material].join()}`;
+    if (stuff.kind === 'cover')
+      return `cover ${[stuff.layers, stuff.strength, stuff.perMm, stuff.material].join()}`;
     const isFreePly = stuff.kind === 'sheet' && stuff.bonded === null;
     return isFreePly && makeStands(stuff.alike) ? 'ply that stands every test' : `stuff ${id}`;
   });

@@ -6,7 +6,16 @@ import type { StuffId } from '#solver/section/build.ts';
 import { hopClosedJoints } from './closed-joints.ts';
 import { countAll, type Counting, packed } from './counting.ts';
 import { gridOf } from './grid.ts';
-import { ACROSS_AIR, CLOSED, contactsOf, type Network, packEdges, SIGHT, THROUGH } from './network.ts';
+import {
+  ACROSS_AIR,
+  CLOSED,
+  contactsOf,
+  type Network,
+  packEdges,
+  SIGHT,
+  THROUGH,
+  withHidden,
+} from './network.ts';
 import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
 import { PathFinder } from './path-finder.ts';
 import type { Section } from '#solver/section/section.ts';
@@ -27,11 +36,11 @@ export function networkOf(
 ): Network {
   const grid = gridOf(section, closedJoint, options);
   edges.clear();
-  const shownAt = collectEdges(grid, options, edges);
+  const hidden = collectEdges(grid, options, edges);
   hopClosedJoints(edges, options.leastThickness, closedJoint);
   const contacts = contactsOf(grid);
   collectSightLines(grid, contacts, options, { edges, line }, sightsUpTo);
-  return packEdges(grid, contacts, edges, shownAt, sightsUpTo);
+  return packEdges(grid, withHidden(contacts, hidden), edges, hidden.shownAt, sightsUpTo);
 }
 
 /** Limits of a whole section. */

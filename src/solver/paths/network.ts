@@ -106,7 +106,7 @@ export class EdgeList {
 
 const FIRST_SIZE = 2048;
 
-/** Conductors touched by every node of the grid. */
+/** Conductors touched by every node. */
 export type Contacts = Pick<Network, 'conductor' | 'touching'>;
 
 export function contactsOf(grid: Grid): Contacts {
@@ -136,6 +136,23 @@ export function contactsOf(grid: Grid): Contacts {
   return { conductor, touching };
 }
 
+/** With the hidden nodes behind turned edges: they touch what the place that they stand at touches. */
+export function withHidden(
+  contacts: Contacts,
+  { shownAt, behind }: { readonly shownAt: readonly number[]; readonly behind: ReadonlyMap<number, number> },
+): Contacts {
+  if (shownAt.length === 0) return contacts;
+  const conductor = new Int32Array(contacts.conductor.length + shownAt.length).fill(-1);
+  conductor.set(contacts.conductor);
+  const touching = new Map(contacts.touching);
+  for (const [hidden, node] of behind) {
+    conductor[hidden] = contacts.conductor[node]!;
+    const all = contacts.touching.get(node);
+    if (all) touching.set(hidden, all);
+  }
+  return { conductor, touching };
+}
+
 function nodesByConductor({ conductor, touching }: Contacts): ReadonlyMap<number, readonly number[]> {
   const nodes = new Map<number, number[]>();
   const add = (touched: number, node: number): void => {
@@ -161,8 +178,6 @@ export function packEdges(
 ): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
-  const conductor = new Int32Array(nodes).fill(-1);
-  conductor.set(contacts.conductor);
   const n = edges.count;
   const start = new Int32Array(nodes + 1);
   for (let e = 0; e < n; e++) {
@@ -203,8 +218,7 @@ export function packEdges(
     start,
     sights,
     ...packed,
-    conductor,
-    touching: contacts.touching,
+    ...contacts,
     worstRank: packed.rank.reduce((worst, rank) => Math.max(worst, rank), 0),
     nodesOf: nodesByConductor(contacts),
     punctures,

@@ -3,34 +3,41 @@
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
 import { ACROSS_AIR, CLOSED, type EdgeList, SURFACE, THROUGH } from './network.ts';
 import type { SolidOptions } from './pieces.ts';
+import { TurnedEdges } from './turned-edges.ts';
 import { puncturedBy } from './runs.ts';
 
 /** Surfaces, joints and runs straight through solids or across air, along every grid line. */
-export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList): readonly number[] {
+export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList): HiddenNodes {
   const walk = new Walk(grid, options, edges);
   const [nx, ny] = [grid.xs.length, grid.ys.length];
   const width = columns(grid);
   for (let j = 0; j < ny; j++) walk.line(j * nx, 1, nx, j * width + 1, 1, width, grid.xs, false);
   for (let i = 0; i < nx; i++) walk.line(i, nx, ny, width + i, width, 1, grid.ys, true);
-  return walk.shownAt;
+  const behind = walk.turned.finish((node) => node % nx);
+  return { shownAt: walk.turned.shownAt, behind };
+}
+
+/** Nodes that stand behind turned edges, numbered on from the grid's. */
+export interface HiddenNodes {
+  /** Grid node that each stands for in a drawing. */
+  readonly shownAt: readonly number[];
+  /** Those that touch what the grid node there touches, with that node. */
+  readonly behind: ReadonlyMap<number, number>;
 }
 
 /** Walks one grid line after the other; a class, since it remembers the hidden nodes that it made. */
 class Walk {
-  readonly shownAt: number[] = [];
-  readonly #hidden = new Map<string, number>();
+  readonly turned: TurnedEdges;
   /** Runs through solids on one side of the line at hand, and the body of each. */
   readonly #found = new Map<number, number>();
-  readonly #gridNodes: number;
-  /** First node of the run of edges turned up the flange that the line at hand is passing; null between two runs. */
-  #climb: number | null = null;
 
   constructor(
     readonly grid: Grid,
     readonly options: SolidOptions,
     readonly edges: EdgeList,
   ) {
-    this.#gridNodes = grid.xs.length * grid.ys.length;
+    const { xs, ys } = grid;
+    this.turned = new TurnedEdges(edges, xs.length * ys.length, (node) => ys[Math.floor(node / xs.length)]!);
   }
 
   /**
@@ -51,7 +58,7 @@ class Walk {
     const { owner, sags, solids } = this.grid;
     let runFrom = -1;
     let runLength = 0;
-    this.#climb = null;
+    this.turned.stop();
     for (let k = 0; k < count; k++) {
       const a = cell + k * cellStep;
       const from = node + k * step;
@@ -68,7 +75,7 @@ class Walk {
       const sagging =
         vertical && ((one === AIR && sags[a] === 1) || (other === AIR && sags[a + beside] === 1));
       if (air) {
-        this.#climb = null;
+        this.turned.stop();
         if (runFrom < 0) {
           runFrom = from;
           runLength = 0;
@@ -78,7 +85,7 @@ class Walk {
       }
       const inside = one >= 0 && other >= 0 && solids[one]!.body === solids[other]!.body;
       if (inside || one <= CONDUCTOR || other <= CONDUCTOR) {
-        this.#climb = null;
+        this.turned.stop();
         continue;
       }
       this.#surface(from, from + step, one, other, length, sagging, vertical);
@@ -153,31 +160,11 @@ class Walk {
     const closed = joint && (this.grid.potted || isCemented(a, b));
     const kind = closed ? CLOSED : SURFACE;
     const turned = vertical && joint ? turnedUp(a, b) : null;
-    const cost = sagging ? 0 : length;
-    if (!turned) {
-      this.#climb = null;
-      this.edges.add(from, to, cost, null, rank, kind);
-      return;
-    }
-    // past edges turned up the flange: once up and once down, however many plies are passed, in one layer or in several
-    // that lie on each other; past anything else the path is back at the flange
-    const climb = (this.#climb ??= from);
-    const [below, above] = [from, to].map((node) => this.#behind(node, climb, turned, rank));
-    this.edges.add(below!, above!, cost, null, rank, kind);
-  }
-
-  /** The hidden node at the upper edge of a turned-up ply, reached from `node` along the turned part. */
-  #behind(node: number, climb: number, { turnUp }: GridSolid, rank: number): number {
-    const key = `${node} ${climb}`;
-    let hidden = this.#hidden.get(key);
-    if (hidden === undefined) {
-      hidden = this.#gridNodes + this.shownAt.length;
-      this.shownAt.push(node);
-      this.#hidden.set(key, hidden);
-    }
-    // between two layers turned up unequally far the shorter way counts
-    this.edges.add(node, hidden, turnUp, null, rank, SURFACE);
-    return hidden;
+    const edge = { from, to, cost: sagging ? 0 : length, rank, kind };
+    if (turned) return this.turned.pass(edge, turned.turnUp);
+    this.edges.add(from, to, edge.cost, null, rank, kind);
+    if (vertical && (a?.isMoulding || b?.isMoulding)) this.turned.goOn(edge);
+    else this.turned.stop();
   }
 
   #rank(solid: GridSolid | null): number {

@@ -113,8 +113,12 @@ describe('pieces past plies', () => {
     expect(rank('clearance', trackingRank)).toBe(0);
   });
 
-  it('should lengthen the climb by twice the edge turned up: 6.1 + 2 x 1', () => {
-    expect(summed(piecesOf(taped(1, 0.1, { turnUp: mm(1) })))[0]).toEqual([0, 8.1]);
+  it('should lengthen the climb by twice the edge turned up: 6.1 + 2 x 0.3', () => {
+    expect(summed(piecesOf(taped(1, 0.1, { turnUp: mm(0.3) })))[0]).toEqual([0, 6.7]);
+  });
+
+  it('should go on over the block above where that is shorter: 3 + 0.1 + 1 + 3', () => {
+    expect(summed(piecesOf(taped(1, 0.1, { turnUp: mm(1) })))[0]).toEqual([0, 7.1]);
   });
 
   /** Three plies, the lowest in a layer of its own. */
@@ -126,15 +130,47 @@ describe('pieces past plies', () => {
     return { ...section, regions };
   };
 
-  it('should lengthen it no more where the plies are wound as two layers: 6.3 + 2 x 1', () => {
-    const one = summed(piecesOf(taped(3, 0.1, { turnUp: mm(1) })));
-    expect(one[0]).toEqual([0, 8.3]);
-    expect(summed(piecesOf(inTwoLayers(1, 1)))).toEqual(one);
+  it('should lengthen it no more where the plies are wound as two layers: 6.3 + 2 x 0.3', () => {
+    const one = summed(piecesOf(taped(3, 0.1, { turnUp: mm(0.3) })));
+    expect(one[0]).toEqual([0, 6.9]);
+    expect(summed(piecesOf(inTwoLayers(0.3, 0.3)))).toEqual(one);
   });
 
-  it('should count where each end of the climb is turned up: 6.3 + 1 + 0.5', () => {
-    expect(summed(piecesOf(inTwoLayers(1, 0.5)))[0]).toEqual([0, 7.8]);
-    expect(summed(piecesOf(inTwoLayers(0, 1)))[0]).toEqual([0, 8.3]);
+  it('should count where each end of the climb is turned up: 6.3 + 0.3 + 0.2', () => {
+    expect(summed(piecesOf(inTwoLayers(0.3, 0.2)))[0]).toEqual([0, 6.8]);
+    expect(summed(piecesOf(inTwoLayers(0, 0.3)))[0]).toEqual([0, 6.9]);
+  });
+});
+
+describe('pieces up a flange past turned edges', () => {
+  /** One ply turned up `turnUp` under a block 1 mm high; `b` stands on that block, or 1 mm into the joint over it. */
+  const climbing = (turnUp: number, reach: number): Section =>
+    sectionOf(
+      [-1, -20, 11, 6],
+      [
+        solid([-1, -20, 11, 0]),
+        solid([-1, 0, 0, 6]),
+        solid([10, 0, 11, 6]),
+        metal('a', [3, 0, 5, 1]),
+        solid([0, 0, 3, 1], 1, STRONG),
+        solid([5, 0, 10, 1], 2, STRONG),
+        solid([0, 1, 10, 1.1], 10, { kind: 'ply', stuff: TAPE, layer: 1, turnUp: mm(turnUp) }),
+        solid([0, 1.1, 10, 2.1], 3, STRONG),
+        metal('b', [reach, 2.1, 5, 3]),
+        solid([5, 2.1, 10, 3], 6, STRONG),
+        ...(reach > 0 ? [solid([0, 2.1, reach, 3], 4, STRONG)] : []),
+        solid([0, 3, 10, 6], 5, STRONG),
+      ],
+    );
+
+  it.each([
+    ['a joint higher up', 0.5, 1],
+    ['a joint that lies before the turned part', 2, 1],
+    ['metal at the flange higher up', 0.5, 0],
+    ['metal before the turned part', 2, 0],
+  ])('should gain nothing where the way goes on to %s: 3 + 1.1', (_, turnUp, reach) => {
+    expect(summed(piecesOf(climbing(turnUp, reach)))[0]).toEqual([0, 3 + 1.1 + reach]);
+    expect(summed(piecesOf(climbing(0, reach)))[0]).toEqual([0, 3 + 1.1 + reach]);
   });
 });
 
