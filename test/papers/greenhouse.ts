@@ -232,6 +232,7 @@ const pair: PairVerdict = {
   achievedAtBest: 'basic',
   verdict: 'falls-short',
   undrawn: [],
+  beyond: [],
   unplaced: [],
   stress: { rms: 272, peak: 560, frequency: 65000, withstand: 2500, basis: 'measured', because: none },
   required: {

@@ -34,6 +34,8 @@ export interface StressReport {
   readonly capacitances: readonly LayersCapacitance[];
   readonly leakage: Leakage;
   readonly tests: readonly PairTest[];
+  /** Pairs without a test: the rule book's tables have no level for it. */
+  readonly untested: readonly Untested[];
   readonly heat: Heat;
 }
 
@@ -44,7 +46,15 @@ export interface StressPair extends PairStressResult {
   readonly judgedAt: { readonly rms: VoltsRms; readonly peak: VoltsPeak; readonly within: number } | null;
 }
 
+/** What stands across a pair for which there is no level. */
+export interface Untested extends Pick<PairVerdict, 'between' | 'needed'> {
+  readonly rms: number;
+  readonly peak: number;
+}
+
 export interface PairTest extends TestPlan {
+  /** The ordinary level, where the one for high frequency is larger and is the one to test at; else null. */
+  readonly ordinary: VoltsPeak | null;
   readonly needed: PairVerdict['needed'];
   readonly verdict: PairVerdict['verdict'];
   /** Every pair that this one test proves: their circuits are joined the same way. */
@@ -71,7 +81,8 @@ export function stressReport(
     bridges: parts.bridges,
     outside: parts.outside,
     capacitances,
-    leakage: leakageOf(design, book, capacitances, running),
+    leakage: asJudged(leakageOf(design, book, capacitances, running), verdict),
+    untested: verdict.pairs.flatMap(untestedPair),
     tests: joinedTests(verdict.pairs.flatMap((pair) => pairTest(book, design, pair))),
     heat: heatOf(design, book),
   };
@@ -82,6 +93,22 @@ const circuitOf = ({ circuits }: Design, id: string) => {
   if (found === undefined) throw new Error(`no circuit ${id}`);
   return found;
 };
+
+/** The answer to the touch current is the judge's. */
+function asJudged(leakage: Leakage, { touchCurrent }: Verdict): Leakage {
+  const { touch } = leakage;
+  return touch === null || touchCurrent === null
+    ? leakage
+    : { ...leakage, touch: { ...touch, answer: touchCurrent.verdict } };
+}
+
+const untestedPair = ({
+  between,
+  needed,
+  required,
+  stress: { rms, peak },
+}: PairVerdict): readonly Untested[] =>
+  required !== null && required.test.peak === null ? [{ between, needed, rms, peak }] : [];
 
 /** Voltages, and what was judged, both list the pairs in the order of the file's circuits. */
 function stressPair(stress: PairStressResult, judged: JudgedAt | undefined): StressPair {
@@ -109,8 +136,11 @@ function pairTest(book: Book, design: Design, pair: PairVerdict): readonly PairT
     altitude: TEST_BENCH,
   };
   const expected = weakestBreakdown(paths, materials);
-  const plan = testPlan(design, book, { a, b, peak: voltsPeak(test.peak), because: test.because, expected });
-  return [{ ...plan, needed: pair.needed, verdict: pair.verdict, proves: [pair.between] }];
+  const high = test.highFrequencyPeak ?? 0;
+  const peak = voltsPeak(Math.max(test.peak, high));
+  const plan = testPlan(design, book, { a, b, peak, because: test.because, expected });
+  const ordinary = high > test.peak ? voltsPeak(test.peak) : null;
+  return [{ ...plan, ordinary, needed: pair.needed, verdict: pair.verdict, proves: [pair.between] }];
 }
 
 /** Tests with the same circuits joined are one: at the highest level, with the pair that breaks down first. */

@@ -14,14 +14,12 @@ export function hotSpot({ system, hottest, plusMinus, limits }: Heat): WeakSpot 
   if (hottest === null || limits === null || hottest + plusMinus <= limits.worst.value) return null;
   const isShort = hottest > limits.best.value;
   const give = plusMinus > 0 ? ` give or take ${plusMinus} K` : '';
-  const parts = system?.setBy.map(({ material }) => material).join(', ');
-  const made = parts === undefined ? '' : ` for class ${system!.thermalClass} (${parts})`;
+  const parts = system && [...new Set(system.setBy.map(({ material }) => material))].join(', ');
+  const made = parts === null ? '' : ` for class ${system!.thermalClass} (${parts})`;
   const limit = isShort ? limits.best.value : limits.worst.value;
   return {
     ...placeless('hot'),
     verdict: isShort ? 'falls-short' : 'not-shown',
-    length: hottest,
-    required: limit,
     says: `The hottest insulation is at ${hottest} degC${give}; the rule book allows ${limit} degC${made}${openSays(limits, isShort)}.`,
     mend: isShort ? 'Take material of a higher class, or keep it cooler.' : openMend(limits),
   };
@@ -51,8 +49,6 @@ export function touchSpot({ touch, mains }: JudgedTouch): WeakSpot | null {
     ...placeless('touch-current'),
     section: 'outside',
     verdict: touch.verdict,
-    length: touch.rms,
-    required: touch.limit,
     says: `At ${Math.round(mains)} V a person who touches the output takes ${touch.rms.toFixed(2)} mA ${what}; the limit is ${touch.limit} mA.`,
     mend: isShort ? 'Take less capacitance across the barrier.' : '',
   };

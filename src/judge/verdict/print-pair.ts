@@ -5,6 +5,7 @@ import type { Book } from '#books/book.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
+import { beyondTables } from './pair-answer.ts';
 import { printed } from '#judge/grade/grade.ts';
 import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
@@ -35,6 +36,7 @@ export function printPair(
     achievedAtBest: (needed === null ? worst : best).achieved,
     verdict,
     undrawn,
+    beyond: beyondTables(worst),
     unplaced,
     stress: printStress(worst),
     required: needed === null ? null : printRequired(book, worst),
@@ -78,6 +80,9 @@ function printRequired(book: Book, pair: PairOutcome): Required {
   const level = isOutOfRange(reinforced) ? null : reinforced.value;
   const asked = pair.needed === 'reinforced' || pair.needed === 'double' ? reinforced : basic;
   const peak = isOutOfRange(asked) ? null : asked.value;
+  const column = asked === reinforced ? 'reinforced' : 'basic';
+  // no material has a lower factor than one without a row: its level is the highest of all solids
+  const high = required.highFrequencyTest(null)[column];
   return {
     clearance: printDistance(required.clearance),
     creepage: { ...printDistance(creepage), materialGroup: group },
@@ -93,8 +98,13 @@ function printRequired(book: Book, pair: PairOutcome): Required {
       seconds: book.testSeconds.value,
       basicPeak: isOutOfRange(basic) ? null : basic.value,
       reinforcedPeak: level,
-      highFrequencyPeak: required.highFrequencyTest(null).reinforced?.value ?? null,
-      because: because('test', {}, [], [asked.because, book.testSeconds.because]),
+      highFrequencyPeak: high?.value ?? null,
+      because: because(
+        'test',
+        {},
+        [],
+        [asked.because, ...(high ? [high.because] : []), book.testSeconds.because],
+      ),
     },
   };
 }

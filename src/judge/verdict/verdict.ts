@@ -60,6 +60,8 @@ export interface PairVerdict {
   readonly verdict: Answer;
   /** Circuits of the pair of which nothing is drawn: there is nothing to judge, and no grade is reached. */
   readonly undrawn: readonly string[];
+  /** Figures that are asked for and that the rule book's tables do not have: then nothing is shown. */
+  readonly beyond: readonly ('clearance' | 'creepage' | 'test')[];
   /** Outer parts that may bridge the pair: the file does not say where they lie. */
   readonly unplaced: readonly string[];
   readonly stress: PairStress;
@@ -140,7 +142,7 @@ export interface Required {
     /** Of the basic grade, for single plies. */
     readonly basicPeak: number | null;
     readonly reinforcedPeak: number | null;
-    /** Level where the frequency is above 30 kHz; null below. */
+    /** Level of the grade that is needed where the frequency is above 30 kHz; null below. */
     readonly highFrequencyPeak: number | null;
     readonly because: Because;
   };

@@ -9,7 +9,7 @@ import { heatLines } from './heat-words.ts';
 import { leakageLines } from './leakage-words.ts';
 import { printable } from '#words/text/printable.ts';
 import type { StressReport } from '#judge/study/stress-report.ts';
-import { testLines, TEST_CAUTIONS } from '#words/verdict/test-words.ts';
+import { testLines, untestedLine, TEST_CAUTIONS } from '#words/verdict/test-words.ts';
 import { neighbourLine, pairStressLines } from './voltage-words.ts';
 
 export function stressText(design: Design, sheet: StressReport): string {
@@ -54,10 +54,10 @@ export function stressBlocks(sheet: StressReport, design: Design): readonly Stre
       leakage,
       leakage.filter((line) => line.endsWith(answerWords('falls-short'))),
     ),
-    block(
-      'Test plan',
-      sheet.tests.flatMap((test) => testLines(test, looks)),
-    ),
+    block('Test plan', [
+      ...sheet.tests.flatMap((test) => testLines(test, looks)),
+      ...sheet.untested.map((pair) => untestedLine(pair, looks)),
+    ]),
     block('Heat', heatLines(sheet.heat, design)),
     block('Cautions', [CAUTION, ...(sheet.tests.length === 0 ? [] : TEST_CAUTIONS)]),
   ];

@@ -6,7 +6,7 @@ import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/ve
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { marginSentence } from './margin-words.ts';
-import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+import { frequency, lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from './path-words.ts';
 import { answerWords } from './answer-words.ts';
 
@@ -69,13 +69,24 @@ function undrawnWords({ undrawn, between }: PairVerdict, looks: readonly Circuit
 }
 
 /** What keeps a pair from being shown. */
-export function openWords({ achieved, needed, achievedAtBest, stress, unplaced }: PairVerdict): string {
+export function openWords(pair: PairVerdict): string {
+  const { achieved, needed, achievedAtBest, stress, unplaced, beyond } = pair;
+  if (beyond.length > 0) return beyondWords(pair);
   if (!reaches(achieved, needed)) return `With every unknown at its best it would be ${achievedAtBest}.`;
   // it reaches what is needed at the floor of the voltage, or as long as no outer part bridges it
   const voltage = `That holds for ${Math.round(stress.rms)} V rms, the least it can be: the working voltage is not known.`;
   const parts = `Where ${listed(unplaced)} ${unplaced.length === 1 ? 'lies' : 'lie'} is not said: it may bridge them.`;
   return [...(stress.basis === 'floor' ? [voltage] : []), ...(unplaced.length > 0 ? [parts] : [])].join(' ');
 }
+
+/** `The rule book has no figure for the creepage at 250 V rms, 500 V peak, 450 kHz: it is beyond its tables.` */
+export function beyondWords({ beyond, stress }: PairVerdict): string {
+  const figures = listed(beyond.map((figure) => BEYOND[figure]));
+  const at = `${Math.round(stress.rms)} V rms, ${Math.ceil(stress.peak)} V peak, ${frequency(stress.frequency)}`;
+  return `The rule book has no figure for the ${figures} here (${at}): that is beyond its tables.`;
+}
+
+const BEYOND = { clearance: 'clearance', creepage: 'creepage', test: 'electric strength test' } as const;
 
 function limitingWords(limiting: Limiting | null): string {
   if (limiting === null) return '';

@@ -8,19 +8,29 @@ import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { kilovoltsUp, lengthDown, plies } from '#words/text/number-words.ts';
 import { nameOf, pairNames } from './pair-words.ts';
 import { inMm } from '#units/quantity.ts';
-import type { PairTest } from '#judge/study/stress-report.ts';
+import type { PairTest, Untested } from '#judge/study/stress-report.ts';
 
 export function testLines(test: PairTest, looks: readonly CircuitLook[]): readonly string[] {
   const { type, routine, connect, disconnect } = test;
   const names = (ids: readonly string[]) => ids.map((id) => nameOf(id, looks)).join(' and ');
   return [
-    `${test.proves.map((pair) => pairNames(pair, looks)).join(' and ')}, ${test.needed}: ${levelWords(type)} for ${type.seconds} s`,
+    `${test.proves.map((pair) => pairNames(pair, looks)).join(' and ')}, ${test.needed}: ${levelWords(type)} for ${type.seconds} s${highWords(test)}`,
     `  in production ${levelWords(routine)} for ${routine.seconds[0]} to ${routine.seconds[1]} s`,
     `  join all ends of ${names(connect[0])}; join all ends of ${names(connect[1])}; ${CORE[test.core]}`,
     ...(disconnect.length === 0 ? [] : [`  take off first: ${disconnect.join(', ')}`]),
     `  ${expectedWords(test)}`,
     `  ${proofWords(test)}`,
   ];
+}
+
+/** Solids are tested at mains frequency with more, for what high frequency takes from them. */
+const highWords = ({ ordinary }: PairTest): string =>
+  ordinary === null ? '' : `, for its part above 30 kHz; the ordinary level is ${kilovoltsUp(ordinary)} peak`;
+
+/** Why a pair has no test. */
+export function untestedLine({ between, rms, peak }: Untested, looks: readonly CircuitLook[]): string {
+  const at = `${Math.round(rms)} V rms and ${Math.ceil(peak)} V peak`;
+  return `${pairNames(between, looks)}: no test level; at ${at} the voltages of this supply are beyond the rule book's tables`;
 }
 
 const levelWords = ({ rms, dc }: TestPlan['type'] | TestPlan['routine']): string =>

@@ -6,7 +6,15 @@ import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/
 import { CAUTION, answerWords, bookWords, capitalised, scopeWords, spotWords } from './answer-words.ts';
 import { countedWords } from './assumption-words.ts';
 import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
-import { headline, limitingFigure, pairLine, pairNames, spotFigure, worstFirst } from './pair-words.ts';
+import {
+  beyondWords,
+  headline,
+  limitingFigure,
+  pairLine,
+  pairNames,
+  spotFigure,
+  worstFirst,
+} from './pair-words.ts';
 import { pathSentence } from './path-words.ts';
 import { printable } from '#words/text/printable.ts';
 
@@ -19,6 +27,7 @@ export function verdictText(design: Design, verdict: Verdict): string {
       worstFirst(verdict).flatMap((pair) => pairBlock(pair, looks)),
     ),
     core(verdict, looks),
+    touch(verdict),
     section(
       'Weak spots, worst first',
       verdict.weakSpots.map((spot, k) => spotLine(spot, k + 1, looks)),
@@ -64,10 +73,19 @@ const section = (title: string, lines: readonly string[]): readonly string[] =>
 function pairBlock(pair: PairVerdict, looks: readonly CircuitLook[]): readonly string[] {
   const line = pairLine(pair, looks);
   const leading = leadingPath(pair);
-  if (pair.required === null || leading === null) return [line];
+  if (pair.required === null) return [line];
+  if (pair.beyond.length > 0) return [line, `  ${beyondWords(pair)}`];
+  if (leading === null) return [line];
   const { section: where, legs } = leading;
   const figure = [limitingFigure(leading), where ?? ''].filter((part) => part !== '').join(', ');
   return [line, `  ${figure}`, ...(legs.length === 0 ? [] : [`  ${pathSentence(legs)}`])];
+}
+
+function touch({ touchCurrent }: Verdict): readonly string[] {
+  if (touchCurrent === null) return [];
+  const { rms, limit, verdict, missing } = touchCurrent;
+  const least = missing.length === 0 ? '' : ` at the least, for ${missing.join(', ')} without a value`;
+  return section('Touch current', [`${rms} mA rms${least}, limit ${limit} mA: ${answerWords(verdict)}`]);
 }
 
 function core(verdict: Verdict, looks: readonly CircuitLook[]): readonly string[] {
