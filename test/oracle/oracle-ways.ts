@@ -20,23 +20,28 @@ export type Ways = (node: number) => readonly Way[];
 export function waysOf(section: GridSection, grid: Grid, options: PathOptions): Ways {
   const known = new Map<number, readonly Way[]>();
   const sight = options.metric === 'clearance' ? sightOf(section, grid) : null;
-  const stepsFrom = (node: number, steps: readonly Step[]): Way[] =>
-    steps.flatMap((step) => [
-      ...along(grid, node, step, section.potted, options),
-      ...through(grid, node, step, options),
-      ...(options.metric === 'creepage' ? jump(grid, node, step, section.potted, options.x) : []),
-    ]);
+  const sideways: readonly Step[] = [
+    [1, 0],
+    [-1, 0],
+  ];
+  // off the flange above turned edges: not through air, which lies before them
   const turned = behindTurned(grid, section.potted, (node) => [
-    ...stepsFrom(
-      node,
-      STEPS.filter(([di]) => di !== 0),
+    ...sideways.flatMap((step) =>
+      edgeFrom(grid, node, step, section.potted)?.kind === 'air'
+        ? []
+        : along(grid, node, step, section.potted, options),
     ),
-    ...through(grid, node, [0, 1], options),
+    ...[...sideways, [0, 1] as const].flatMap((step) => through(grid, node, step, options)),
   ]);
   return (node) => {
     const before = known.get(node);
     if (before !== undefined) return before;
-    const found = [...stepsFrom(node, STEPS), ...(turned.get(node) ?? [])];
+    const found = STEPS.flatMap((step) => [
+      ...along(grid, node, step, section.potted, options),
+      ...through(grid, node, step, options),
+      ...(options.metric === 'creepage' ? jump(grid, node, step, section.potted, options.x) : []),
+    ]);
+    found.push(...(turned.get(node) ?? []));
     if (sight !== null) found.push(...sight(node));
     known.set(node, found);
     return found;

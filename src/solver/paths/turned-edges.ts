@@ -3,7 +3,7 @@
 // already and gains nothing. Places behind are hidden nodes, which a drawing shows at the flange.
 
 import type { EdgeList } from './network.ts';
-import { THROUGH } from './network.ts';
+import { ACROSS_AIR, THROUGH } from './network.ts';
 
 /** A surface edge up a flange, as the walk meets it. */
 export interface UpEdge {
@@ -90,7 +90,10 @@ export class TurnedEdges {
     this.#tracks = [];
   }
 
-  /** Whatever leads off the flange above turned edges does so from behind them too. Returns the nodes behind, by place. */
+  /**
+   * Surfaces, joints and thin solids that lead off the flange above turned edges do so from behind them too; air there lies
+   * before them. Returns the nodes behind, by place.
+   */
   finish(columnOf: (node: number) => number): ReadonlyMap<number, number> {
     const edges = this.#edges;
     const count = this.#above.size === 0 ? 0 : edges.count;
@@ -98,7 +101,7 @@ export class TurnedEdges {
       const [from, to, kind] = [edges.from[e]!, edges.to[e]!, edges.kind[e]!];
       if (from >= this.#gridNodes || to >= this.#gridNodes) continue;
       const isUpright = columnOf(from) === columnOf(to);
-      if (isUpright && kind !== THROUGH) continue;
+      if (kind === ACROSS_AIR || (isUpright && kind !== THROUGH)) continue;
       this.#copy(e, from, to, isUpright);
       this.#copy(e, to, from, isUpright);
     }

@@ -3,6 +3,7 @@
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build } from './build.ts';
 import { fitOf } from './fit.ts';
+import type { Span } from './laying.ts';
 import type { Section } from './section.ts';
 
 export interface Turn {
@@ -28,13 +29,15 @@ export function turnsOf(build: Build, section: Section): readonly Turn[] {
     const turns: Turn[] = [];
     for (let row = 0; row < rows; row++) {
       const wires = Math.min(turnsPerRow, layer.turns - row * turnsPerRow) * layer.strands;
-      const free = band.x1 - band.x0 - overall;
+      const y = band.y0 + (row + 0.5) * overall;
+      const { x0, x1 } = spanAt(section, layer.index, y, cover?.thickness ?? 0) ?? band;
+      const free = x1 - x0 - overall;
       for (let i = 0; i < wires; i++) {
         // one wire alone stands at the start of the row
         const share = wires === 1 ? 0 : i / (wires - 1);
         turns.push({
-          x: nm(Math.round(band.x0 + overall / 2 + Math.max(0, free) * share)),
-          y: nm(Math.round(band.y0 + (row + 0.5) * overall)),
+          x: nm(Math.round(x0 + overall / 2 + Math.max(0, free) * share)),
+          y: nm(Math.round(y)),
           overall,
           conductor,
           circuit: layer.circuit,
@@ -44,4 +47,16 @@ export function turnsOf(build: Build, section: Section): readonly Turn[] {
     }
     return turns;
   });
+}
+
+/** How far a winding reaches at a height: rows that nothing holds may have gone further than those below. */
+function spanAt(section: Section, layer: number, y: number, cover: number): Span | null {
+  const here = section.regions.filter(
+    (r) => r.kind === 'conductor' && r.of === 'winding' && r.layer === layer && r.y0 <= y && r.y1 >= y,
+  );
+  if (here.length === 0) return null;
+  return {
+    x0: nm(Math.min(...here.map(({ x0 }) => x0)) - cover),
+    x1: nm(Math.max(...here.map(({ x1 }) => x1)) + cover),
+  };
 }

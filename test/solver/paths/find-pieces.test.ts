@@ -1,7 +1,8 @@
 // Which pieces the finder offers where solids end alike, and where a third conductor touches the end of a piece.
 
 import { describe, expect, it } from 'vitest';
-import { shortestPieces } from '#solver/paths/find-pieces.ts';
+import { countAll } from '#solver/paths/counting.ts';
+import { findPieces, networkOf, shortestPieces } from '#solver/paths/find-pieces.ts';
 import type { Region } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';
@@ -38,5 +39,22 @@ describe('shortest pieces', () => {
     const b = metal('b', [2, 0, 3, 1]);
     expect(lengthBetween('a', 'b', [bar, third, a, b], 0)).toBe(1);
     expect(lengthBetween('a', 'b', [bar, b, third, a], 0)).toBe(1);
+  });
+
+  it('should see a straight line as long as the longest that is asked for: hypot(3, 4)', () => {
+    const section = sectionOf(
+      [-1, -2, 8, 9],
+      [solid([-1, -2, 8, 0]), solid([4, 0, 8, 5]), metal('a', [0, 0, 1, 1]), metal('b', [4, 5, 8, 6])],
+    );
+    const within = (longest: number) => {
+      const net = networkOf(section, options, 0, mm(longest));
+      const limits = { metric: 'clearance', x: mm(0.3), length: [mm(longest)], window: null } as const;
+      const pieces = findPieces(net, countAll(0), limits);
+      return pieces
+        .filter(({ between }) => between.includes('a') && between.includes('b'))
+        .map(({ length }) => inMm(length));
+    };
+    expect(within(5)).toEqual([5]);
+    expect(within(4.999)).toEqual([]);
   });
 });

@@ -39,6 +39,16 @@ describe('grid', () => {
       expect(at(gridWith(regions), 3, 3)).toBe('body 5');
   });
 
+  it('should keep a cover whole inside the sleeve that is drawn over it', () => {
+    const sleeve = solid([0, 0, 8, 8], 5, { kind: 'sleeve' });
+    const cover = solid([2, 2, 6, 6], 4, { kind: 'wireCover' });
+    for (const regions of [
+      [sleeve, cover],
+      [cover, sleeve],
+    ])
+      expect([at(gridWith(regions), 1, 1), at(gridWith(regions), 3, 3)]).toEqual(['body 5', 'body 4']);
+  });
+
   it('should lay the core under an open section and air beside and above it', () => {
     const grid = gridWith([metal('a', [2, 2, 4, 4])]);
     expect(at(grid, 5, -1)).toBe('core');

@@ -162,6 +162,13 @@ describe('slumped sections', () => {
     expect(sections.map((s) => cornersOf(s.regions.find((r) => r.kind === 'ply')!)[0])).toEqual([3, 2, 3]);
   });
 
+  it('should not stop a tape at a block of no height', () => {
+    const none = { left: margin(2, true, 0), right: margin(2, true, 0) };
+    const sections = drawn([winding('P'), tape(1, { margins: none })]);
+    expect(sections.map((s) => cornersOf(s.regions.find((r) => r.kind === 'ply')!)[0])).toEqual([2, 0, 4]);
+    expect(sections.flatMap((s) => allCorners(s.regions, (r) => r.kind === 'block'))).toEqual([]);
+  });
+
   it('should let the tape sag into the void of a winding band, over the whole chamber', () => {
     const [plain, slumped] = drawn([
       winding('P', { margins: margins(3, 3, false), anchored: true }),

@@ -54,4 +54,16 @@ describe('turns', () => {
     const [turn] = turnsWith({ turns: 1, wire: wire(0.5, { cover: strongCover }) });
     expect([inMm(turn!.overall), inMm(turn!.conductor)]).toEqual([0.5, 0.3]);
   });
+
+  it('should spread the rows above a low block over it once they have slid', () => {
+    const low = { ...margins(3).left, height: mm(0.25) };
+    const build = made([winding('pri', { turns: 16, margins: { left: low, right: low } })]);
+    const slumped = sectionsOf(build, { leastThickness: LEAST }).find((section) => section.slumped !== null)!;
+    const ends = new Map<number, number[]>();
+    for (const { x, y } of turnsOf(build, slumped)) ends.set(y, [...(ends.get(y) ?? []), inMm(x)]);
+    expect([...ends.values()].map((xs) => [Math.min(...xs), Math.max(...xs)])).toEqual([
+      [3.25, 6.75],
+      [0.25, 9.75],
+    ]);
+  });
 });
