@@ -5,7 +5,7 @@ import { fieldSvg } from '#drawing/field/field-svg.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { FINE, fieldOf, type FoundField } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
-import { study, type Study } from '#judge/study.ts';
+import { study, studyOf, type Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldText } from '#words/field/field-text.ts';
@@ -34,7 +34,12 @@ export function fieldOfFile(words: readonly string[]): Outcome {
   const out = options.get('out');
   if (out !== undefined) return drawn(design, studied, found, out);
   const { report } = found;
-  return done(options.has('json') ? `${JSON.stringify(report, null, 2)}\n` : fieldText(design, report));
+  const { leakage } = studyOf(design, studied, report).stress;
+  return done(
+    options.has('json')
+      ? `${JSON.stringify({ ...report, touchCurrent: leakage.touch }, null, 2)}\n`
+      : fieldText(design, report, leakage),
+  );
 }
 
 function drawn(design: Design, studied: Study, found: FoundField, out: string): Outcome {

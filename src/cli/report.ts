@@ -1,17 +1,20 @@
-// `report FILE --out X.html [--winder] [--black]`: the self-contained report, or the winder's sheet; `--out X.csv` gives
-// the figures alone.
+// `report FILE --out X.html [--winder] [--black] [--field]`: the self-contained report, with a page of the field, or the winder's
+// sheet; `--out X.csv` gives the figures alone.
 
 import { csvOf } from '#papers/csv.ts';
 import { reportHtml } from '#papers/html/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
-import { study } from '#judge/study.ts';
+import { finished } from '#field/solve/finished.ts';
+import { FINE, fieldOf } from '#judge/field/field-of.ts';
+import { fieldPicture } from '#judge/field/field-picture.ts';
+import { study, studyOf } from '#judge/study.ts';
 import { readArguments } from './arguments.ts';
 import { faultLines, loadDesign } from './load-design.ts';
 import { refused, type Outcome } from './outcome.ts';
 import { writeWhole } from './write-whole.ts';
 
 export function reportFile(words: readonly string[]): Outcome {
-  const given = readArguments(words, { out: 'value', winder: 'switch', black: 'switch' });
+  const given = readArguments(words, { out: 'value', winder: 'switch', black: 'switch', field: 'switch' });
   if (given.kind === 'wrong') return refused(`report: ${given.says}.`);
   const { files, options } = given;
   const [file] = files;
@@ -24,11 +27,14 @@ export function reportFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design, text } = loaded;
-  const judgement = study(design);
+  const plain = study(design);
+  const found = options.has('field') ? finished(fieldOf(design, plain, FINE)) : null;
+  const judgement = found === null ? plain : studyOf(design, plain, found.report);
+  const field = found === null ? null : fieldPicture(found);
   const black = options.has('black');
   if (csv) return writeWhole(out, csvOf(design, judgement.verdict), 'report');
   const html = options.has('winder')
     ? winderSheet({ design, judgement, black })
-    : reportHtml({ design, judgement, designText: text, black });
+    : reportHtml({ design, judgement, designText: text, black, field });
   return writeWhole(out, html, 'report');
 }

@@ -36,7 +36,7 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'report',
-    usage: 'report FILE --out X.html [--winder] [--black], or --out X.csv',
+    usage: 'report FILE --out X.html [--winder] [--black] [--field], or --out X.csv',
     says: 'self-contained report, prints to PDF; the sheet for who winds it; the figures alone',
     load: async () => (await import('./report.ts')).reportFile,
   },

@@ -2,11 +2,15 @@
 // what stands across every pair. Whoever tells, draws or prints it gets it from here and judges nothing again.
 
 import type { Design } from '#model/design.ts';
+import type { FieldReport } from './field/field-report.ts';
 import { judge, type Judgement } from './judge.ts';
 import { PathCache } from './paths/path-cache.ts';
+import { fieldCapacitances } from './study/field-capacitances.ts';
 import { stressReport, type StressReport } from './study/stress-report.ts';
 
 export interface Study extends Judgement {
+  /** Null where it was not solved: it takes seconds, and whoever wants it asks `field/field-of.ts`. */
+  readonly field: FieldReport | null;
   /** Worked out when it is first asked for. */
   readonly stress: StressReport;
 }
@@ -15,13 +19,15 @@ export interface Study extends Judgement {
 export const study = (design: Design, cache: PathCache = new PathCache()): Study =>
   studyOf(design, judge(design, cache));
 
-/** What was judged elsewhere, with the rest that follows from it. */
-export function studyOf(design: Design, judgement: Judgement): Study {
+/** What was judged elsewhere, with the rest that follows from it; with the field of the build, where that was solved. */
+export function studyOf(design: Design, judgement: Judgement, field: FieldReport | null = null): Study {
   let stress: StressReport | null = null;
   return {
     ...judgement,
+    field,
     get stress() {
-      return (stress ??= stressReport(design, judgement));
+      const found = field === null ? null : fieldCapacitances(design, field);
+      return (stress ??= stressReport(design, judgement, found ?? undefined));
     },
   };
 }

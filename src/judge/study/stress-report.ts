@@ -65,11 +65,11 @@ export interface PairTest extends TestPlan {
 export function stressReport(
   design: Design,
   { verdict, parts }: Pick<Judgement, 'verdict' | 'parts'>,
+  capacitances: readonly LayersCapacitance[] = windingCapacitances(design),
 ): StressReport {
   const book = ruleBook(design.rules);
   if (book === null) throw new Error(`no rule book ${design.rules}`);
   const running = runningConverter(design);
-  const capacitances = windingCapacitances(design);
   return {
     format: 'layerwright-stress/1',
     title: design.title,

@@ -3,6 +3,7 @@
 
 import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
+import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Study } from '#judge/study.ts';
 import { bookWords, capitalised, answerWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
@@ -20,6 +21,7 @@ import { pairsBlock, pathsBlock } from './pairs.ts';
 import { asked } from './asked.ts';
 import { verdictBar } from './signs.ts';
 import { spots } from './spots.ts';
+import { field } from './field.ts';
 import type { ReportParts } from './report-parts.ts';
 import { sheet } from './sheet.ts';
 import { stress } from './stress.ts';
@@ -32,11 +34,18 @@ export interface ReportInput {
   readonly designText: string;
   /** Black ink on white paper instead of colour. */
   readonly black?: boolean;
+  /** The field, for a page of its own. */
+  readonly field?: FieldPicture | null;
 }
 
 export function reportHtml(input: ReportInput): string {
   const theme = palette[input.black === true ? 'print' : 'paper'];
-  const parts: ReportParts = { ...input, looks: circuitLooks(input.design.circuits), theme };
+  const parts: ReportParts = {
+    ...input,
+    field: input.field ?? null,
+    looks: circuitLooks(input.design.circuits),
+    theme,
+  };
   const foot = {
     left: `Layerwright ${TOOL_VERSION}, ${bookWords(parts.judgement.verdict.rules)}`,
     right:
@@ -59,6 +68,7 @@ const content = (parts: ReportParts, designText: string): readonly Content[] => 
   unknowns(parts),
   remarks(parts),
   stress(parts),
+  field(parts),
   openQuestions(parts),
   build(parts),
   evidence(parts),

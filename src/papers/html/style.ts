@@ -28,6 +28,8 @@ p.headline { font-size: 15px; }
 p.note, figcaption, .small, .path { color: ${theme.second}; font-size: 0.95em; }
 figure { margin: 0; break-inside: avoid; }
 .whole { break-inside: avoid; }
+.own-page { break-before: page; break-after: page; }
+.own-page svg { width: 100%; height: auto; }
 figure > svg { width: 100%; height: auto; display: block; }
 figcaption { margin-top: 4px; }
 table { width: 100%; border-collapse: collapse; }

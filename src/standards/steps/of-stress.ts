@@ -77,8 +77,9 @@ export interface StressSteps {
   /** Solved on the drawn section; `error`: the part by which it may be off. */
   readonly 'field-capacitance': {
     readonly farads: number;
-    readonly perMetre: number;
-    readonly meanTurn: number;
+    /** F and mm; null where the field was turned round the tube. */
+    readonly perMetre: number | null;
+    readonly meanTurn: number | null;
     readonly error: number;
   };
   readonly 'layers-capacitance': {

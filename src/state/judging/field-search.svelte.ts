@@ -14,8 +14,9 @@ const REST_MS = 350;
 
 export class FieldSearch {
   picture: FieldPicture | null = $state.raw(null);
-  /** What the picture is of. */
+  /** What is looked at, and what the picture is of. */
   #of: Design | null = null;
+  #solved: Design | null = null;
   isCoarse = $state(false);
   isStopped = $state(false);
   /** Part of the fine answer that is done; null while nothing is worked on. */
@@ -28,6 +29,11 @@ export class FieldSearch {
 
   constructor(thread: Thread) {
     this.#thread = thread;
+  }
+
+  /** The fine answer, where it is of this very build. */
+  fineOf(design: Design): FieldPicture | null {
+    return this.#solved === design && !this.isCoarse ? this.picture : null;
   }
 
   /** Looks at a build, unless it is the one that is looked at. */
@@ -82,6 +88,7 @@ export class FieldSearch {
     this.#asked = null;
     if (outcome.kind === 'answer') {
       this.picture = outcome.answer;
+      this.#solved = design;
       this.isCoarse = quick;
       return true;
     }

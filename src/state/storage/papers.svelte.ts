@@ -8,6 +8,7 @@ import { reportHtml } from '#papers/html/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
+import type { FieldSearch } from '#state/judging/field-search.svelte.ts';
 import type { Bench } from '#state/document/bench.svelte.ts';
 import { designText, fileName, saveFile } from './files.ts';
 import { stillJudging } from './still-judging.ts';
@@ -29,9 +30,10 @@ export class Papers {
   stretch: number = $state(1);
   #section: string | null = $state(null);
   readonly #bench: Bench;
+  readonly #field: FieldSearch;
 
-  constructor(bench: Bench) {
-    this.#bench = bench;
+  constructor(bench: Bench, field: FieldSearch) {
+    [this.#bench, this.#field] = [bench, field];
   }
 
   /** The section to draw: the one on the sheet until another is picked. */
@@ -54,11 +56,12 @@ export class Papers {
     const { judged } = this.#bench.editor;
     if (judged === null) return null;
     const { design, doc } = judged;
-    const judgement = studyOf(design, judged.judgement);
+    const field = this.#field.fineOf(design);
+    const judgement = studyOf(design, judged.judgement, field?.report ?? null);
     const black = this.isBlack;
     return this.kind === 'winder'
       ? winderSheet({ design, judgement, black })
-      : reportHtml({ design, judgement, designText: designText(doc), black });
+      : reportHtml({ design, judgement, designText: designText(doc), black, field });
   });
 
   /** For what leaves the page at once, which must not be of an older state. */

@@ -15,7 +15,8 @@ import { farads, inMm, nm, type Farads, type Nm } from '#units/quantity.ts';
 
 export interface LayersCapacitance {
   readonly between: readonly [string, string];
-  readonly layers: readonly [number, number];
+  /** Null where it is of all layers of both circuits together. */
+  readonly layers: readonly [number, number] | null;
   readonly farads: Farads;
   readonly from: 'estimate' | 'field';
   readonly because: Because;

@@ -62,7 +62,11 @@ export const stressWords: WordsFor<StressSteps> = {
     row('supply', `${supply}, ${volts(voltage)}`, `${volts(mains)} rms`, 'stated'),
   ],
   'field-capacitance': ({ values: { farads, perMetre, meanTurn, error } }) => {
-    const text = `by the field: ${plain(perMetre * 1e12)} pF a metre × ${plain(meanTurn)} mm a turn, within ${plain(100 * error)} %`;
+    const length =
+      perMetre === null || meanTurn === null
+        ? 'turned round the tube'
+        : `${plain(perMetre * 1e12)} pF a metre × ${plain(meanTurn)} mm a turn`;
+    const text = `by the field: ${length}, raised by what it may be off, ${plain(100 * error)} %`;
     return [row('capacitance', text, `${plain(farads * 1e12)} pF`, 'derived')];
   },
   'layers-capacitance': ({ values: { farads, width, meanTurn, distance, permittivity } }) => {

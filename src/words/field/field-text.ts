@@ -2,6 +2,9 @@
 
 import type { Design } from '#model/design.ts';
 import type { FieldReport } from '#judge/field/field-report.ts';
+import { leakageLines } from '#words/stress/leakage-words.ts';
+import { circuitLooks } from '#words/design/circuit-look.ts';
+import type { Leakage } from '#stress/current/leakage.ts';
 import { CAUTION } from '#words/verdict/answer-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { capacitanceLines, switchingLines } from './capacitance-words.ts';
@@ -13,10 +16,12 @@ export interface FieldBlock {
   readonly lines: readonly string[];
 }
 
-export const fieldText = (design: Design, report: FieldReport): string =>
+/** `leakage`: worked out anew with the capacitances that were found. */
+export const fieldText = (design: Design, report: FieldReport, leakage: Leakage): string =>
   `${[
     { title: report.title, lines: [fieldHeadline(design, report), ...fieldBasis(design, report)] },
     ...fieldBlocks(design, report),
+    ...after(design, report, leakage),
   ]
     .filter(({ lines }) => lines.length > 0)
     .map(({ title, lines }) => [title, ...lines.map((line) => `  ${line}`)].map(printable).join('\n'))
@@ -28,6 +33,13 @@ export function fieldBlocks(design: Design, report: FieldReport): readonly Field
     { title: 'Where discharge would start', lines: gapLines(design, report) },
     { title: 'Capacitances', lines: capacitanceLines(design, report) },
     { title: 'What switching drives', lines: switchingLines(design, report) },
+  ];
+}
+
+function after(design: Design, { none }: FieldReport, leakage: Leakage): readonly FieldBlock[] {
+  if (none !== null) return [];
+  return [
+    { title: 'Touch current', lines: leakageLines(leakage, circuitLooks(design.circuits)) },
     { title: 'Cautions', lines: [CAUTION] },
   ];
 }

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, FINE, fieldOf, type FieldOptions, type FoundField } from '#judge/field/field-of.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
-import { study } from '#judge/study.ts';
+import { study, studyOf } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 
@@ -107,5 +107,28 @@ describe('the field of other builds', () => {
     expect(report.none).toEqual({ kind: 'alone' });
     expect(solved).toBeNull();
     expect([report.capacitances, report.gaps, report.inceptionPeak]).toEqual([[], [], null]);
+  });
+});
+
+describe('the touch current by the field', () => {
+  it('should take the capacitances of the field in place of the estimate', () => {
+    const design = designOf(file('garden-robot-dock'));
+    const plain = study(design);
+    const { report } = finished(fieldOf(design, plain, { ...FINE, fineness: COARSE.fineness }));
+    const byField = studyOf(design, plain, report).stress;
+    expect(plain.stress.capacitances.every(({ from }) => from === 'estimate')).toBe(true);
+    expect(byField.capacitances.every(({ from }) => from === 'field')).toBe(true);
+    const pair = report.effective.find(({ between }) => between.join() === 'pri,out')!;
+    const counted = byField.capacitances.find(({ between }) => between.join() === 'pri,out')!;
+    expect(counted.farads).toBeCloseTo(pair.farads * (1 + pair.error!), 18);
+    expect(byField.leakage.touch!.weighed).not.toBe(plain.stress.leakage.touch!.weighed);
+  });
+
+  it('should keep the estimate after a first look, which cannot say how far it is off', () => {
+    const design = designOf(file('lesson-margin'));
+    const plain = study(design);
+    const { report } = finished(fieldOf(design, plain, COARSE));
+    expect(report.error).toBeNull();
+    expect(studyOf(design, plain, report).stress.capacitances).toEqual(plain.stress.capacitances);
   });
 });
