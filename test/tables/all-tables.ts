@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 import type { TableFile } from '#standards/table.ts';
-import type { RulesFile } from '#books/iec-62368-1/rules-in-words.ts';
+import type { RulesFile } from '#standards/rules-in-words.ts';
 
 const ROOT = join(import.meta.dirname, '../../tables');
 

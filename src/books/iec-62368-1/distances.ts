@@ -1,24 +1,16 @@
 // Distances that a rule book asks for through air and along surfaces. Each answer is rounded as its table says,
 // factors after the table, doubling after the rounding.
 
-import {
-  inMm,
-  nm,
-  type Hertz,
-  type Metres,
-  type Nm,
-  type VoltsPeak,
-  type VoltsRms,
-} from '#units/quantity.ts';
+import { nm, type Hertz, type Metres, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
-import { because, judged, type Judged } from '#standards/because.ts';
+import { judged, type Judged } from '#standards/because.ts';
 import { byGrade, byPollution } from '#standards/factors.ts';
 import type { Column, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
-import { exactCell, lookUp, type Found } from '#standards/look-up.ts';
-import { highFrequencyCreepage } from './high-frequency-creepage.ts';
+import { lookUp, type Found } from '#standards/look-up.ts';
+import { highFrequencyCreepage } from '#books/shared/high-frequency-creepage.ts';
 import type { OutOfRange } from '#standards/out-of-range.ts';
 import { roundUp, roundingOf } from '#standards/rounding.ts';
-import type { Rules } from './rules-in-words.ts';
+import type { Rule, Rules } from '#standards/rules-in-words.ts';
 import type { Table } from '#standards/table.ts';
 
 export interface DistanceTables {
@@ -60,15 +52,13 @@ export interface Distances {
   ) => Judged<Nm | null> | OutOfRange;
   /** Rule of the clearance tables, used once more after a factor on a clearance. */
   readonly roundDistanceUp: (value: Nm) => Nm;
-  /** Gaps narrower than this count as bridged. */
-  readonly bridgingWidth: (pd: PollutionDegree) => Judged<Nm>;
-  /** X may be the required clearance over `divisor` where that clearance is under `below`. */
-  readonly bridgingShare: Judged<{ readonly divisor: number; readonly below: Nm }>;
+  /** Widths under which gaps count as bridged, and the rule by which a third of a clearance may be one. */
+  readonly bridgingWidths: Table;
+  readonly bridgingThird: Rule;
 }
 
 export function distancesOf(tables: DistanceTables, rules: Rules): Distances {
   const { clearanceByPeak, clearanceHighFrequency, clearanceByWithstand, altitude, creepage } = tables;
-  const third = rules('bridging-third');
   return {
     clearanceByPeak: (peak, pd, column) => length(lookUp(clearanceByPeak, peak, column, [pd])),
     clearanceHighFrequency: (peak, pd, column) =>
@@ -91,11 +81,8 @@ export function distancesOf(tables: DistanceTables, rules: Rules): Distances {
         column,
       }),
     roundDistanceUp: (value) => roundUp(value, roundingOf(clearanceByPeak)),
-    bridgingWidth: (pd) => bridging(tables.bridgingWidth, pd),
-    bridgingShare: judged(
-      { divisor: third.figure('divisor'), below: nm(third.figure('below')) },
-      third.because(),
-    ),
+    bridgingWidths: tables.bridgingWidth,
+    bridgingThird: rules('bridging-third'),
   };
 }
 
@@ -105,10 +92,3 @@ function mapFound<T>(found: Found | OutOfRange, then: (found: Found) => T): T | 
 
 const length = (found: Found | OutOfRange): Judged<Nm> | OutOfRange =>
   mapFound(found, ({ value, because: why }) => judged(nm(value), why));
-
-function bridging(table: Table, pd: PollutionDegree): Judged<Nm> {
-  const cell = exactCell(table, pd, 'X');
-  if (cell?.value == null) throw new Error(`${table.file.id} has no row for PD ${pd}`);
-  const value = nm(cell.value);
-  return judged(value, because('bridging-width', { pd, value: inMm(value) }, [cell.cite]));
-}

@@ -1,6 +1,7 @@
 // What the standard asks between two circuits: clearance by both procedures, creepage by tracking group, test levels,
 // the width under which gaps are bridged.
 
+import { bridgedGap } from '#books/shared/bridged-gap.ts';
 import { mainsOf } from '#books/shared/mains.ts';
 import type { Answered, Both, Question, Required } from '#books/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
@@ -32,7 +33,7 @@ export function requiredOf(tables: Tables, asked: Question): Required {
     highFrequencyTest: byKey((material) =>
       both((column) => tables.highFrequencyTest(asked.peak, asked.frequency, column, material)),
     ),
-    x: bridgedUnder(tables, asked, clearance),
+    x: bridgedGap(tables.bridgingWidths, tables.bridgingThird, asked, clearance),
   };
 }
 
@@ -132,24 +133,4 @@ function testLevel(
   const largest = known.reduce((a, b) => (b.value > a.value ? b : a));
   const from = known.map((one) => one.because);
   return judged(largest.value, because('test-level', { column, value: largest.value }, [], from));
-}
-
-function bridgedUnder(
-  tables: Tables,
-  { needed, pollutionDegree }: Question,
-  clearance: Both<Answered<Nm>>,
-): Judged<Nm> {
-  const width = tables.bridgingWidth(pollutionDegree);
-  if (needed === null || needed === 'none' || needed === 'functional') return width;
-  const wanted = needed === 'reinforced' || needed === 'double' ? clearance.reinforced : clearance.basic;
-  if (isOutOfRange(wanted)) return width;
-  const { divisor, below } = tables.bridgingShare.value;
-  if (wanted.value >= below) return width;
-  const share = Math.floor(wanted.value / divisor);
-  if (share >= width.value) return width;
-  const values = { value: inMm(nm(share)), clearance: inMm(wanted.value), divisor };
-  return judged(
-    nm(share),
-    because('bridging-share', values, [], [width.because, tables.bridgingShare.because]),
-  );
 }

@@ -17,7 +17,7 @@ import {
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Grade, Role } from '#standards/grade.ts';
 import { exactCell } from '#standards/look-up.ts';
-import type { Rules } from './rules-in-words.ts';
+import type { Rules } from '#standards/rules-in-words.ts';
 import type { Cell, Table } from '#standards/table.ts';
 
 export interface SolidTables {

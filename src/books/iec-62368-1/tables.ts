@@ -23,7 +23,7 @@ import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-te
 import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
 
 import { distancesOf } from './distances.ts';
-import { readRules } from './rules-in-words.ts';
+import { readRules } from '#standards/rules-in-words.ts';
 import { solidsOf } from './solids.ts';
 import { readTable } from '#standards/table.ts';
 import { voltagesOf } from './voltages.ts';

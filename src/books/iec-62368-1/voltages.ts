@@ -15,7 +15,7 @@ import type { Column, OvervoltageCategory } from '#standards/grade.ts';
 import { lookUp, type Found } from '#standards/look-up.ts';
 import type { OutOfRange } from '#standards/out-of-range.ts';
 import { reductionFactor } from './reduction-factor.ts';
-import type { Rules } from './rules-in-words.ts';
+import type { Rules } from '#standards/rules-in-words.ts';
 import type { Table } from '#standards/table.ts';
 
 export interface VoltageTables {

@@ -27,6 +27,17 @@ export interface JudgingSteps {
     readonly pollutionDegree: number;
     readonly governs: 'rms' | 'high-frequency' | 'clearance';
   };
+  /** To the next higher rated impulse voltage, V. */
+  readonly 'impulse-step': { readonly from: number; readonly to: number };
+  /** What the working peak has above the rated one comes on top of the impulse. */
+  readonly 'impulse-raised': { readonly impulse: number; readonly excess: number; readonly value: number };
+  /** Factor times the working voltage plus a term, V rms; `value` is its peak. */
+  readonly 'test-formula': {
+    readonly factor: number;
+    readonly rms: number;
+    readonly term: number;
+    readonly value: number;
+  };
   readonly 'test-level': { readonly column: string; readonly value: number };
   readonly 'high-frequency-test': {
     readonly peak: number;

@@ -19,6 +19,21 @@ export const judgingWords: WordsFor<JudgingSteps> = {
     row('creepage', `${column}: ${GOVERNS[governs]}`, mm(value)),
     ...refused(nextRow, value, 'mm'),
   ],
+  'impulse-step': ({ values: { from, to } }) => [
+    row('next step', `of the rated impulse voltage, from ${plain(from)} V`, `${plain(to)} V peak`),
+  ],
+  'impulse-raised': ({ values: { impulse, excess, value } }) => [
+    row(
+      'raised',
+      `${plain(impulse)} + ${plain(excess)} V above the rated peak`,
+      `${plain(value)} V peak`,
+      'derived',
+    ),
+  ],
+  'test-formula': ({ values: { factor, rms, term, value } }) => {
+    const text = `${product(factor, rms)} + ${plain(term)} = ${plain(factor * rms + term)} V rms, × √2`;
+    return [row('test', text, `${Math.ceil(value)} V peak`, 'derived')];
+  },
   'test-level': ({ values }) => [
     row('test', `the largest: ${values.column}`, `${plain(values.value)} V peak`),
   ],

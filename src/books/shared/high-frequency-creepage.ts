@@ -7,7 +7,7 @@ import { because, judged, type Because, type Judged } from '#standards/because.t
 import { byGrade, byPollution } from '#standards/factors.ts';
 import type { Column, PollutionDegree } from '#standards/grade.ts';
 import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import type { Rule } from './rules-in-words.ts';
+import type { Rule } from '#standards/rules-in-words.ts';
 import { lineKey, type Cell, type Table } from '#standards/table.ts';
 
 export interface Asked {

@@ -1,7 +1,7 @@
 // The figures of a book's rules that stand in words, each with its citation. The words are in the book's `rules.json`.
 
-import { because, type BecauseOf, type Cite } from '#standards/because.ts';
-import { citeOf, inBase, type Seen } from '#standards/table.ts';
+import { because, type BecauseOf, type Cite } from './because.ts';
+import { citeOf, inBase, type Seen } from './table.ts';
 
 export interface RulesFile {
   readonly id: string;
