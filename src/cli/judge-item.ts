@@ -1,5 +1,6 @@
 // One of many files, judged and already told: the verdict itself is let go, so that a thousand of them fit in memory.
 
+import { told } from '#words/told.ts';
 import type { BadInput } from '#model/read/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judge.ts';
@@ -34,7 +35,7 @@ function judgeItem(file: string, { rules, json, explain }: JudgeOrder): JudgeIte
   const { design } = loaded;
   const { verdict } = judge(design);
   const answer = verdict.verdict;
-  if (json) return { answer, text: JSON.stringify(verdict) };
+  if (json) return { answer, text: JSON.stringify(told(verdict)) };
   const sheets = explain === null ? [] : (explained(design, verdict, explain) ?? []);
   return { answer, text: [`${verdictLine(file, design, verdict)}\n`, ...sheets].join('') };
 }

@@ -1,6 +1,7 @@
 // `judge --jsonl`: one design a line in, one verdict a line out, in the same order and in memory that does not grow. A line that
 // is no design, or over which the program breaks, gives `{ "line", "error" }` in its place. Empty lines are passed over.
 
+import { told } from '#words/told.ts';
 import { createReadStream } from 'node:fs';
 import type { BadInput } from '#model/read/bad-input.ts';
 import { judge } from '#judge/judge.ts';
@@ -40,7 +41,7 @@ function answerOf(line: number, text: string | BadInput, rules: string | null): 
     const read = readDesignOf(text, rules);
     if (read.kind === 'bad') return bad(2, read.faults[0]);
     const { verdict } = judge(read.design);
-    return { code: verdict.verdict === 'meets' ? 0 : 1, line: JSON.stringify(verdict) };
+    return { code: verdict.verdict === 'meets' ? 0 : 1, line: JSON.stringify(told(verdict)) };
   } catch (error) {
     const says = ownFault(`line ${line}`, error);
     return bad(3, { field: '', found: 'a fault of the program', expected: 'a verdict', says });

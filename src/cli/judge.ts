@@ -1,5 +1,6 @@
 // `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON; `judge --jsonl [FILE]`: one a line.
 
+import { told } from '#words/told.ts';
 import { statSync } from 'node:fs';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
@@ -65,7 +66,7 @@ function judgeOne(file: string, { rules, json, explain }: JudgeOrder): Outcome {
   const { design } = loaded;
   const { verdict } = judge(design);
   const code = verdict.verdict === 'meets' ? 0 : 1;
-  if (json) return { code, out: [`${JSON.stringify(verdict, null, 2)}\n`], err: '' };
+  if (json) return { code, out: [`${JSON.stringify(told(verdict), null, 2)}\n`], err: '' };
   const sheets = explain === null ? [] : explained(design, verdict, explain);
   if (sheets === null) return refused(`judge: ${printable(file)} has no pair ${printable(explain ?? '')}.`);
   return { code, out: [verdictText(design, verdict), ...sheets], err: '' };

@@ -173,19 +173,24 @@ function turnsIn(section: Section): readonly Turn[] {
   });
 }
 
-const leg = (from: [number, number], to: [number, number], length: number, says: string): PathLeg => ({
+const leg = (
+  from: [number, number],
+  to: [number, number],
+  length: number,
+  course: PathLeg['course'],
+): PathLeg => ({
   kind: 'surface',
   from,
   to,
   length,
   plies: 0,
-  says,
+  course,
 });
 
 const legs: readonly PathLeg[] = [
-  leg([3, 0.92], [0, 0.92], 3, 'along the margin'),
-  leg([0, 0.92], [0, 1.1], 0.18, 'up the tape edges at the flange'),
-  leg([0, 1.1], [1.65, 1.1], 1.65, 'back along the margin'),
+  leg([3, 0.92], [0, 0.92], 3, { by: 'along', what: 'margin', back: false }),
+  leg([0, 0.92], [0, 1.1], 0.18, { by: 'up', what: 'tape-edges-at-flange' }),
+  leg([0, 1.1], [1.65, 1.1], 1.65, { by: 'along', what: 'margin', back: true }),
 ];
 const points = [
   [3, 0.92],

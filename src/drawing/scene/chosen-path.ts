@@ -113,7 +113,7 @@ const legsBetween = (points: readonly Point[]): readonly PathLeg[] =>
   points.slice(1).map((to, k) => {
     const from = points[k] ?? to;
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    return { kind: 'surface', from, to, length, plies: 0, says: '' };
+    return { kind: 'surface', from, to, length, plies: 0, course: null };
   });
 
 const askedFor = (

@@ -1,12 +1,12 @@
 // A found path as it is printed and drawn: legs in order from the first circuit to the second, in millimetres, each
-// with a few words on where it runs.
+// with what it runs along.
 
 import type { Design } from '#model/design.ts';
 import type { Leg } from '#solver/paths/pieces.ts';
 import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { FoundPath } from './outcome.ts';
-import type { PathLeg } from '#judge/verdict/verdict.ts';
+import type { LegCourse, PathLeg } from '#judge/verdict/verdict.ts';
 import { metalTies } from '#judge/grade/metal-ties.ts';
 
 export type Point = readonly [number, number];
@@ -62,80 +62,77 @@ export function pathPoints(legs: readonly OrientedLeg[]): readonly Point[] {
 
 export function printedLegs(section: Section, legs: readonly OrientedLeg[]): readonly PathLeg[] {
   const out: PathLeg[] = [];
-  let climbed: PathLeg | null = null;
+  let hasClimbed = false;
   legs.forEach((leg, i) => {
     const before = legs[i - 1];
     if (before && (before.to[0] !== leg.from[0] || before.to[1] !== leg.from[1])) {
-      const over = leg.conductors[0];
       out.push({
         kind: 'over',
         from: pointMm(before.to),
         to: pointMm(leg.from),
         length: 0,
         plies: 0,
-        says: over === 'core' ? 'over the core' : `over ${over}`,
+        course: { by: 'over', conductor: leg.conductors[0] },
       });
     }
-    const words = legWords(section, leg, climbed !== null && out.at(-1)?.kind === 'surface');
-    const printed: PathLeg = {
+    const course = courseOf(section, leg, hasClimbed && out.at(-1)?.kind === 'surface');
+    out.push({
       kind: leg.kind,
       from: pointMm(leg.from),
       to: pointMm(leg.to),
       length: inMm(leg.length),
       plies: leg.plies,
-      says: words,
-    };
-    if (words.startsWith('up the tape edges') || words.startsWith('down the tape edges')) climbed = printed;
-    out.push(printed);
+      course,
+    });
+    hasClimbed ||= 'what' in course && course.what === 'tape-edges-at-flange';
   });
   return out;
 }
 
-function legWords(section: Section, leg: Leg, back: boolean): string {
+/** `back`: the way has climbed past tape edges at a flange before. */
+function courseOf(section: Section, leg: Leg, back: boolean): LegCourse {
   const beside = regionsAt(section, middle(leg));
-  const kinds = new Set(beside.map((r) => r.kind));
-  const vertical = leg.from[0] === leg.to[0];
-  const up = leg.to[1] >= leg.from[1] ? 'up' : 'down';
   switch (leg.kind) {
     case 'air':
-      return 'through air';
     case 'closed-joint':
-      return 'through a closed joint';
+      return { by: leg.kind };
     case 'through':
-      return throughWords(beside, leg);
+      return { by: 'through', what: solidThrough(beside) };
     case 'surface':
-      if (leg.length === 0 && leg.from[0] === leg.to[0] && leg.from[1] === leg.to[1]) return 'in contact';
-      if (kinds.has('sleeve')) return 'along the sleeve';
-      if (kinds.has('wireCover')) return 'along the wire’s cover';
-      if (vertical) {
-        const face = section.chambers.some(({ x0, x1 }) => x0 === leg.from[0] || x1 === leg.from[0]);
-        if (kinds.has('ply')) return face ? `${up} the tape edges at the flange` : `${up} the tape’s edge`;
-        if (kinds.has('moulding')) return `${up} the flange`;
-        return `${up} the block`;
-      }
-      if (kinds.has('block')) return back ? 'back along the margin' : 'along the margin';
-      if (kinds.has('ply')) return back ? 'back along the tape' : 'along the tape';
-      return kinds.has('moulding') ? 'over the former' : 'along the surface';
+      return onSurface(section, leg, new Set(beside.map((r) => r.kind)), back);
   }
 }
 
-function throughWords(beside: readonly Region[], leg: Leg): string {
+function onSurface(section: Section, leg: Leg, kinds: ReadonlySet<Region['kind']>, back: boolean): LegCourse {
+  const vertical = leg.from[0] === leg.to[0];
+  if (leg.length === 0 && vertical && leg.from[1] === leg.to[1]) return { by: 'contact' };
+  if (kinds.has('sleeve')) return { by: 'along', what: 'sleeve', back: false };
+  if (kinds.has('wireCover')) return { by: 'along', what: 'cover', back: false };
+  if (vertical) {
+    const by = leg.to[1] >= leg.from[1] ? 'up' : 'down';
+    const atFlange = section.chambers.some(({ x0, x1 }) => x0 === leg.from[0] || x1 === leg.from[0]);
+    if (kinds.has('ply')) return { by, what: atFlange ? 'tape-edges-at-flange' : 'tape-edge' };
+    return { by, what: kinds.has('moulding') ? 'flange' : 'block' };
+  }
+  if (kinds.has('block')) return { by: 'along', what: 'margin', back };
+  if (kinds.has('ply')) return { by: 'along', what: 'tape', back };
+  return { by: 'along', what: kinds.has('moulding') ? 'former' : 'surface', back: false };
+}
+
+function solidThrough(beside: readonly Region[]): Extract<LegCourse, { by: 'through' }>['what'] {
   const solid = beside.find((r): r is SolidRegion => r.kind !== 'conductor');
-  const plies = leg.plies === 1 ? 'one ply' : `${leg.plies} plies`;
   switch (solid?.kind) {
     case 'block':
-      return 'through the margin block';
     case 'sleeve':
-      return 'through the sleeve';
-    case 'wireCover':
-      return leg.plies === 1 ? 'through the wire’s cover' : `through the wire’s cover of ${leg.plies} layers`;
-    case 'moulding':
-      return 'through the former’s thin wall';
     case 'wrap':
-      return `through ${plies} round the core`;
+      return solid.kind;
+    case 'wireCover':
+      return 'cover';
+    case 'moulding':
+      return 'wall';
     case 'ply':
     case undefined:
-      return `through ${plies}`;
+      return 'plies';
   }
 }
 

@@ -148,14 +148,32 @@ export interface Required {
   };
 }
 
+/** Where a leg runs: along what, up or down which edge, through which solid. `back`: as it went out, the other way. */
+export type LegCourse =
+  | { readonly by: 'air' | 'closed-joint' | 'contact' }
+  | { readonly by: 'over'; readonly conductor: string }
+  | {
+      readonly by: 'through';
+      readonly what: 'plies' | 'wrap' | 'block' | 'sleeve' | 'cover' | 'wall';
+    }
+  | {
+      readonly by: 'along';
+      readonly what: 'margin' | 'tape' | 'former' | 'sleeve' | 'cover' | 'surface';
+      readonly back: boolean;
+    }
+  | {
+      readonly by: 'up' | 'down';
+      readonly what: 'tape-edges-at-flange' | 'tape-edge' | 'flange' | 'block';
+    };
+
 export interface PathLeg {
   readonly kind: 'surface' | 'air' | 'through' | 'closed-joint' | 'over';
   readonly from: readonly [number, number];
   readonly to: readonly [number, number];
   readonly length: number;
   readonly plies: number;
-  /** In words: `along the margin`, `up the tape edges at the flange`, … */
-  readonly says: string;
+  /** Null where nothing is known but where it lies. */
+  readonly course: LegCourse | null;
 }
 
 /** Shortest whole path of one metric that punctures at most `plies` plies, over all sections. */

@@ -13,7 +13,9 @@ export function marginSentence(pair: PairVerdict, nameOf: (circuit: string) => s
   if (limiting.plies > 0 || limiting.over.length > 0) return null;
   const { legs } = limiting;
   const [first, last] = [legs[0], legs.at(-1)];
-  const rounds = legs.some(({ says }) => says.includes('the tape edges at the flange'));
+  const rounds = legs.some(
+    ({ course }) => course !== null && 'what' in course && course.what === 'tape-edges-at-flange',
+  );
   if (!rounds || !first || !last || ![first, last].every(isAlongMargin)) return null;
   // the narrower margin is the one to widen
   const [leg, circuit, end, face] =
@@ -34,7 +36,8 @@ const stands = (pair: PairVerdict, grade: string): string =>
     ? `Whatever the unknowns are, at most ${grade} insulation stands there`
     : `${capitalised(pair.achieved)} insulation stands there`;
 
-const isAlongMargin = ({ says, length }: PathLeg): boolean => says.endsWith('along the margin') && length > 0;
+const isAlongMargin = ({ course, length }: PathLeg): boolean =>
+  course?.by === 'along' && course.what === 'margin' && length > 0;
 
 /** A plain word loses its capital; names such as `12 V` stay. */
 const inSentence = (name: string): string => (/^[A-Z][a-z]+$/.test(name) ? name.toLowerCase() : name);

@@ -8,7 +8,7 @@ const leg = (from: [number, number], to: [number, number]): PathLeg => ({
   to,
   length: Math.hypot(to[0] - from[0], to[1] - from[1]),
   plies: 0,
-  says: '',
+  course: null,
 });
 const ghost = (required: number | null, ...legs: readonly PathLeg[]) => {
   const length = legs.reduce((sum, each) => sum + each.length, 0);

@@ -31,9 +31,9 @@ describe('figure of a path', () => {
       kind: 'through',
       length: 0,
       plies: 1,
-      says: 'through the sleeve',
+      course: { by: 'through', what: 'sleeve' },
     } as const;
-    const plies = { ...wall, plies: 2, says: 'through 2 plies' };
+    const plies = { ...wall, plies: 2, course: { by: 'through', what: 'plies' } } as const;
     expect(pathFigure({ ...path, legs: [...path.legs, wall, plies] })).toBe(
       '4.83 of 5.6 mm, through 2 plies and the sleeve',
     );

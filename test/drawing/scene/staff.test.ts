@@ -57,7 +57,7 @@ describe('staffOf', () => {
       to: [3, 1.1],
       length: 0,
       plies: 3,
-      says: '',
+      course: null,
     } as const;
     const punctured = { ...worst, limiting: { ...worst.limiting, length: 0, legs: [through], plies: 3 } };
     const drawn = staffOf({ ...verdict, pairs: [punctured, ...rest] }, 'plain', {}, [0, 12]);

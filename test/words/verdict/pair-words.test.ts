@@ -14,7 +14,7 @@ const through = (plies: number): PathLeg => ({
   to: [0, 0.06],
   length: 0,
   plies,
-  says: plies === 1 ? 'through one ply' : `through ${plies} plies`,
+  course: { by: 'through', what: 'plies' },
 });
 
 describe('pairSentence', () => {
@@ -49,7 +49,11 @@ describe('pairSentence', () => {
   });
 
   it('should call a solid that is crossed by its name', () => {
-    const legs = [{ ...through(1), says: 'through the margin block' }, through(1), through(1)];
+    const legs = [
+      { ...through(1), course: { by: 'through', what: 'block' } as const },
+      through(1),
+      through(1),
+    ];
     const crossed = { ...worst, limiting: { ...limiting, legs, plies: 3 } };
     expect(pairSentence(crossed, looks)).toContain(', through 2 plies and the margin block.');
   });
