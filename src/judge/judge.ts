@@ -30,10 +30,11 @@ import {
   unplacedAt,
 } from '#judge/verdict/pair-answer.ts';
 import { DrawnSections } from '#judge/verdict/drawn-sections.ts';
+import { pairReasons } from '#judge/verdict/pair-reasons.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
-import type { Answer, CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer, CoreAsPrimary, Fit, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import { judgedTouch } from '#judge/verdict/judged-touch.ts';
 import { openOfBuild } from '#judge/verdict/open-of-build.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
@@ -154,7 +155,7 @@ export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
         verdictWith: (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
       }),
     ],
-    restsOn: restsOn(pairs.map((pair) => (pair.limiting ? pair.limiting.because : pair.because))),
+    restsOn: restsOn(worst.pairs.flatMap((pair, i) => groundsOf(pair, pairs[i]!))),
   };
   const { sections, builds } = drawn;
   return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), builds };
@@ -208,6 +209,10 @@ export function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
     })),
   };
 }
+
+/** What a pair rests on: the figure that is asked where a path holds it, and how its grade was found. */
+const groundsOf = (pair: PairOutcome, { limiting, because: why }: PairVerdict): readonly Because[] =>
+  limiting === null ? [why] : [limiting.because, ...pairReasons(pair)];
 
 /** The least confirmed figure that any pair rests on. */
 function restsOn(whys: readonly Because[]): Confirmed {

@@ -52,6 +52,17 @@ export const because = <K extends StepKind>(
 ): { readonly [Each in K]: BecauseOf<Each> }[K] =>
   ({ step, values, cites, from }) satisfies BecauseOf<K> as { [Each in K]: BecauseOf<Each> }[K];
 
+/** A value whose derivation is worked out when it is first asked for: grading asks for many that nobody reads. */
+export function judgedLater<T>(value: T, why: () => Because): Judged<T> {
+  let known: Because | null = null;
+  return {
+    value,
+    get because() {
+      return (known ??= why());
+    },
+  };
+}
+
 export const judged = <T>(value: T, why: Because): Judged<T> => ({ value, because: why });
 
 /** All citations of a derivation, its own first, depth first. */

@@ -13,8 +13,8 @@ import {
   linksOf,
 } from '#judge/grade/chain.ts';
 import { heightOf } from '#standards/ladder.ts';
-import { gradeOfChain, type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
-import { solidRules } from '#judge/grade/solid-grade.ts';
+import { gradeOfPath, type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { ASKED, inside, outside, plyOf } from './made-chain.ts';
 
@@ -68,7 +68,7 @@ const lengths = (chains: readonly Chain[]): readonly number[] =>
   );
 
 const weakest = (chains: readonly Chain[]): number =>
-  Math.min(...chains.map((chain) => heightOf(gradeOfChain(chain, ASKED, TOOLS))));
+  Math.min(...chains.map((chain) => heightOf(gradeOfPath(chain, ASKED, TOOLS).value)));
 
 describe('search for chains', () => {
   it('should find the shortest of all chains by plies, with and without those wholly outside', () => {

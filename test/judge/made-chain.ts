@@ -2,7 +2,7 @@
 
 import type { Chain, ChainPiece } from '#judge/grade/chain.ts';
 import type { Asked } from '#judge/grade/path-grade.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import type { Solid } from '#books/solid.ts';
 import type { Piece } from '#solver/paths/pieces.ts';
 import { because } from '#standards/because.ts';
 import { mm, nm, voltsPeak } from '#units/quantity.ts';
@@ -44,7 +44,7 @@ export const chainOf = (...pieces: readonly ChainPiece[]): Chain => ({
 });
 
 /** A ply of tape that stands this peak. */
-export const plyOf = (strength: number): Stuff => ({
+export const plyOf = (strength: number): Solid => ({
   kind: 'sheet',
   alike: 'tape',
   group: 'IIIa',

@@ -3,6 +3,7 @@
 import type { Book } from '#books/book.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { hertz } from '#units/quantity.ts';
+import { solidsWorthOf } from './solid-grade.ts';
 import { requiredOf, type Tables } from './required.ts';
 import { distances, edition, highFrequencyTable, rules, solids, voltages } from './tables.ts';
 
@@ -19,6 +20,8 @@ export const iec623681: Book = {
   transients: (supply, a, b) => transientsOf(voltages, supply, a, b),
   required: (asked) => requiredOf(tables, asked),
   ...solids,
+  sheets: () => solids.plyRule('reinforced'),
+  solids: solidsWorthOf(solids),
   testSeconds: voltages.testSeconds,
   routineTest: voltages.routineTest,
   highestFrequency: hertz(Math.max(...highFrequencyTable.columnSteps)),

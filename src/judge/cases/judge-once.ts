@@ -23,9 +23,10 @@ import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
 import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import { requiredFor } from '#judge/grade/required.ts';
+import { strongSolids } from '#judge/grade/strong-solids.ts';
 import { searchPlan } from '#judge/grade/search-plan.ts';
 import { noPaths, shorterOf, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
-import { solidRules } from '#judge/grade/solid-grade.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
 import { isWorse, type PairPaths, pathsOfPair } from '#judge/paths/weakest-path.ts';
 
 export interface Judging {
@@ -183,6 +184,7 @@ function judgeRoles(
       null,
     );
     const byBridge = low !== null && heightOf(low.grade) < heightOf(fromPaths);
+    const holding = byBridge ? low : worst;
     const failing = bridges.filter((one) => one.bridge.unsafe !== null || !reaches(one.grade, needed));
     return {
       between: question.between,
@@ -193,7 +195,8 @@ function judgeRoles(
       required,
       places: question.places,
       achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
-      holding: byBridge ? low : worst,
+      strong: () => strongSolids(design, plan, question.between),
+      holding,
       shortest: shortest[i]!,
       failing: [...failing, ...paths.failing],
     };

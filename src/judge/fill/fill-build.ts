@@ -26,7 +26,7 @@ import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
 import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
 import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import type { Solid } from '#books/solid.ts';
 
 /** So far from the winding that the core above never limits. */
 const FAR = nm(100_000_000);
@@ -40,7 +40,7 @@ export interface Filled {
   readonly pollutionDegree: PollutionDegree;
   /** The better of the outer list counts, of the inner lists each the worse. */
   readonly builds: readonly (readonly Build[])[];
-  readonly stuffs: readonly Stuff[];
+  readonly stuffs: readonly Solid[];
   readonly counted: readonly Counted[];
   /** Circuits that the core may be tied to; null floating. The worst counts, or the best. */
   readonly coreBonds: readonly (string | null)[];

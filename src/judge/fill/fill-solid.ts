@@ -12,7 +12,7 @@ import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildMargin, BuildSheet, BuildSleeve } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Counted, Filling } from './filling.ts';
-import type { Strength, Stuff } from '#judge/grade/stuff.ts';
+import type { Strength, Solid } from '#books/solid.ts';
 
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
 const PLIES_AT_BEST = 3;
@@ -69,7 +69,7 @@ function sheetMatter(
   plyThickness: Nm,
   strength: Strength,
   field: string,
-): Pick<Stuff, 'perMm' | 'material' | 'solid'> {
+): Pick<Solid, 'perMm' | 'material' | 'solid'> {
   const tape = material === null ? null : tapeById(material);
   const least = book.leastThickness().value;
   const perMm = strength === 'whatever' ? Infinity : book.shownPerMm(material).value;
@@ -170,7 +170,7 @@ const matterOf = (
   material: string | null,
   strength: Strength,
   isSolid: boolean,
-): Pick<Stuff, 'perMm' | 'material' | 'solid'> => ({
+): Pick<Solid, 'perMm' | 'material' | 'solid'> => ({
   perMm: strength === 'whatever' ? Infinity : isSolid ? book.shownPerMm(material).value : 0,
   material,
   solid: nm(0),

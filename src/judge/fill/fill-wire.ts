@@ -16,7 +16,7 @@ import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';
 import { peakOf } from './fill-solid.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import type { Solid } from '#books/solid.ts';
 
 /** A cover that is certified and strong, where nothing of it is known and all is taken at its best. */
 const CERTIFIED = 3;
@@ -144,10 +144,10 @@ const slumps = (cover: BuildCover | null): boolean => cover === null || cover.pl
 const coverStuff = (
   kind: 'cover' | 'full-cover',
   winding: Winding,
-  strength: Stuff['strength'],
-  layers: Stuff['layers'],
+  strength: Solid['strength'],
+  layers: Solid['layers'],
   why: Because,
-): Stuff => ({
+): Solid => ({
   perMm: 0,
   material: null,
   solid: nm(0),

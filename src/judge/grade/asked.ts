@@ -7,7 +7,7 @@ import type { Metric } from '#solver/paths/pieces.ts';
 import { voltsPeak, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
 import type { Required } from '#books/required.ts';
-import type { LevelsOf, TestLevels } from './solid-grade.ts';
+import type { LevelsOf, TestLevels } from '#books/solid.ts';
 import { GROUPS } from './stuff.ts';
 
 export interface PairQuestion {

@@ -1,20 +1,9 @@
-// Grades of one insulation and of several in series.
-// An insulation answers three questions: is it basic, is it supplementary, is it reinforced.
+// Grades of several insulations in series, and of a distance.
 
+import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, type Insulation, REINFORCED } from '#books/insulation.ts';
 import type { Grade } from '#standards/grade.ts';
 import { heightOf } from '#standards/ladder.ts';
 import type { Nm } from '#units/quantity.ts';
-
-export interface Insulation {
-  readonly basic: boolean;
-  readonly supplementary: boolean;
-  readonly reinforced: boolean;
-}
-
-export const FUNCTIONAL: Insulation = { basic: false, supplementary: false, reinforced: false };
-export const BASIC_ONLY: Insulation = { basic: true, supplementary: false, reinforced: false };
-export const BASIC_AND_SUPPLEMENTARY: Insulation = { basic: true, supplementary: true, reinforced: false };
-export const REINFORCED: Insulation = { basic: true, supplementary: true, reinforced: true };
 
 export const lowest = (a: Grade, b: Grade): Grade => (heightOf(a) <= heightOf(b) ? a : b);
 export const highest = (a: Grade, b: Grade): Grade => (heightOf(a) >= heightOf(b) ? a : b);

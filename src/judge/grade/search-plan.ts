@@ -7,15 +7,16 @@ import type { Metric } from '#solver/paths/pieces.ts';
 import type { RunStep } from '#solver/paths/runs.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
-import { type LevelsOf, solidInsulations, type SolidRules } from './solid-grade.ts';
+import type { LevelsOf, Solid } from '#books/solid.ts';
+import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
 import { solidRuns } from './solid-runs.ts';
-import { GROUPS, rankOfGroup, type Stuff } from './stuff.ts';
+import { GROUPS, rankOfGroup } from './stuff.ts';
 
 export interface SearchPlan {
   readonly grading: Counting;
   /** As grading knows them: those that the search cannot tell apart any more are worth nothing. */
-  readonly stuffs: readonly Stuff[];
+  readonly stuffs: readonly Solid[];
   /** A piece longer than this is reinforced by its distance alone, for every pair. */
   readonly longest: Readonly<Record<Metric, number>>;
   /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
@@ -30,7 +31,7 @@ export interface SearchPlan {
 
 export function searchPlan(
   questions: readonly PairQuestion[],
-  filled: readonly Stuff[],
+  filled: readonly Solid[],
   rules: SolidRules,
 ): SearchPlan {
   const { stuffs, runs } = solidRuns(questions, filled, rules);
@@ -86,7 +87,7 @@ function mergedRanks(questions: readonly PairQuestion[]): readonly number[] {
 /** Counts each stuff that is worth something; enough is as many of one as are reinforced for every pair. */
 function gradingCount(
   questions: readonly PairQuestion[],
-  stuffs: readonly Stuff[],
+  stuffs: readonly Solid[],
   rules: SolidRules,
 ): Counting {
   const classes = new Map<number, number>();
@@ -111,12 +112,13 @@ function gradingCount(
 
 function pliesEnough(
   id: number,
-  stuffs: readonly Stuff[],
+  stuffs: readonly Solid[],
   levels: LevelsOf,
   rules: SolidRules,
 ): number | undefined {
-  return [rules.alone, rules.anyTwo].find((count) =>
-    solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some((one) => one.reinforced),
+  const counts = rules.anyTwo === null ? [rules.alone] : [rules.alone, rules.anyTwo];
+  return counts.find((count) =>
+    solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some(({ value }) => value.reinforced),
   );
 }
 

@@ -2,14 +2,14 @@
 // is left over would count for nothing.
 
 import type { StuffId } from '#solver/section/build.ts';
-import type { Stuff } from './stuff.ts';
+import type { Solid } from '#books/solid.ts';
 
 /**
  * By stuff: its kind, the same for those that are worth the same in every path. `standsAlone`: a ply of it stands every
  * test that is asked, so that it is worth what any other such ply is.
  */
 export function solidKinds(
-  stuffs: readonly Stuff[],
+  stuffs: readonly Solid[],
   standsAlone: (stuff: StuffId) => boolean,
 ): readonly string[] {
   // plies of one make add up, so one that stands every test is worth more beside a weaker one of its make

@@ -5,12 +5,12 @@ import { because } from '#standards/because.ts';
 import type { RunStep } from '#solver/paths/runs.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
-import { SLACK, type SolidRules, stands } from './solid-grade.ts';
-import type { Stuff } from './stuff.ts';
+import { SLACK, type Solid, stands } from '#books/solid.ts';
+import type { SolidRules } from './solid-rules.ts';
 
 export interface SolidRuns {
   /** Those of the build, and behind them the runs that show only so much. */
-  readonly stuffs: readonly Stuff[];
+  readonly stuffs: readonly Solid[];
   /** By stuff; see `RunStep`. */
   readonly runs: readonly (readonly RunStep[])[];
 }
@@ -19,11 +19,11 @@ const NEVER = Infinity;
 
 export function solidRuns(
   questions: readonly PairQuestion[],
-  stuffs: readonly Stuff[],
+  stuffs: readonly Solid[],
   rules: SolidRules,
 ): SolidRuns {
   const all = [...stuffs];
-  const add = (stuff: Stuff): number => all.push(stuff) - 1;
+  const add = (stuff: Solid): number => all.push(stuff) - 1;
   const runs = stuffs.map((stuff, id): readonly RunStep[] => {
     const levels = levelsFor(stuff, questions);
     switch (stuff.kind) {
@@ -47,7 +47,7 @@ export function solidRuns(
 }
 
 /** Every level that a pair asks of this material, rising; without end where the book has no figure. */
-function levelsFor({ material }: Stuff, questions: readonly PairQuestion[]): readonly number[] {
+function levelsFor({ material }: Solid, questions: readonly PairQuestion[]): readonly number[] {
   const levels = questions.flatMap(({ needed, asked }) => {
     if (needed === null) return [];
     const { basic, reinforced } = asked.creepage.levels(material);
@@ -56,17 +56,17 @@ function levelsFor({ material }: Stuff, questions: readonly PairQuestion[]): rea
   return [...new Set([0, ...levels])].sort((a, b) => a - b);
 }
 
-const isShownAll = ({ strength }: Stuff, levels: readonly number[]): boolean =>
+const isShownAll = ({ strength }: Solid, levels: readonly number[]): boolean =>
   levels.every((level) => stands(strength, level as VoltsPeak));
 
 /** A stated strength holds for the whole solid; else its matter shows so much a millimetre. */
-function strongFrom(stuff: Stuff, level: number, { leastThickness }: SolidRules): number {
+function strongFrom(stuff: Solid, level: number, { leastThickness }: SolidRules): number {
   if (stuff.stated || stuff.strength === 'whatever')
     return stands(stuff.strength, level as VoltsPeak) ? leastThickness : NEVER;
   return byMatter(stuff, level, leastThickness);
 }
 
-function byMatter({ perMm }: Stuff, level: number, least: Nm): number {
+function byMatter({ perMm }: Solid, level: number, least: Nm): number {
   if (perMm === Infinity || level === 0) return least;
   return perMm === 0 ? NEVER : Math.max(least, Math.ceil((level * (1 - SLACK) * 1e6) / perMm));
 }
@@ -75,18 +75,18 @@ function byMatter({ perMm }: Stuff, level: number, least: Nm): number {
  * Across a sheet only its film counts, lengthwise the run itself; a stated strength is that of the sheet across. A run no
  * longer than the sheet is thick goes across.
  */
-function sheetStrongFrom(sheet: Stuff, level: number, rules: SolidRules): number {
+function sheetStrongFrom(sheet: Solid, level: number, rules: SolidRules): number {
   const across = strongFrom(sheet, level, rules);
   const along = Math.min(across, byMatter(sheet, level, rules.leastThickness));
   return sheet.solid >= across ? along : Math.max(along, sheet.thickness + 1);
 }
 
 function thickSteps(
-  stuff: Stuff,
+  stuff: Solid,
   id: number,
   levels: readonly number[],
   rules: SolidRules,
-  add: (stuff: Stuff) => number,
+  add: (stuff: Solid) => number,
 ): readonly RunStep[] {
   const least = rules.leastThickness;
   const bounds = levels.map((level) => ({ level, from: strongFrom(stuff, level, rules) }));
@@ -100,7 +100,7 @@ function thickSteps(
   return steps;
 }
 
-function runOf(stuff: Stuff, level: number, from: number): Stuff {
+function runOf(stuff: Solid, level: number, from: number): Solid {
   const { material } = stuff;
   const shown = voltsPeak(stuff.stated ? Number(stuff.strength) : level);
   const values = { material, from: inMm(nm(from)), shown };

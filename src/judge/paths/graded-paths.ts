@@ -22,7 +22,7 @@ import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
-import { askedOfPiece, gradeOfChain, type GradingTools } from '#judge/grade/path-grade.ts';
+import { askedOfPiece, gradeOfPath, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
 
 export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
@@ -146,10 +146,10 @@ export function* pathsFrom(site: Site, from: PathsFrom): Generator<Chain> {
 export function gradedPath(site: Site, { section, question, metric }: PathsFrom, chain: Chain): FoundPath {
   const { tools } = site.search;
   const pair = question.asked[metric];
-  const graded = gradeOfChain(chain, pair, tools);
+  const graded = gradeOfPath(chain, pair, tools);
   // a distance outside that stands alone is held to the voltage of its place
   const asked = chain.pieces.length === 1 ? askedOfPiece(chain.pieces[0]!, pair) : pair;
-  const bare = graded === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
+  const bare = graded.value === 'functional' && chain.pieces.every((piece) => isBareContact(section, piece));
   return {
     kind: 'path',
     metric,
@@ -157,7 +157,8 @@ export function gradedPath(site: Site, { section, question, metric }: PathsFrom,
     build: site.place.build,
     counted: site.search.counted,
     chain,
-    grade: bare ? 'none' : graded,
+    grade: bare ? 'none' : graded.value,
+    reasons: graded,
     length: chainLength(chain, asked.x),
     plies: chainPlies(chain),
     rank: chainRank(chain),

@@ -24,6 +24,8 @@ export interface FoundPath {
   readonly counted: string;
   readonly chain: Chain;
   readonly grade: Grade;
+  /** How the grade was found, worked out when it is asked for. */
+  readonly reasons: { readonly because: Because };
   readonly length: number;
   readonly plies: number;
   readonly rank: number;
@@ -52,6 +54,8 @@ export interface PairOutcome {
   readonly required: Required;
   readonly places: AskedAtPlaces;
   readonly achieved: Grade;
+  /** The solids of the pair through which no way leads; none where there are none. */
+  readonly strong: () => readonly Because[];
   /** What holds it there; null where no path is left. */
   readonly holding: Holding | null;
   readonly shortest: Readonly<Record<Metric, readonly (FoundPath | null)[]>>;

@@ -10,6 +10,7 @@ import { printed } from '#judge/grade/grade.ts';
 import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
+import { pairReasons } from './pair-reasons.ts';
 import { requiredLength } from './spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
 import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from './verdict.ts';
@@ -43,7 +44,12 @@ export function printPair(
     paths,
     limiting: isJudged ? printLimiting(design, worst) : null,
     proven: verdict === 'falls-short' && needed !== null ? printProven(design, best) : null,
-    because: because('judged-pair', { needed, achieved, verdict }, [], [worst.neededBecause]),
+    because: because(
+      'judged-pair',
+      { needed, achieved, verdict },
+      [],
+      [worst.neededBecause, ...pairReasons(worst)],
+    ),
   };
 }
 
@@ -74,7 +80,7 @@ function printRequired(book: Book, pair: PairOutcome): Required {
   const group = GROUPS[weakestRank(pair)]!;
   const creepage = required.creepage(group);
   const least = book.leastThickness();
-  const rule = book.plyRule('reinforced');
+  const rule = book.sheets();
   const { alone, anyTwo } = rule.value;
   const { basic, reinforced } = required.test;
   const level = isOutOfRange(reinforced) ? null : reinforced.value;
@@ -88,7 +94,7 @@ function printRequired(book: Book, pair: PairOutcome): Required {
     creepage: { ...printDistance(creepage), materialGroup: group },
     throughInsulation: {
       leastThickness: inMm(least.value),
-      plies: `${alone} plies that each stand the test, or ${anyTwo} of which any two together do`,
+      plies: `${alone} plies that each stand the test${anyTwo === null ? '' : `, or ${anyTwo} of which any two together do`}`,
       because: because('through-insulation', {}, [], [least.because, rule.because]),
     },
     test: {

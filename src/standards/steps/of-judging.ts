@@ -9,6 +9,42 @@ interface Governed {
 
 export interface JudgingSteps {
   /** A run through a solid from this length on, and what it shows, V peak. */
+  /** A solid by itself; `shown` null: taken to stand whatever is asked. Levels are peaks. */
+  readonly 'solid-worth': {
+    readonly kind: string;
+    readonly shown: number | null;
+    readonly basic: number | null;
+    readonly reinforced: number | null;
+    readonly worth: string;
+  };
+  readonly 'thin-sheets': {
+    readonly plies: number;
+    readonly basic: number | null;
+    readonly reinforced: number | null;
+    readonly worth: string;
+  };
+  readonly 'bonded-sheets': {
+    readonly plies: number;
+    readonly factor: number;
+    readonly shown: number | null;
+    readonly worth: string;
+  };
+  /** A distance against what is asked; null: the book has no figure. */
+  readonly 'distance-worth': {
+    readonly length: number;
+    readonly basic: number | null;
+    readonly reinforced: number | null;
+    readonly worth: string;
+  };
+  /** Insulations in series, and lengths over floating conductors added up. */
+  readonly 'path-grade': {
+    readonly length: number;
+    readonly plies: number;
+    readonly insulations: number;
+    readonly grade: string;
+  };
+  /** No path is left: solids through which none leads. */
+  readonly 'strong-solids': { readonly solids: number };
   readonly 'strong-run': {
     readonly material: string | null;
     readonly from: number;

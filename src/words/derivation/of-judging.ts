@@ -1,12 +1,31 @@
 // What the steps of the judgement itself say: which of several figures governs, and what a part earns.
 
 import type { JudgingSteps } from '#standards/steps/of-judging.ts';
-import { lengthUp, plain, volts } from '#words/text/number-words.ts';
+import { kilovoltsUp, lengthDown, lengthUp, plain, plies, volts } from '#words/text/number-words.ts';
 import { quantityWords } from '#words/text/quantity-words.ts';
 import { refused } from './of-tables.ts';
-import { product, row, weakest, type WordsFor } from './sheet-row.ts';
+import { product, row, spaced, weakest, type WordsFor } from './sheet-row.ts';
 
 export const judgingWords: WordsFor<JudgingSteps> = {
+  'solid-worth': ({ values: { kind, shown, basic, reinforced, worth } }) => [
+    row(spaced(kind), `${shownWords(shown)}; asked ${levelWords(basic, reinforced)}`, worth),
+  ],
+  'thin-sheets': ({ values: { plies: count, basic, reinforced, worth } }) => [
+    row('plies', `${plies(count)}; asked ${levelWords(basic, reinforced)}`, worth),
+  ],
+  'bonded-sheets': ({ values: { plies: count, factor, shown, worth } }) => [
+    row('bonded', `${plies(count)}, ${shownWords(shown)} against ${plain(factor)} times the test`, worth),
+  ],
+  'distance-worth': ({ values: { length, basic, reinforced, worth } }) => {
+    const asked = `basic ${lengthUp(basic)}, reinforced ${lengthUp(reinforced)}`;
+    return [row('distance', `${lengthDown(length)} mm; asked ${asked}`, worth)];
+  },
+  'path-grade': ({ values: { length, plies: count, insulations, grade } }) => {
+    const way = count === 0 ? `${lengthDown(length)} mm` : `${lengthDown(length)} mm and ${plies(count)}`;
+    const series = insulations === 1 ? 'by one insulation' : `${insulations} insulations in series`;
+    return [row('path', `${way}: ${series}`, grade)];
+  },
+  'strong-solids': () => [row('solid', 'no way leads through these', 'strong')],
   'strong-run': ({ values: { from, shown } }) => [
     row('solid', `from ${plain(from)} mm up`, `${Math.floor(shown)} V peak`),
   ],
@@ -85,6 +104,17 @@ export const judgingWords: WordsFor<JudgingSteps> = {
     return [row('outside', text, grade ?? 'nothing to judge', 'stated')];
   },
 };
+
+/** Levels are asked, so rounded up. */
+const levelWords = (basic: number | null, reinforced: number | null): string =>
+  [basic, reinforced].map((level) => kilovoltsUp(level)).join(' and ') + ' peak';
+
+const shownWords = (shown: number | null): string =>
+  shown === null
+    ? 'taken to stand it'
+    : shown === 0
+      ? 'nothing shown'
+      : `shown ${plain(Math.floor(shown))} V peak`;
 
 const mm = (value: number): string => quantityWords(value, 'mm');
 

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 
 import { weakestConfirmed } from '#standards/because.ts';
+import { solids } from '#books/iec-62368-1/tables.ts';
 import type { Book } from '#books/book.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Role } from '#standards/grade.ts';
 import { inMm } from '#units/quantity.ts';
 
-const book = ruleBook('iec-62368-1') as Book;
+const book = { ...(ruleBook('iec-62368-1') as Book), ...solids };
 const ROLES: readonly Role[] = ['mains', 'touchable', 'earth', 'isolated'];
 
 describe('solid insulation', () => {

@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { reaches } from '#standards/ladder.ts';
-import {
-  BASIC_AND_SUPPLEMENTARY,
-  BASIC_ONLY,
-  distanceInsulation,
-  FUNCTIONAL,
-  inSeries,
-  REINFORCED,
-} from '#judge/grade/grade.ts';
+import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { distanceInsulation, inSeries } from '#judge/grade/grade.ts';
 import { mm } from '#units/quantity.ts';
 
 describe('inSeries', () => {

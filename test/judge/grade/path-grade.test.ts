@@ -3,8 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { ChainPiece } from '#judge/grade/chain.ts';
-import { gradeOfChain, type Asked, type GradingTools } from '#judge/grade/path-grade.ts';
-import { solidRules } from '#judge/grade/solid-grade.ts';
+import { gradeOfPath, type Asked, type GradingTools } from '#judge/grade/path-grade.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { nm } from '#units/quantity.ts';
 import { ASKED, chainOf, inside, outside, plyOf } from '#test/judge/made-chain.ts';
@@ -14,7 +14,7 @@ const PLY = plyOf(5000);
 const TOOLS: GradingTools = { stuffs: [PLY], rules: solidRules(ruleBook('iec-62368-1')!) };
 
 const gradeOf = (pieces: readonly ChainPiece[], asked: Asked = ASKED) =>
-  gradeOfChain(chainOf(...pieces), asked, TOOLS);
+  gradeOfPath(chainOf(...pieces), asked, TOOLS).value;
 
 const run = (length: number, plies = 0, rank = 0) =>
   inside(['a', 'b'], length, { plies, rank, punctured: plies === 0 ? [] : [{ stuff: 0, count: plies }] });

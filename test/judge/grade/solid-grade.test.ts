@@ -3,9 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
 import { ruleBook } from '#books/shelf.ts';
-import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, inSeries, REINFORCED } from '#judge/grade/grade.ts';
-import { solidInsulations, solidRules } from '#judge/grade/solid-grade.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { inSeries } from '#judge/grade/grade.ts';
+import { solidInsulations as judgedInsulations, solidRules } from '#judge/grade/solid-rules.ts';
+import type { Solid } from '#books/solid.ts';
 import { nm, voltsPeak } from '#units/quantity.ts';
 
 const RULES = solidRules(ruleBook('iec-62368-1')!);
@@ -13,10 +14,10 @@ const ORDINARY = { basic: voltsPeak(2500), reinforced: voltsPeak(4000) };
 const LEVELS = { ...ORDINARY, ordinary: ORDINARY };
 
 const stuff = (
-  kind: Stuff['kind'],
+  kind: Solid['kind'],
   strength: number | 'whatever' | null,
-  more: Partial<Stuff> = {},
-): Stuff => ({
+  more: Partial<Solid> = {},
+): Solid => ({
   kind,
   alike: 'one tape',
   group: 'IIIa' as const,
@@ -32,8 +33,11 @@ const stuff = (
   ...more,
 });
 
+const solidInsulations = (...asked: Parameters<typeof judgedInsulations>) =>
+  judgedInsulations(...asked).map(({ value }) => value);
+
 /** Insulations of a piece through these solids, each with how often it is punctured. */
-const through = (...solids: readonly (readonly [Stuff, count: number])[]) =>
+const through = (...solids: readonly (readonly [Solid, count: number])[]) =>
   solidInsulations(
     solids.map(([, count], stuff) => ({ stuff, count })),
     solids.map(([one]) => one),
@@ -41,7 +45,7 @@ const through = (...solids: readonly (readonly [Stuff, count: number])[]) =>
     RULES,
   );
 
-const tape = (strength: number | 'whatever' | null, more: Partial<Stuff> = {}) =>
+const tape = (strength: number | 'whatever' | null, more: Partial<Solid> = {}) =>
   stuff('sheet', strength, more);
 const other = (strength: number | null) => tape(strength, { alike: 'another tape' });
 

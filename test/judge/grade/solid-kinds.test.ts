@@ -3,10 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
 import { solidKinds } from '#judge/grade/solid-kinds.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import type { Solid } from '#books/solid.ts';
 import { nm, voltsPeak } from '#units/quantity.ts';
 
-const ply = (alike: string, volts: number, change: Partial<Stuff> = {}): Stuff =>
+const ply = (alike: string, volts: number, change: Partial<Solid> = {}): Solid =>
   ({
     kind: 'sheet',
     alike,
@@ -18,10 +18,10 @@ const ply = (alike: string, volts: number, change: Partial<Stuff> = {}): Stuff =
     layers: null,
     because: because('moulding', { material: null, group: 'IIIa' }),
     ...change,
-  }) as Stuff;
+  }) as Solid;
 
 /** Kinds by number, in the order in which they come; plies from 4 kV up stand every test. */
-function numbered(stuffs: readonly Stuff[]): readonly number[] {
+function numbered(stuffs: readonly Solid[]): readonly number[] {
   const kinds = solidKinds(stuffs, (id) => Number(stuffs[id]!.strength) >= 4000);
   return kinds.map((kind) => [...new Set(kinds)].indexOf(kind));
 }

@@ -3,9 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
-import { solidRules } from '#judge/grade/solid-grade.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
 import { solidRuns } from '#judge/grade/solid-runs.ts';
-import type { Stuff } from '#judge/grade/stuff.ts';
+import type { Solid } from '#books/solid.ts';
 import { mm, voltsPeak } from '#units/quantity.ts';
 import { ASKED, plyOf } from '#test/judge/made-chain.ts';
 
@@ -27,10 +27,10 @@ const question = (basic: number, reinforced: number): PairQuestion => {
 /** Sixty per cent of 17 kV peak a millimetre. */
 const PHENOLIC = BOOK.shownPerMm('phenolic').value;
 
-const wall: Stuff = { ...plyOf(0), kind: 'wall', strength: null, stated: false, perMm: PHENOLIC };
+const wall: Solid = { ...plyOf(0), kind: 'wall', strength: null, stated: false, perMm: PHENOLIC };
 
 /** Ends of the steps in micrometres, with the strength of each. */
-const stepsOf = (one: Stuff, ...levels: readonly (readonly [number, number])[]) => {
+const stepsOf = (one: Solid, ...levels: readonly (readonly [number, number])[]) => {
   const questions = levels.map(([basic, reinforced]) => question(basic, reinforced));
   const { runs, stuffs } = solidRuns(questions, [one], RULES);
   return runs[0]!.map(({ below, as }) => [Math.ceil(below / 1000), stuffs[as]!.strength]);
@@ -70,7 +70,7 @@ describe('a moulding', () => {
 });
 
 describe('a sheet', () => {
-  const film = (thickness: number, solid: number): Stuff => ({
+  const film = (thickness: number, solid: number): Solid => ({
     ...wall,
     kind: 'sheet',
     thickness: mm(thickness),
@@ -97,7 +97,7 @@ describe('a sheet', () => {
 
 describe('a certified cover of three layers', () => {
   it('should be strong at any thickness up to what it shows, and one ply of that above', () => {
-    const cover: Stuff = { ...wall, kind: 'cover', layers: 3, strength: BOOK.coverShown(3).value };
+    const cover: Solid = { ...wall, kind: 'cover', layers: 3, strength: BOOK.coverShown(3).value };
     expect(stepsOf(cover, [2500, 4000])).toEqual([]);
     expect(stepsOf(cover, [4000, 6000])).toEqual([[Infinity, 3000 * Math.SQRT2]]);
   });

@@ -1,0 +1,37 @@
+// The rule book's answer on solids, for a build whose solids go by numbers.
+
+import type { Book } from '#books/book.ts';
+import type { Insulation } from '#books/insulation.ts';
+import type { LevelsOf, Solid } from '#books/solid.ts';
+import type { Punctured } from '#solver/paths/pieces.ts';
+import type { Judged } from '#standards/because.ts';
+import type { Nm } from '#units/quantity.ts';
+
+export interface SolidRules {
+  readonly leastThickness: Nm;
+  /** So many sheets that each stand the test; null: it takes none of the other rule. */
+  readonly alone: number;
+  /** So many of which any two together stand it; null where the book has no such rule. */
+  readonly anyTwo: number | null;
+  readonly worth: Book['solids'];
+}
+
+export function solidRules(book: Book): SolidRules {
+  const { alone, anyTwo } = book.sheets().value;
+  return { leastThickness: book.leastThickness().value, alone, anyTwo, worth: book.solids };
+}
+
+/** One insulation for every kind of solid punctured. Solids that had to share a class count as the weakest. */
+export const solidInsulations = (
+  punctured: readonly Punctured[],
+  stuffs: readonly Solid[],
+  levelsOf: LevelsOf,
+  { worth }: SolidRules,
+): readonly Judged<Insulation>[] =>
+  worth(
+    punctured.flatMap(({ stuff, count }) => {
+      const solid = stuffs[stuff];
+      return solid === undefined ? [] : [{ solid, count }];
+    }),
+    levelsOf,
+  );
