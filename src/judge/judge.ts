@@ -2,6 +2,7 @@
 // Judged twice, with all unknowns at worst and all at best; what differs is not shown.
 
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
+import type { Book } from '#books/book.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
@@ -56,6 +57,13 @@ export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' |
   readonly builds: readonly Build[];
 }
 
+/** Throws where there is none of that name. */
+function bookOf({ rules }: Design): Book {
+  const book = ruleBook(rules);
+  if (!book) throw new Error(`no rule book ${rules}`);
+  return book;
+}
+
 /** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
 export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
   withTurns(judgePlain(design, cache));
@@ -72,9 +80,7 @@ export const withTurns = ({ verdict, sections, parts, builds }: PlainJudgement):
   },
 });
 
-export function judgePlain(design: Design, cache: PathCache): PlainJudgement {
-  const book = ruleBook(design.rules);
-  if (!book) throw new Error(`no rule book ${design.rules}`);
+export function judgePlain(design: Design, cache: PathCache, book = bookOf(design)): PlainJudgement {
   cache.nextGeneration();
   const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);

@@ -109,6 +109,7 @@ function certifiedCover(cover: Solid, levels: TestLevels, solids: Solids): Judge
 }
 
 const EARNED = {
+  nothing: FUNCTIONAL,
   basic: BASIC_ONLY,
   'basic and supplementary': BASIC_AND_SUPPLEMENTARY,
   reinforced: REINFORCED,

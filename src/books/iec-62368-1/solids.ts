@@ -9,13 +9,13 @@ import {
   voltsRms,
   type Amperes,
   type Celsius,
-  type Nm,
   type VoltsPeak,
   type VoltsRms,
 } from '#units/quantity.ts';
 
+import type { HeatAnswers, SolidAnswers, TouchCurrentLimit, TouchCurrentLimits } from '#books/book.ts';
+import type { CapacitorClass, PartTables } from '#books/shared/parts/bridge-grade.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { Grade, Role } from '#standards/grade.ts';
 import { exactCell } from '#standards/look-up.ts';
 import type { Rules } from '#standards/rules-in-words.ts';
 import type { Cell, Table } from '#standards/table.ts';
@@ -24,24 +24,14 @@ export interface SolidTables {
   readonly wireLayers: Table;
   readonly breakdownField: Table;
   readonly capacitors: Table;
-  readonly neededGrades: Table;
   readonly insulationTemperature: Table;
   readonly windingTemperatureOverload: Table;
   readonly touchCurrent: Table;
 }
 
-export type CapacitorClass = 'Y1' | 'Y2' | 'Y4' | 'X1' | 'X2' | 'none' | 'unknown';
-export type OverloadState = 'unprotected' | 'firstHour' | 'afterFirstHour' | 'mean';
-
-export interface TouchCurrentLimit {
-  readonly rms: Amperes;
-  readonly peak: Amperes;
-  readonly dc: Amperes;
-}
-
-export interface Solids {
-  /** One solid layer as supplementary or reinforced insulation. */
-  readonly leastThickness: () => Judged<Nm>;
+/** What the book itself asks its tables; the rest answers the judge as it is. */
+export interface Solids extends SolidAnswers, HeatAnswers, PartTables {
+  readonly touchCurrentLimits: TouchCurrentLimits;
   /** How many thin sheets: `alone` each standing the test of the grade, or `anyTwo` of which any two together do. */
   readonly plyRule: (
     grade: 'supplementary' | 'reinforced',
@@ -52,37 +42,6 @@ export interface Solids {
     readonly threeOrMore: number;
     readonly mandrelLeast: VoltsRms;
   }>;
-  /** Raised test that makes a cemented joint or a potted void solid. */
-  readonly proofFactor: Judged<number>;
-  /** Part of a film's short-time breakdown that is counted as its withstand; a house rule. */
-  readonly filmShare: Judged<number>;
-  readonly wireLayers: (layers: 1 | 2 | 3) => Judged<'basic' | 'basic and supplementary' | 'reinforced'>;
-  /** What the type test shows of one cover with so many certified layers: half of two twisted wires, peak. */
-  readonly coverShown: (layers: 1 | 2 | 3) => Judged<VoltsPeak>;
-  /**
-   * What a millimetre of a moulding or film is shown to stand, V peak: the share of a film's strength times the field of
-   * the table, in which a material has a row that bears its name, else another counts in its place.
-   */
-  readonly shownPerMm: (material: string | null) => Judged<number>;
-  readonly capacitorGrade: (
-    safetyClass: CapacitorClass,
-  ) => Judged<'none' | 'functional' | 'basic' | 'reinforced'>;
-  /** No part of the class is rated higher; null where the class has none. */
-  readonly capacitorRatedAtMost: (safetyClass: CapacitorClass) => Judged<VoltsRms> | null;
-  /** Null: nothing is asked between these two. The order of the roles is the same thing. */
-  readonly neededGrade: (a: Role, b: Role) => Judged<Grade | null>;
-  readonly touchCurrentLimits: {
-    readonly normal: Judged<TouchCurrentLimit>;
-    readonly singleFault: Judged<TouchCurrentLimit>;
-    readonly protectiveConductor: Judged<Amperes>;
-  };
-  /** Classes for which the book has limits, rising. */
-  readonly thermalClasses: readonly number[];
-  /** Highest temperature in normal use; null where the thermal class has no row. */
-  readonly insulationTemperature: (thermalClass: number) => Judged<Celsius> | null;
-  readonly windingTemperatureOverload: (thermalClass: number, state: OverloadState) => Judged<Celsius> | null;
-  /** What a winding's limit is lowered by where a thermocouple reads it, in kelvin. */
-  readonly thermocoupleAllowance: Judged<number>;
 }
 
 export function solidsOf(tables: SolidTables, rules: Rules): Solids {
@@ -102,7 +61,7 @@ export function solidsOf(tables: SolidTables, rules: Rules): Solids {
     shownPerMm: (material) => shownPerMm(tables.breakdownField, rules, material),
     capacitorGrade: (safetyClass) => word(tables.capacitors, safetyClass, 'grade', 'capacitor'),
     capacitorRatedAtMost: (safetyClass) => ratedAtMost(tables.capacitors, safetyClass),
-    neededGrade: (a, b) => neededGrade(tables.neededGrades, a, b),
+    singlePart: singlePart(rules),
     touchCurrentLimits: {
       normal: touchLimit(tables.touchCurrent, 'normal'),
       singleFault: touchLimit(tables.touchCurrent, 'single-fault'),
@@ -120,6 +79,15 @@ export function solidsOf(tables: SolidTables, rules: Rules): Solids {
 function single(rules: Rules, id: string, key: string): Judged<number> {
   const rule = rules(id);
   return judged(rule.figure(key), rule.because([key]));
+}
+
+function singlePart(rules: Rules): PartTables['singlePart'] {
+  const rule = rules('single-y1');
+  const value = {
+    mainsMost: voltsRms(rule.figure('mainsMost')),
+    categoryMost: rule.figure('categoryMost'),
+  };
+  return judged(value, rule.because());
 }
 
 function bondedPlies(rules: Rules): Solids['bondedPlies'] {
@@ -173,15 +141,6 @@ function ratedAtMost(table: Table, safetyClass: CapacitorClass): Judged<VoltsRms
   const { value, cite } = met(table, safetyClass, 'ratedAtMost');
   if (value === null) return null;
   return judged(voltsRms(value), because('capacitor-rated', { at: safetyClass, value }, [cite]));
-}
-
-function neededGrade(table: Table, a: Role, b: Role): Judged<Grade | null> {
-  const cell = exactCell(table, a, 'grade', [b]) ?? exactCell(table, b, 'grade', [a]);
-  const grade = (cell?.word ?? null) as Grade | null;
-  return judged(
-    grade,
-    because('needed-grade', { a, b, value: grade }, cell === undefined ? [] : [cell.cite]),
-  );
 }
 
 function current(table: Table, state: string, column: string): Judged<Amperes> {

@@ -62,7 +62,6 @@ export const solids = solidsOf(
     wireLayers: readTable(wireLayers),
     breakdownField: readTable(breakdownField),
     capacitors: readTable(capacitors),
-    neededGrades: readTable(neededGrades),
     insulationTemperature: readTable(insulationTemperature),
     windingTemperatureOverload: readTable(windingTemperatureOverload),
     touchCurrent: readTable(touchCurrent),
@@ -71,3 +70,4 @@ export const solids = solidsOf(
 );
 
 export const edition = rulesFile.edition;
+export const neededGradesTable = readTable(neededGrades);

@@ -6,8 +6,7 @@ import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design, Role } from '#model/design.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
-import { gradeOfBridge } from '#stress/parts/bridges.ts';
-import type { BridgeQuestion, OpenKey } from '#stress/parts/bridge-grade.ts';
+import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.ts';
 import type { Required, Transients } from '#books/required.ts';
 import { mainsOf } from '#books/shared/mains.ts';
 import type { OpenVoltage, PairStressResult } from '#stress/voltages/pair-stress.ts';
@@ -288,8 +287,7 @@ export function bridgesOf(
     if (!bridge.between.includes(a) || !bridge.between.includes(b)) return [];
     const { rms, required } = question.places.bridges[i] ?? { rms: stress.rms, required: question.required };
     const isBestAt = (key: OpenKey): boolean => isBest(choice, bridgeField(i, key));
-    const graded = gradeOfBridge(bridge, {
-      book,
+    const graded = book.part(bridge, {
       barrier: question.needed !== null,
       rms,
       mains: mainsOf(design.supply).value,

@@ -9,8 +9,8 @@ import type { PairOutcome } from '#judge/paths/outcome.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import type { BridgeGrade, Reach } from '#stress/parts/bridge-grade.ts';
-import { gradeOfOutside, type OutsideGrade } from '#stress/parts/outside-grade.ts';
+import type { BridgeGrade, Reach } from '#books/shared/parts/bridge-grade.ts';
+import { gradeOfOutside, type OutsideGrade } from '#books/shared/parts/outside-grade.ts';
 import type { Nm, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 
 /** At worst a computed voltage is as much higher as an estimate may be off, and unknowns count as no safety part. */

@@ -1,7 +1,7 @@
 // What the file leaves open of a part that bridges two circuits, field by field, and what each counts as at worst.
 
 import type { Design } from '#model/design.ts';
-import type { OpenKey } from '#stress/parts/bridge-grade.ts';
+import type { OpenKey } from '#books/shared/parts/bridge-grade.ts';
 
 export interface OpenBridgeField {
   readonly field: string;

@@ -7,7 +7,7 @@ import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
-import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
+import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
 import type { AskedAtPlaces } from '#judge/grade/asked.ts';
 import type { CountedStress } from '#judge/fill/counted-stress.ts';
 import type { Required, Transients } from '#books/required.ts';

@@ -1,7 +1,7 @@
 // One plain sentence for a weak spot, and one that names what would mend it.
 
 import type { Grade } from '#standards/grade.ts';
-import type { BridgeGrade } from '#stress/parts/bridge-grade.ts';
+import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
 import { inMm } from '#units/quantity.ts';
 import type { Answer, SpotKind } from './verdict.ts';
 

@@ -19,8 +19,8 @@ import type { ExpectedBreakdown } from './expected-breakdown.ts';
 export interface TestPlan {
   readonly between: readonly [string, string];
   readonly type: TestLevel & { readonly seconds: Seconds };
-  /** In production, every piece. */
-  readonly routine: TestLevel & { readonly seconds: readonly [least: Seconds, most: Seconds] };
+  /** In production, every piece; null where the book asks none. */
+  readonly routine: (TestLevel & { readonly seconds: readonly [least: Seconds, most: Seconds] }) | null;
   /** Circuits to be joined on each side: those of the pair, with the others on their side of the barrier. */
   readonly connect: readonly [readonly string[], readonly string[]];
   /** A core bound to nothing, or nobody knows: test with it joined to either side in turn. */
@@ -54,12 +54,11 @@ export interface Tested {
 
 export function testPlan(design: Design, book: Book, { a, b, peak, because, expected }: Tested): TestPlan {
   const { testSeconds, routineTest } = book;
-  const routine = levelOf(voltsPeak(peak * routineTest.value.levelShare));
   const connect = sidesOf(design, a, b);
   return {
     between: [a.id, b.id],
     type: { ...levelOf(peak), seconds: testSeconds.value },
-    routine: { ...routine, seconds: [routineTest.value.secondsLeast, routineTest.value.secondsMost] },
+    routine: routineTest && routineOf(peak, routineTest.value),
     connect,
     core: coreOf(design, connect),
     disconnect: design.bridges.filter((bridge) => isAcross(bridge, connect)).map(({ id }) => id),
@@ -68,10 +67,17 @@ export function testPlan(design: Design, book: Book, { a, b, peak, because, expe
     because: [
       because,
       testSeconds.because,
-      routineTest.because,
+      ...(routineTest === null ? [] : [routineTest.because]),
       ...(expected === null ? [] : [expected.because]),
     ],
   };
+}
+
+function routineOf(
+  peak: VoltsPeak,
+  { levelShare, secondsLeast, secondsMost }: NonNullable<Book['routineTest']>['value'],
+): TestPlan['routine'] {
+  return { ...levelOf(voltsPeak(peak * levelShare)), seconds: [secondsLeast, secondsMost] };
 }
 
 const levelOf = (peak: VoltsPeak): TestLevel => ({

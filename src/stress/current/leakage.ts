@@ -7,7 +7,7 @@
 
 import type { Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book, TouchCurrentLimits } from '#books/book.ts';
 import { touchNetwork } from '#standards/touch-network.ts';
 import { amperes, hertz, voltsRms, type Amperes, type Hertz, type VoltsRms } from '#units/quantity.ts';
 
@@ -66,6 +66,7 @@ export function leakageOf(
   const mains = voltsRms(supply.voltage.value * (1 + supply.tolerance));
   const direct = supply.kind === 'dc';
   const frequency = direct ? hertz(0) : hertz(supply.frequency.value + supply.frequency.plusMinus);
+  const { touchCurrentLimits: limits } = book;
   const bridging = bridgingBranches(design, capacitances, frequency);
   const has = (role: string) => circuits.some((circuit) => circuit.role === role);
   const switching = running === null ? null : switchingCurrent(design, capacitances, running);
@@ -74,8 +75,9 @@ export function leakageOf(
     frequency,
     parts: bridging.parts,
     missing: bridging.missing,
-    touch: has('touchable') ? touchCurrent(book, { mains, frequency, bridging, switching }) : null,
-    protective: has('earth') ? protectiveCurrent(book, mains, bridging) : null,
+    touch:
+      limits && has('touchable') ? touchCurrent(limits, { mains, frequency, bridging, switching }) : null,
+    protective: limits && has('earth') ? protectiveCurrent(limits, mains, bridging) : null,
   };
 }
 
@@ -86,7 +88,7 @@ interface Found {
   readonly switching: SwitchingCurrent | null;
 }
 
-function touchCurrent(book: Book, found: Found): TouchCurrent {
+function touchCurrent({ normal }: TouchCurrentLimits, found: Found): TouchCurrent {
   const { mains, frequency, bridging, switching } = found;
   const body = touchBody(frequency);
   const held = heldNodes(complex(mains));
@@ -100,7 +102,7 @@ function touchCurrent(book: Book, found: Found): TouchCurrent {
     rms: amperes(Math.hypot(weighed, switching?.weighed ?? 0)),
     peak: amperes(peak + (switching?.weighed ?? 0) * Math.SQRT2),
   };
-  const { value, because: why } = book.touchCurrentLimits.normal;
+  const { value, because: why } = normal;
   const limit = frequency === 0 ? { rms: value.dc, peak: value.dc } : { rms: value.rms, peak: value.peak };
   const short = total.rms > limit.rms || total.peak > limit.peak;
   const values = { mains, frequency, plain, throughBody, weighed, rms: total.rms, peak: total.peak };
@@ -117,9 +119,13 @@ function touchCurrent(book: Book, found: Found): TouchCurrent {
   };
 }
 
-function protectiveCurrent(book: Book, mains: VoltsRms, bridging: BridgingParts): ProtectiveCurrent {
+function protectiveCurrent(
+  { protectiveConductor }: TouchCurrentLimits,
+  mains: VoltsRms,
+  bridging: BridgingParts,
+): ProtectiveCurrent {
   const value = amperes(into(EARTH, bridging.branches, heldNodes(complex(mains))));
-  const { value: limit, because: why } = book.touchCurrentLimits.protectiveConductor;
+  const { value: limit, because: why } = protectiveConductor;
   return {
     value,
     limit,

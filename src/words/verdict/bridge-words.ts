@@ -1,6 +1,6 @@
 // A bridging part in words: its grade, or the one fault by which it would put the mains on the other side.
 
-import type { BridgeGrade, Unsafe } from '#stress/parts/bridge-grade.ts';
+import type { BridgeGrade, Unsafe } from '#books/shared/parts/bridge-grade.ts';
 
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { lengthDown } from '#words/text/number-words.ts';

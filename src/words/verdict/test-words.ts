@@ -15,7 +15,9 @@ export function testLines(test: PairTest, looks: readonly CircuitLook[]): readon
   const names = (ids: readonly string[]) => ids.map((id) => nameOf(id, looks)).join(' and ');
   return [
     `${test.proves.map((pair) => pairNames(pair, looks)).join(' and ')}, ${test.needed}: ${levelWords(type)} for ${type.seconds} s${highWords(test)}`,
-    `  in production ${levelWords(routine)} for ${routine.seconds[0]} to ${routine.seconds[1]} s`,
+    ...(routine === null
+      ? []
+      : [`  in production ${levelWords(routine)} for ${routine.seconds[0]} to ${routine.seconds[1]} s`]),
     `  join all ends of ${names(connect[0])}; join all ends of ${names(connect[1])}; ${CORE[test.core]}`,
     ...(disconnect.length === 0 ? [] : [`  take off first: ${disconnect.join(', ')}`]),
     `  ${expectedWords(test)}`,
@@ -33,7 +35,7 @@ export function untestedLine({ between, rms, peak }: Untested, looks: readonly C
   return `${pairNames(between, looks)}: no test level; at ${at} the voltages of this supply are beyond the rule book's tables`;
 }
 
-const levelWords = ({ rms, dc }: TestPlan['type'] | TestPlan['routine']): string =>
+const levelWords = ({ rms, dc }: TestPlan['type'] | NonNullable<TestPlan['routine']>): string =>
   `${kilovoltsUp(rms)} rms or ${kilovoltsUp(dc)} dc`;
 
 const CORE: Readonly<Record<TestPlan['core'], string>> = {

@@ -98,8 +98,8 @@ describe('testPlan', () => {
     const { type, routine } = planOf(benchDesign(), level.value);
     expect(type).toMatchObject({ peak: 4000, dc: 4000, seconds: 60 });
     expect(type.rms).toBeCloseTo(2828.4, 1);
-    expect(routine.peak).toBeLessThan(type.peak);
-    expect(routine.seconds[0]).toBeLessThan(routine.seconds[1]);
+    expect(routine!.peak).toBeLessThan(type.peak);
+    expect(routine!.seconds[0]).toBeLessThan(routine!.seconds[1]);
   });
 
   it('should join the circuits of each side and take off the parts that bridge them', () => {

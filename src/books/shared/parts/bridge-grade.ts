@@ -1,13 +1,26 @@
 // What is asked of a part that bridges two circuits, and what the answer holds.
 
 import type { OvervoltageCategory } from '#model/design.ts';
-import type { Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Because, Judged } from '#standards/because.ts';
 import type { Grade } from '#standards/grade.ts';
 import type { Nm, VoltsRms } from '#units/quantity.ts';
 
+export type CapacitorClass = 'Y1' | 'Y2' | 'Y4' | 'X1' | 'X2' | 'none' | 'unknown';
+
+/** What a rule book says of parts. */
+export interface PartTables {
+  readonly capacitorGrade: (
+    safetyClass: CapacitorClass,
+  ) => Judged<'none' | 'functional' | 'basic' | 'reinforced'>;
+  /** No part of the class is rated higher; null where the class has none. */
+  readonly capacitorRatedAtMost: (safetyClass: CapacitorClass) => Judged<VoltsRms> | null;
+  /** Inside a part without approval. */
+  readonly leastThickness: () => Judged<Nm>;
+  /** Up to which mains and category one part earns the grade of its class. */
+  readonly singlePart: Judged<{ readonly mainsMost: VoltsRms; readonly categoryMost: number }>;
+}
+
 export interface BridgeQuestion {
-  readonly book: Book;
   /** A grade from basic up is asked between its two circuits. */
   readonly barrier: boolean;
   /** Working voltage of the pair. */

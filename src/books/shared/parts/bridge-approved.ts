@@ -5,16 +5,16 @@
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 
-import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
+import type { BridgeQuestion, PartGrade, PartTables } from './bridge-grade.ts';
 import { lowerReached, reachedRound, type Reached } from './reached-round.ts';
 
 type Approval = 'none' | 'basic' | 'reinforced';
 
-export function optocouplerBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+export function optocouplerBridge(tables: PartTables, bridge: Bridge, asked: BridgeQuestion): PartGrade {
   const approval = approvalOf(bridge, asked.isBest('approval'));
   const reached = reachedRound(bridge, asked, false);
   const inside = bridge.throughInsulation?.value ?? 0;
-  const least = asked.book.leastThickness();
+  const least = tables.leastThickness();
   // what lies inside an approved part is its certificate's matter
   const isThin = approval.value === 'none' && inside < least.value;
   const most: Reached = isThin ? 'functional' : approval.most;

@@ -1,8 +1,5 @@
 // The grade of a part that bridges two circuits on purpose, and whether one fault of it would put the mains on the
 // other side. Whether a barrier stands there at all is for the caller to say; its distances are handed in.
-//
-// Steps: bridge {id, kind, grade, unsafe} over bridge-class, bridge-series, bridge-approval, bridge-distances,
-// bridge-limits, bridge-rating, bridge-rating-assumed, bridge-alone.
 
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
@@ -10,12 +7,12 @@ import { voltsRms } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 import { capacitorBridge } from './bridge-capacitor.ts';
-import type { BridgeGrade, BridgeQuestion, PartGrade } from './bridge-grade.ts';
+import type { BridgeGrade, BridgeQuestion, PartGrade, PartTables } from './bridge-grade.ts';
 import { optocouplerBridge, resistorBridge } from './bridge-approved.ts';
 
-export function gradeOfBridge(bridge: Bridge, asked: BridgeQuestion): BridgeGrade {
-  const part = partGrade(bridge, asked);
-  const rating = ratingOf(bridge, asked);
+export function gradeOfBridge(tables: PartTables, bridge: Bridge, asked: BridgeQuestion): BridgeGrade {
+  const part = partGrade(tables, bridge, asked);
+  const rating = ratingOf(tables, bridge, asked);
   const unsafe = part.unsafe ?? (rating.low && asked.barrier ? 'rating' : null);
   const grade = unsafe === null ? part.grade : 'none';
   const values = { id: bridge.id, kind: bridge.kind, grade, unsafe };
@@ -30,12 +27,12 @@ export function gradeOfBridge(bridge: Bridge, asked: BridgeQuestion): BridgeGrad
   };
 }
 
-function partGrade(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+function partGrade(tables: PartTables, bridge: Bridge, asked: BridgeQuestion): PartGrade {
   switch (bridge.kind) {
     case 'capacitor':
-      return capacitorBridge(bridge, asked);
+      return capacitorBridge(tables, bridge, asked);
     case 'optocoupler':
-      return optocouplerBridge(bridge, asked);
+      return optocouplerBridge(tables, bridge, asked);
     case 'resistor':
       return resistorBridge(bridge, asked);
     default:
@@ -49,8 +46,9 @@ function partGrade(bridge: Bridge, asked: BridgeQuestion): PartGrade {
  * class is made for so much.
  */
 function ratingOf(
+  { capacitorRatedAtMost }: PartTables,
   { rated, kind, safetyClass, working }: Bridge,
-  { book, rms: pair, mains, isBest }: BridgeQuestion,
+  { rms: pair, mains, isBest }: BridgeQuestion,
 ): { readonly low: boolean; readonly assumed: boolean; readonly because: Because } {
   const rms = voltsRms(Math.max(mains, working?.rms?.value ?? (isBest('working') ? 0 : pair)));
   if (rated !== null) {
@@ -58,7 +56,7 @@ function ratingOf(
     return { low, assumed: false, because: because('bridge-rating', { rated: rated.value, rms, low }) };
   }
   const most =
-    kind === 'capacitor' && typeof safetyClass === 'string' ? book.capacitorRatedAtMost(safetyClass) : null;
+    kind === 'capacitor' && typeof safetyClass === 'string' ? capacitorRatedAtMost(safetyClass) : null;
   if (most !== null && most.value < rms) {
     const values = { rated: most.value, rms, low: true };
     return { low: true, assumed: false, because: because('bridge-rating', values, [], [most.because]) };

@@ -4,21 +4,20 @@
 
 import type { Bridge } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { CapacitorClass } from '#books/iec-62368-1/solids.ts';
 
-import type { BridgeQuestion, PartGrade } from './bridge-grade.ts';
+import type { BridgeQuestion, CapacitorClass, PartGrade, PartTables } from './bridge-grade.ts';
 import { lowerReached, reachedRound, type Reached } from './reached-round.ts';
 
-export function capacitorBridge(bridge: Bridge, asked: BridgeQuestion): PartGrade {
+export function capacitorBridge(tables: PartTables, bridge: Bridge, asked: BridgeQuestion): PartGrade {
   const safetyClass = classOf(bridge, asked.isBest('safetyClass'));
-  const found = asked.book.capacitorGrade(safetyClass);
+  const found = tables.capacitorGrade(safetyClass);
   const why: Because[] = [
     because('bridge-class', { class: safetyClass, grade: found.value }, [], [found.because]),
   ];
   if (found.value === 'none' || found.value === 'functional') {
     return { grade: found.value, unsafe: asked.barrier ? 'class' : null, short: null, because: why };
   }
-  const limited = withinLimits(found.value, asked);
+  const limited = withinLimits(tables.singlePart, found.value, asked);
   if (limited.because !== null) why.push(limited.because);
   const inSeries = bridge.inSeries > 1 && (safetyClass === 'Y1' || safetyClass === 'Y2');
   const isDouble = limited.grade === 'basic' && inSeries;
@@ -44,14 +43,13 @@ function classOf({ safetyClass }: Bridge, best: boolean): CapacitorClass {
 
 /** One part earns its grade up to the mains voltage and category of the rule; beyond them one grade less. */
 function withinLimits(
+  single: PartTables['singlePart'],
   grade: 'basic' | 'reinforced',
-  { book, mains, category }: BridgeQuestion,
+  { mains, category }: BridgeQuestion,
 ): { readonly grade: Reached; readonly because: Because | null } {
-  const rule = book.rule('single-y1');
-  const mainsMost = Number(rule.values['mainsMost']);
-  const categoryMost = Number(rule.values['categoryMost']);
+  const { mainsMost, categoryMost } = single.value;
   if (mains <= mainsMost && category <= categoryMost) return { grade, because: null };
   const less = grade === 'reinforced' ? 'basic' : 'functional';
   const values = { mains, mainsMost, category, categoryMost, from: grade, grade: less };
-  return { grade: less, because: because('bridge-limits', values, [], [rule]) };
+  return { grade: less, because: because('bridge-limits', values, [], [single.because]) };
 }

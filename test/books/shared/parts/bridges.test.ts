@@ -3,12 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Bridge } from '#model/design.ts';
 import { known, leftOut } from '#model/reading.ts';
 import { ruleBook } from '#books/shelf.ts';
-import type { BridgeQuestion } from '#stress/parts/bridge-grade.ts';
-import { gradeOfBridge } from '#stress/parts/bridges.ts';
+import type { BridgeQuestion } from '#books/shared/parts/bridge-grade.ts';
 import { mm, voltsRms } from '#units/quantity.ts';
 
-const book = ruleBook('iec-62368-1');
-if (book === null) throw new Error('no rule book');
+const book = ruleBook('iec-62368-1')!;
 
 const part = (over: Partial<Bridge>): Bridge => ({
   id: 'X',
@@ -28,7 +26,6 @@ const part = (over: Partial<Bridge>): Bridge => ({
 });
 
 const asked = (over: Partial<BridgeQuestion> = {}): BridgeQuestion => ({
-  book,
   barrier: true,
   rms: voltsRms(250),
   mains: voltsRms(240),
@@ -42,7 +39,7 @@ const asked = (over: Partial<BridgeQuestion> = {}): BridgeQuestion => ({
 });
 
 const grade = (over: Partial<Bridge>, more: Partial<BridgeQuestion> = {}) => {
-  const { grade, unsafe } = gradeOfBridge(part(over), asked(more));
+  const { grade, unsafe } = book.part(part(over), asked(more));
   return unsafe === null ? grade : `${grade}: ${unsafe}`;
 };
 
@@ -76,7 +73,7 @@ describe('gradeOfBridge', () => {
       'none: rating',
     );
     expect(grade({ safetyClass: 'Y1', rated: known(voltsRms(250)) })).toBe('reinforced');
-    expect(gradeOfBridge(part({ safetyClass: 'Y1' }), asked()).ratingAssumed).toBe(true);
+    expect(book.part(part({ safetyClass: 'Y1' }), asked()).ratingAssumed).toBe(true);
   });
 
   it('should ask between the mains and the working voltage what stands at the part', () => {
@@ -97,7 +94,7 @@ describe('gradeOfBridge', () => {
 
   it('should hold a capacitor to the distances that the file gives of it', () => {
     const y1 = (clearance: number, creepage: number | null = null) =>
-      gradeOfBridge(
+      book.part(
         part({
           safetyClass: 'Y1',
           clearance: known(mm(clearance)),
@@ -130,8 +127,7 @@ describe('gradeOfBridge', () => {
   });
 
   it('should give an optocoupler its approval as far as the distances round it reach', () => {
-    const of = (bridge: Bridge, more: Partial<BridgeQuestion> = {}) =>
-      gradeOfBridge(bridge, asked(more)).grade;
+    const of = (bridge: Bridge, more: Partial<BridgeQuestion> = {}) => book.part(bridge, asked(more)).grade;
     expect(of(opto(7, 7, { approval: 'reinforced' }))).toBe('reinforced');
     expect(of(opto(7, 4.9, { approval: 'reinforced' }))).toBe('basic');
     expect(of(opto(1.4, 7, { approval: 'reinforced' }))).toBe('functional');
@@ -160,7 +156,7 @@ describe('gradeOfBridge', () => {
 
   it('should never get worse by a better class', () => {
     const order = ['none', 'functional', 'basic', 'supplementary', 'double', 'reinforced'];
-    const rank = (over: Partial<Bridge>) => order.indexOf(gradeOfBridge(part(over), asked()).grade);
+    const rank = (over: Partial<Bridge>) => order.indexOf(book.part(part(over), asked()).grade);
     for (const inSeries of [1, 2, 3]) {
       const ranks = (['none', 'X2', 'X1', 'Y4', 'Y2', 'Y1'] as const).map((safetyClass) =>
         rank({ safetyClass, inSeries }),
