@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   stress: ['units', 'model', 'standards', 'books'],
   field: ['units', 'geometry', 'model', 'solver'],
   judge: BELOW,
-  mend: BELOW,
+  mend: [...BELOW, 'spread'],
   spread: BELOW,
   learn: BELOW,
   words: [...BELOW, 'mend', 'spread', 'learn'],

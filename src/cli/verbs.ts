@@ -35,6 +35,18 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('./field.ts')).fieldOfFile,
   },
   {
+    name: 'mend',
+    usage: 'mend FILE [--json] [--top N]',
+    says: 'the smallest changes that reach what is needed, best first',
+    load: async () => (await import('./mend.ts')).mendFile,
+  },
+  {
+    name: 'spread',
+    usage: 'spread FILE [--draws N] [--seed S] [--json]',
+    says: 'tolerance: the share of pieces wound by this drawing that meet',
+    load: async () => (await import('./spread.ts')).spreadFile,
+  },
+  {
     name: 'report',
     usage: 'report FILE --out X.html [--winder] [--black] [--field], or --out X.csv',
     says: 'self-contained report, prints to PDF; the sheet for who winds it; the figures alone',

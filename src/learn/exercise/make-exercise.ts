@@ -8,7 +8,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Exercise } from './exercise.ts';
 import { questionOf } from './questions.ts';
-import { randomOf } from './random.ts';
+import { randomOf } from '#units/random.ts';
 import type { Template } from './templates.ts';
 
 const MOST_TRIES = 200;

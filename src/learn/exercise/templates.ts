@@ -3,7 +3,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { QuestionKind } from './exercise.ts';
-import type { Random } from './random.ts';
+import type { Random } from '#units/random.ts';
 
 export interface Template {
   readonly id: string;

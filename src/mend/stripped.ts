@@ -1,0 +1,70 @@
+// A set of acts that meets, made as small as it can be: acts that are not needed go, lengths are given back step by step.
+// What is left breaks when any one act is taken out.
+
+import type { DesignFile } from '#model/schema/schema.ts';
+import { applyActs, type Act, type SetAct } from './act.ts';
+import { lengthAt, STEP, upToStep, widthText } from './file-lengths.ts';
+import { isMended } from './is-mended.ts';
+import type { JudgeFile } from './mend.ts';
+
+export function stripped(doc: DesignFile, acts: readonly Act[], judge: JudgeFile): readonly Act[] {
+  const meets = (some: readonly Act[]): boolean => {
+    const verdict = judge(applyActs(doc, some));
+    return verdict !== null && isMended(verdict);
+  };
+  let kept = [...acts];
+  for (const act of acts) {
+    const without = kept.filter((each) => each !== act);
+    if (without.length < kept.length && without.length > 0 && meets(without)) kept = without;
+  }
+  for (const act of [...kept]) {
+    const place = kept.indexOf(act);
+    const trial = (smaller: Act) => kept.map((each, i) => (i === place ? smaller : each));
+    for (const smaller of fewerFields(act)) if (meets(trial(smaller))) kept = trial(smaller);
+    const current = kept[place]!;
+    if ('set' in current && current.amount !== null)
+      kept = trial(leastLengths(doc, current, (some) => meets(trial(some))));
+  }
+  return kept;
+}
+
+/** The act without one of its sides, where that is enough. */
+function fewerFields(act: Act): readonly Act[] {
+  if (!('set' in act) || act.kind !== 'margin') return [];
+  return (['left', 'right'] as const).map((side) => ({
+    ...act,
+    set: act.set.filter(({ field }) => !field.includes(`.${side}.`)),
+  }));
+}
+
+/** All lengths of the act brought as near to what they were as still meets, by halving, in steps of the hand. */
+function leastLengths(doc: DesignFile, act: SetAct, meets: (act: SetAct) => boolean): SetAct {
+  const spans = act.set.map(({ field, to }) => {
+    const from = lengthAt(doc, field, 0);
+    const upTo = lengthOf(to);
+    return from === null || upTo === null || upTo <= from ? null : { from, upTo };
+  });
+  const widest = Math.max(0, ...spans.map((span) => (span === null ? 0 : span.upTo - span.from)));
+  let [low, high] = [0, Math.round(widest / STEP)];
+  const at = (steps: number): SetAct => ({
+    ...act,
+    set: act.set.map((each, i) => {
+      const span = spans[i];
+      if (span === undefined || span === null) return each;
+      const to = Math.max(span.from, upToStep(span.upTo - (Math.round(widest / STEP) - steps) * STEP));
+      return { field: each.field, to: widthText(doc, each.field, to) };
+    }),
+  });
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (meets(at(middle))) high = middle;
+    else low = middle;
+  }
+  return high === Math.round(widest / STEP) ? act : at(high);
+}
+
+function lengthOf(value: unknown): number | null {
+  const text = typeof value === 'object' && value !== null && 'value' in value ? value.value : value;
+  const found = typeof text === 'string' ? /^([\d.]+) mm$/.exec(text) : null;
+  return found ? Number(found[1]) : null;
+}

@@ -1,0 +1,121 @@
+// A mend in words: what is changed, what it costs, what limits the build then, and why there is none.
+
+import type { Change } from '#mend/act.ts';
+import type { Cost } from '#mend/cost.ts';
+import type { Held } from '#mend/slack.ts';
+import type { Mending, NoMend, Proposal } from '#mend/mend.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
+import { fieldWords } from '#words/design/field-words.ts';
+import { spotWords } from '#words/verdict/answer-words.ts';
+import { listed } from '#words/verdict/path-words.ts';
+import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+
+/** `left margin, layer 3: 2 mm -> 2.85 mm`, or what layer is put in. */
+export function changeWords({ field, from, to }: Change, doc: DesignFile): string {
+  if (from === null && field.startsWith('layers[') && !field.includes('.'))
+    return `new layer ${Number(field.slice(7, -1)) + 1}: ${valueWords(to)}`;
+  return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
+}
+
+function valueWords(value: unknown): string {
+  if (typeof value === 'boolean') return value ? 'filled' : 'empty';
+  if (typeof value !== 'object' || value === null) return value === null ? 'none' : String(value);
+  if ('value' in value)
+    return `${String(value.value)} ± ${'plusMinus' in value ? String(value.plusMinus) : '0'}`;
+  const entry = value as Record<string, unknown>;
+  if (entry['kind'] === 'tape') return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
+  if (entry['kind'] === 'enamelled') return `enamelled wire ${String(entry['conductor'])}`;
+  if (entry['kind'] === 'layer-insulated')
+    return `wire with ${String(entry['insulationLayers'])} insulation layers`;
+  if ('wall' in entry)
+    return `${String(entry['material'])}, wall ${String(entry['wall'])}, ${String(entry['into'])} into the window`;
+  if ('plies' in entry) return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
+  return JSON.stringify(value);
+}
+
+/** What a mend takes of the window; empty where it takes nothing. */
+export function costWords({ height, width, plies, fill, coupling }: Cost): string {
+  const parts = [
+    height === 0 ? '' : `${signed(height)} mm of height`,
+    width === 0 ? '' : `${signed(width)} mm of winding width`,
+    plies === 0 ? '' : `${signed(plies)} ${Math.abs(plies) === 1 ? 'ply' : 'plies'}`,
+    coupling === 0
+      ? ''
+      : `primary and output ${Math.abs(coupling).toFixed(2)} mm ${coupling > 0 ? 'further apart' : 'nearer'}`,
+    `window ${Math.round(fill * 100)} % full`,
+  ];
+  return parts.filter((part) => part !== '').join(', ');
+}
+
+const signed = (value: number): string => `${value > 0 ? '+' : '−'}${Math.abs(Number(value.toFixed(2)))}`;
+
+/** What holds the mended build: the pair that is nearest to what is asked. */
+export function limitWords({
+  pairs,
+}: Verdict): { readonly pair: readonly [string, string]; readonly says: string } | null {
+  const tight = pairs
+    .flatMap((pair) => {
+      const { length, required, metric } = pair.limiting ?? { length: null, required: null, metric: null };
+      return pair.needed === null || length === null || required === null || required === 0
+        ? []
+        : [{ pair, length, required, metric, slack: length / required }];
+    })
+    .sort((a, b) => a.slack - b.slack)[0];
+  return tight === undefined
+    ? null
+    : {
+        pair: tight.pair.between,
+        says: `${tight.metric} ${lengthDown(tight.length)} of ${lengthUp(tight.required)} mm`,
+      };
+}
+
+export function noMendWords(none: NoMend): string {
+  switch (none.why) {
+    case 'meets':
+      return 'Nothing needs mending: the build meets what is asked.';
+    case 'unknown':
+      return `Whatever is mended, ${listed(none.pairs.map((pair) => pair.join(' to ')))} stays not shown; known would have to be ${listed(none.fields)}.`;
+    case 'no-act':
+      return `No change of the trade mends it: ${listed(none.spots.map((kind) => spotWords(kind as Parameters<typeof spotWords>[0])))} stays.`;
+    case 'stopped':
+      return 'The search ended before a mend was found.';
+  }
+}
+
+/** A proposal as lines of text. */
+export function proposalLines(
+  proposal: Proposal,
+  held: Held | undefined,
+  doc: DesignFile,
+  place: number,
+): readonly string[] {
+  const limit = limitWords(proposal.verdict);
+  return [
+    `${place}. ${proposal.changes.length === 1 ? 'One change' : `${proposal.changes.length} changes`}`,
+    ...proposal.changes.map((change) => `   ${changeWords(change, doc)}`),
+    `   costs ${costWords(proposal.cost)}`,
+    ...(held === undefined ? [] : heldLines(held, doc)),
+    ...(limit === null ? [] : [`   limits next: ${limit.pair.join(' to ')}, ${limit.says}`]),
+  ];
+}
+
+export const mendingLines = (
+  { proposals, none }: Mending,
+  held: readonly Held[],
+  doc: DesignFile,
+): readonly string[] =>
+  none === null
+    ? proposals.flatMap((proposal, i) => proposalLines(proposal, held[i], doc, i + 1))
+    : [noMendWords(none)];
+
+/** A mend to the edge is said to be one. */
+function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {
+  const now = `   wound by hand ${percent(share)} of pieces meet`;
+  if (slack === null) return [now];
+  return [
+    `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} mm, and the other lengths as much wider, ${percent(slack.share)}`,
+  ];
+}
+
+const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;
