@@ -65,8 +65,8 @@ export class Known {
     const spoiled = lawful.filter(
       (place) => !this.#judge(best.map((value, i) => (i === place ? worst[i]! : value))),
     );
-    const saved = lawful.filter(
-      (place) => this.#judge(worst.map((value, i) => (i === place ? best[i]! : value))) === 'meets',
+    const saved = lawful.filter((place) =>
+      this.#judge(worst.map((value, i) => (i === place ? best[i]! : value))),
     );
     const found = [...new Set([...spoiled, ...saved])];
     return found.length > 0 ? found : this.#inHalves(lawful, best, worst);

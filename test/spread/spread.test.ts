@@ -52,28 +52,27 @@ describe('spread', () => {
   it('should agree with the closed form for two margins on each of two sides', () => {
     // each side meets where its two margins and 0.18 of tape make 5.0: the sum of two even spreads of 0.4 about 4.82 is
     // above 4.82 in half of all cases, both sides in a quarter; 19 times in 20 within the interval
-    const { share, interval } = whole(withMargins('2.41 mm'), 400, MARGINS_ONLY);
+    const { share, interval } = whole(withMargins('2.41 mm'), 80, MARGINS_ONLY);
     expect(interval[0]).toBeLessThan(0.25);
     expect(interval[1]).toBeGreaterThan(0.25);
-    expect(share).toBeGreaterThan(0.15);
+    expect(share).toBeGreaterThan(0.1);
   });
 
   it('should tell of every piece what judging it alone does', () => {
     const doc = withMargins('2.45 mm');
     const coordinates = coordinatesOf(doc, PLACEMENT);
-    const alone = Array.from({ length: 60 }, (_, i) => {
+    const alone = Array.from({ length: 30 }, (_, i) => {
       const random = randomOfDraw(3, i);
       return judgeFile(coordinates.reduce((file, { apply, draw }) => apply(file, draw(random)), doc));
     });
     const meets = alone.filter((verdict) => verdict?.verdict === 'meets').length;
-    expect(whole(doc, 60, PLACEMENT, 3).share).toBe(meets / 60);
+    expect(whole(doc, 30, PLACEMENT, 3).share).toBe(meets / 30);
   });
 
   it('should be the same for the same seed and judge far fewer pieces than it draws', () => {
-    const found = whole(withMargins('2.6 mm'), 500, PLACEMENT);
-    expect(whole(withMargins('2.6 mm'), 500, PLACEMENT)).toEqual(found);
-    expect(found.judged).toBeLessThan(400);
-    expect(found.deciding[0]?.field).toMatch(/margins|inset|plies/);
+    const found = whole(withMargins('2.9 mm'), 300, PLACEMENT);
+    expect(whole(withMargins('2.9 mm'), 300, PLACEMENT)).toEqual(found);
+    expect(found.judged).toBeLessThan(100);
   });
 
   it('should give the interval of a share as published', () => {
