@@ -111,6 +111,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       ...(touch ? [touch.touch.verdict] : []),
       ...(overfull ? ['not-shown' as const] : []),
     ]);
+  const unknowns = { counted: filled.counted, deciding: deciders.deciding };
   const drawn = new DrawnSections(worst.nominal.sections, build);
   const bestDrawn = best.map((pair, i) => (answers[i] === 'falls-short' ? drawn.placed(pair) : pair));
   const pairs = worst.pairs.map((pair, i) =>
@@ -122,6 +123,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       answers[i]!,
       undrawnOf(pair, missing),
       unplacedAt(pair, missing),
+      answers[i] === 'not-shown' && short(pair) ? unknowns : null,
     ),
   );
   const spots = weakSpots(
@@ -130,6 +132,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       worst: drawn.placed(pair),
       best: bestDrawn[i]!,
       verdict: answers[i]!,
+      unknowns,
     })),
   );
   const verdict: Verdict = {

@@ -4,6 +4,7 @@ import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design, Role } from '#model/design.ts';
+import type { Grade } from '#standards/grade.ts';
 import { chamberFits } from '#solver/section/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.ts';
@@ -19,7 +20,7 @@ import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { lowest, printed } from '#judge/grade/grade.ts';
 import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
-import type { FoundBridge, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import { requiredFor } from '#judge/grade/required.ts';
 import { strongSolids } from '#judge/grade/strong-solids.ts';
@@ -197,7 +198,7 @@ function judgeRoles(
       strong: () => strongSolids(design, plan, question.between),
       holding,
       shortest: shortest[i]!,
-      failing: [...failing, ...paths.failing],
+      failing: [...failing, ...paths.failing, ...straightThrough(printedPaths, needed, paths.failing)],
     };
   });
   const { build } = places[0]![0]!;
@@ -205,6 +206,18 @@ function judgeRoles(
   const sections = [...new Set(looked)].filter((section) => section !== null);
   const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };
+}
+
+/** Ways straight through solids that are not enough: a way round their edge may be worse, and widening it mends only that. */
+function straightThrough(
+  paths: readonly (FoundPath | null)[],
+  needed: Grade | null,
+  known: readonly FoundPath[],
+): readonly FoundPath[] {
+  const found = paths.find(
+    (path) => path !== null && path.plies > 0 && path.length === 0 && !reaches(path.grade, needed),
+  );
+  return found && !known.some(({ plies, length }) => plies > 0 && length === 0) ? [found] : [];
 }
 
 /** What a section is called after beside the one that is drawn. */

@@ -95,6 +95,7 @@ const placeless = (kind: 'hot' | 'overfull' | 'touch-current'): WeakSpot => ({
   achieved: 'functional',
   needed: null,
   verdict: 'not-shown',
+  conditions: [],
   points: [],
   says: '',
   mend: '',

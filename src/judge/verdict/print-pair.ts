@@ -11,6 +11,8 @@ import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
 import { pairReasons } from './pair-reasons.ts';
+import { conditionsOf, type Unknowns } from './assumed-words.ts';
+import { placeOf } from './spot-kind.ts';
 import { requiredLength } from './spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
 import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from './verdict.ts';
@@ -23,6 +25,7 @@ export function printPair(
   verdict: Answer,
   undrawn: readonly string[],
   unplaced: readonly string[],
+  unknowns: Unknowns | null,
 ): PairVerdict {
   const { between, needed } = worst;
   const isJudged = undrawn.length === 0 || verdict !== 'not-shown';
@@ -42,7 +45,7 @@ export function printPair(
     stress: printStress(worst),
     required: needed === null ? null : printRequired(book, worst),
     paths,
-    limiting: isJudged ? printLimiting(design, worst) : null,
+    limiting: isJudged ? printLimiting(design, worst, unknowns) : null,
     proven: verdict === 'falls-short' && needed !== null ? printProven(design, best) : null,
     because: because(
       'judged-pair',
@@ -172,7 +175,7 @@ const mmOrNull = (value: Nm | null): number | null => (value === null ? null : i
 
 /** What limits the pair whatever the unknowns are. */
 function printProven(design: Design, best: PairOutcome): Proven | null {
-  const limiting = printLimiting(design, best);
+  const limiting = printLimiting(design, best, null);
   const { holding } = best;
   if (limiting === null || holding === null) return null;
   const { metric, length, required, grade, because: why } = limiting;
@@ -183,13 +186,13 @@ function printProven(design: Design, best: PairOutcome): Proven | null {
   return { outside: entry, what: limiting.outside, metric, length, required, grade, because: why };
 }
 
-function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
+function printLimiting(design: Design, pair: PairOutcome, unknowns: Unknowns | null): Limiting | null {
   const { holding } = pair;
   if (holding === null) return null;
   const grade = printed(holding.grade, pair.needed);
   if (holding.kind === 'bridge') {
     const none = { length: null, required: null, section: null, points: [], legs: [], plies: 0 };
-    const along = { over: [], outside: [] };
+    const along = { over: [], outside: [], conditions: [] };
     const { id, because } = holding.bridge;
     return { metric: 'bridge', grade, ...none, ...along, bridge: id, because };
   }
@@ -209,6 +212,8 @@ function printLimiting(design: Design, pair: PairOutcome): Limiting | null {
     over: holding.chain.over,
     outside: holding.chain.pieces.flatMap((piece) => (piece.kind === 'outside' ? [piece.what] : [])),
     bridge: null,
+    conditions:
+      unknowns === null ? [] : conditionsOf(design, holding, placeOf(design, holding, legs), unknowns),
     because: (strong ? wanted.reinforced : wanted.basic).because,
   };
 }

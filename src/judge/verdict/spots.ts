@@ -6,6 +6,7 @@ import { heightOf } from '#standards/ladder.ts';
 import { printed } from '#judge/grade/grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
+import { conditionsOf, conditionWords, type Unknowns } from './assumed-words.ts';
 import { placeOf } from './spot-kind.ts';
 import { bridgeSays, mendSays, spotSays } from './spot-words.ts';
 import type { Answer, SpotKind, WeakSpot } from './verdict.ts';
@@ -14,6 +15,7 @@ export interface JudgedPair {
   readonly worst: PairOutcome;
   readonly best: PairOutcome;
   readonly verdict: Answer;
+  readonly unknowns: Unknowns;
 }
 
 /** Proven before assumed, what falls short before what is not shown, then worst first. */
@@ -21,12 +23,12 @@ export const weakSpots = (design: Design, pairs: readonly JudgedPair[]): readonl
   pairs.flatMap((pair) => spotsOf(design, pair)).toSorted(firstTold);
 
 /** Of a pair that falls short whatever the unknowns are, first what is so then; the rest is not shown. */
-function spotsOf(design: Design, { worst, best, verdict }: JudgedPair): readonly WeakSpot[] {
+function spotsOf(design: Design, { worst, best, verdict, unknowns }: JudgedPair): readonly WeakSpot[] {
   if (verdict === 'meets') return [];
   const isProven = verdict === 'falls-short';
-  const proven = isProven ? merged(design, spotsIn(design, best, verdict, true)) : [];
+  const proven = isProven ? merged(design, spotsIn(design, best, verdict, null)) : [];
   const causes = new Set(proven.flatMap((spot) => placesOf(design, spot)));
-  const assumed = spotsIn(design, worst, 'not-shown', false).filter(
+  const assumed = spotsIn(design, worst, 'not-shown', unknowns).filter(
     (spot) => !placesOf(design, spot).some((place) => causes.has(place)),
   );
   return [...proven, ...merged(design, assumed)];
@@ -36,13 +38,13 @@ const spotsIn = (
   design: Design,
   outcome: PairOutcome,
   verdict: Answer,
-  proven: boolean,
+  unknowns: Unknowns | null,
 ): readonly WeakSpot[] =>
   outcome.failing.map((failing) => ({
     ...(failing.kind === 'bridge'
       ? bridgeSpot(failing, outcome, verdict)
-      : pathSpot(design, failing, outcome, verdict)),
-    proven,
+      : pathSpot(design, failing, outcome, verdict, unknowns)),
+    proven: unknowns === null,
   }));
 
 function firstTold(a: WeakSpot, b: WeakSpot): number {
@@ -67,13 +69,20 @@ function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): 
     achieved: printed(found.grade, outcome.needed),
     needed: outcome.needed,
     verdict,
+    conditions: [],
     points: [],
     says: bridgeSays(bridge, outcome.needed, verdict),
     mend: '',
   };
 }
 
-function pathSpot(design: Design, path: FoundPath, outcome: PairOutcome, verdict: Answer): BareSpot {
+function pathSpot(
+  design: Design,
+  path: FoundPath,
+  outcome: PairOutcome,
+  verdict: Answer,
+  unknowns: Unknowns | null,
+): BareSpot {
   const legs = orientedLegs(design, path, outcome.between[0]);
   const place = placeOf(design, path, legs);
   const required = requiredLength(path, outcome);
@@ -91,11 +100,16 @@ function pathSpot(design: Design, path: FoundPath, outcome: PairOutcome, verdict
     achieved: printed(path.grade, outcome.needed),
     needed: outcome.needed,
     verdict,
+    conditions: unknowns === null ? [] : conditionsOf(design, path, place, unknowns),
     points,
   };
   const facts = { ...spot, plies: path.plies, over: path.chain.over };
-  return { ...spot, says: spotSays(facts), mend: mendSays(facts) };
+  return { ...spot, says: withConditions(spotSays(facts), spot.conditions), mend: mendSays(facts) };
 }
+
+/** In the same sentence. */
+const withConditions = (says: string, conditions: readonly string[]): string =>
+  `${says.replace(/\.$/, '')}${conditionWords(conditions)}.`;
 
 /** Distance that would reach the needed grade along the path's metric, mm. */
 export function requiredLength(path: FoundPath, { needed }: PairOutcome): number | null {

@@ -105,6 +105,8 @@ export interface Limiting {
   readonly outside: readonly string[];
   /** Id of the part where a bridge holds the pair. */
   readonly bridge: string | null;
+  /** What it stands on that nobody knows: `if the lead climbs the flange`. Empty where it was all measured. */
+  readonly conditions: readonly string[];
   readonly because: Because;
 }
 
@@ -235,6 +237,8 @@ export interface WeakSpot {
   readonly achieved: Grade;
   readonly needed: Grade | null;
   readonly verdict: Answer;
+  /** What it stands on that nobody knows; empty where it is proven. */
+  readonly conditions: readonly string[];
   readonly points: readonly (readonly [number, number])[];
   readonly says: string;
   /** What would mend it, in one sentence, where one figure would do; else empty. */

@@ -6,7 +6,7 @@ import type { Limiting, PairVerdict } from '#judge/verdict/verdict.ts';
 export function leadingPath({ proven, limiting }: Pick<PairVerdict, 'proven' | 'limiting'>): Limiting | null {
   if (proven === null) return limiting;
   if ('points' in proven) return proven;
-  const nowhere = { section: null, points: [], legs: [], plies: 0, over: [] };
+  const nowhere = { section: null, points: [], legs: [], plies: 0, over: [], conditions: [] };
   const { grade, because } = proven;
   if ('outside' in proven) {
     const { metric, length, required, what } = proven;

@@ -40,7 +40,7 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
   if (isUndrawn(pair)) return undrawnWords(pair, looks);
   const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
   const leading = leadingPath(pair);
-  const why = limitingWords(leading);
+  const why = `${limitingWords(leading)}${standing(leading?.conditions ?? [])}`;
   switch (pair.verdict) {
     case 'meets':
       return `${asked} and ${pair.achieved} is reached${why}.`;
@@ -56,6 +56,12 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
       return unreachable(pair.verdict);
   }
 }
+
+/** What it stands on, in the same sentence. */
+const standing = (conditions: readonly string[]): string =>
+  conditions.length === 0
+    ? ''
+    : `, ${conditions.map((each, i) => (i === 0 ? each : each.replace(/^if /, ''))).join(' and ')}`;
 
 /** Nothing of one circuit is drawn, so that there is nothing to judge. */
 export const isUndrawn = ({ undrawn, verdict }: PairVerdict): boolean =>
