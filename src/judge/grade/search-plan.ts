@@ -23,6 +23,8 @@ export interface SearchPlan {
   readonly trackingRank: readonly number[];
   /** By stuff: from which length on a run through it is strong for every pair. */
   readonly runs: readonly (readonly RunStep[])[];
+  /** From which length on a closed joint is strong; it is shown up to so many times the ordinary test and no more. */
+  readonly closedFrom: number;
   /** Conductors of which one lies at an end of every piece that grading asks for. */
   readonly ends: (conductor: string) => boolean;
   /** Tells `ends` apart in a cache. */
@@ -54,6 +56,7 @@ export function searchPlan(
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
     runs,
+    closedFrom: closedFrom(questions, rules),
   };
 }
 
@@ -120,6 +123,16 @@ function pliesEnough(
   return counts.find((count) =>
     solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some(({ value }) => value.reinforced),
   );
+}
+
+function closedFrom(questions: readonly PairQuestion[], { leastThickness, proofFactor }: SolidRules): number {
+  const isShown = questions.every(({ needed, asked }) => {
+    const { basic, reinforced, ordinary } = asked.creepage.levels(null);
+    const within = (level: number | null, plain: number | null) =>
+      level !== null && plain !== null && level <= proofFactor * plain;
+    return needed === null || (within(basic, ordinary.basic) && within(reinforced, ordinary.reinforced));
+  });
+  return isShown ? leastThickness : Infinity;
 }
 
 /** For every material the highest level that a pair asks, for both grades; null where one has no figure. */

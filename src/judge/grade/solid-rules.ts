@@ -13,12 +13,20 @@ export interface SolidRules {
   readonly alone: number;
   /** So many of which any two together stand it; null where the book has no such rule. */
   readonly anyTwo: number | null;
+  /** A proven closed joint is shown up to this many times the ordinary test. */
+  readonly proofFactor: number;
   readonly worth: Book['solids'];
 }
 
 export function solidRules(book: Book): SolidRules {
   const { alone, anyTwo } = book.sheets().value;
-  return { leastThickness: book.leastThickness().value, alone, anyTwo, worth: book.solids };
+  return {
+    leastThickness: book.leastThickness().value,
+    alone,
+    anyTwo,
+    proofFactor: book.proofFactor.value,
+    worth: book.solids,
+  };
 }
 
 /** One insulation for every kind of solid punctured. Solids that had to share a class count as the weakest. */

@@ -195,6 +195,7 @@ function piecesIn(
     leastThickness: search.leastThickness,
     trackingRank: search.plan.trackingRank,
     runs: search.plan.runs,
+    closedFrom: search.plan.closedFrom,
   };
   return search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
 }

@@ -78,8 +78,8 @@ export class PathCache {
       const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
       if (whole.length === 0) return whole;
     }
-    const { leastThickness, trackingRank, runs } = options;
-    const of = `${section.geometry}#${leastThickness},${trackingRank.join('')},${this.#nameOf(runs)}#${closedJoint}`;
+    const { leastThickness, trackingRank, runs, closedFrom } = options;
+    const of = `${section.geometry}#${leastThickness},${closedFrom ?? ''},${trackingRank.join('')},${this.#nameOf(runs)}#${closedJoint}`;
     const { metric, x, length, window } = limits;
     const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
     return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {

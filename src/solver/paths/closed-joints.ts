@@ -1,5 +1,6 @@
 // Closed joints (cemented or potted, with proof): solid insulation as thick as the path along them is long.
-// From the least thickness up they are strong; a shorter way along them counts as one ply of unknown strength.
+// From the least thickness up they are strong; a shorter way along them counts as one ply of unknown strength. In compound
+// all is one mass: lengths along joints and through the solids between them add up, which the search does.
 
 import type { StuffId } from '#solver/section/build.ts';
 import { CLOSED, type EdgeList } from './network.ts';
@@ -34,5 +35,16 @@ export function hopClosedJoints(edges: EdgeList, leastThickness: number, closedJ
     }
     for (const to of reached.keys())
       if (to > from) edges.add(from, to, 0, [{ stuff: closedJoint, count: 1 }], 0, CLOSED);
+  }
+}
+
+/** In compound a way along a joint has no length of its own: it goes so deep through solid matter. */
+export function sinkIntoCompound(edges: EdgeList, closedJoint: StuffId): void {
+  for (let e = 0; e < edges.count; e++) {
+    if (edges.kind[e] !== CLOSED) continue;
+    edges.depth[e] = edges.cost[e]!;
+    edges.cost[e] = 0;
+    edges.rank[e] = 0;
+    edges.punctured[e] = [{ stuff: closedJoint, count: 1 }];
   }
 }

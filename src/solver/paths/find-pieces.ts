@@ -3,7 +3,7 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import { hopClosedJoints } from './closed-joints.ts';
+import { hopClosedJoints, sinkIntoCompound } from './closed-joints.ts';
 import { countAll, type Counting, packed } from './counting.ts';
 import { gridOf } from './grid.ts';
 import {
@@ -37,10 +37,19 @@ export function networkOf(
   const grid = gridOf(section, closedJoint, options);
   edges.clear();
   const hidden = collectEdges(grid, options, edges);
-  hopClosedJoints(edges, options.leastThickness, closedJoint);
+  const { closedFrom = options.leastThickness } = options;
+  if (grid.potted) sinkIntoCompound(edges, closedJoint);
+  else hopClosedJoints(edges, closedFrom, closedJoint);
   const contacts = contactsOf(grid);
   collectSightLines(grid, contacts, options, { edges, line }, sightsUpTo);
-  return packEdges(grid, withHidden(contacts, hidden), edges, hidden.shownAt, sightsUpTo);
+  return packEdges(
+    grid,
+    withHidden(contacts, hidden),
+    edges,
+    hidden.shownAt,
+    sightsUpTo,
+    grid.potted ? closedFrom : null,
+  );
 }
 
 /** Limits of a whole section. */
@@ -98,10 +107,10 @@ function pieceOf(
   const { nodes, edges } = arrival;
   // what a trace needs is taken out now, so that a kept piece does not keep its network
   const points = nodes.map((node) => pointOf(net, node));
-  const steps = edges.map((edge) => ({
+  const steps = edges.map((edge, i) => ({
     kind: net.kind[edge]!,
     length: nm(Math.round(net.cost[edge]!)),
-    punctured: puncturedBy(net, edge),
+    punctured: i > 0 && isInOneJoint(net, edges, i) ? [] : puncturedBy(net, edge),
   }));
   const punctured = summed(steps.flatMap((step) => step.punctured));
   return {
@@ -114,6 +123,17 @@ function pieceOf(
     to: points.at(-1)!,
     trace: () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!))),
   };
+}
+
+/** A way along a joint in compound that has come along one before, with nothing but solids between, is one with it. */
+function isInOneJoint(net: Network, edges: readonly number[], at: number): boolean {
+  if (net.solidFrom === null || net.kind[edges[at]!] !== CLOSED) return false;
+  for (let i = at - 1; i >= 0; i--) {
+    const kind = net.kind[edges[i]!];
+    if (kind === CLOSED) return true;
+    if (kind !== THROUGH) return false;
+  }
+  return false;
 }
 
 const puncturedBy = (net: Network, edge: number): readonly Punctured[] =>

@@ -6,6 +6,8 @@ const FIRST_SIZE = 4096;
 export class LabelHeap {
   node = new Int32Array(FIRST_SIZE);
   length = new Float64Array(FIRST_SIZE);
+  /** How deep it has come through compound. */
+  depth = new Float64Array(FIRST_SIZE);
   /** As packed in code.ts. */
   code = new Int32Array(FIRST_SIZE);
   /** Label it came from, -1 at the source. */
@@ -32,12 +34,13 @@ export class LabelHeap {
   }
 
   /** Returns the label's number. */
-  push(node: number, length: number, code: number, previous: number, edge: number): number {
+  push(node: number, length: number, code: number, previous: number, edge: number, depth = 0): number {
     const label = this.#count++;
     if (label >= this.node.length) this.#grow();
     this.node[label] = node;
     this.length[label] = length;
     this.code[label] = code;
+    this.depth[label] = depth;
     this.previous[label] = previous;
     this.edge[label] = edge;
     const heap = this.#heap;
@@ -108,6 +111,7 @@ export class LabelHeap {
     };
     this.node = larger(this.node, new Int32Array(size));
     this.length = larger(this.length, new Float64Array(size));
+    this.depth = larger(this.depth, new Float64Array(size));
     this.code = larger(this.code, new Int32Array(size));
     this.previous = larger(this.previous, new Int32Array(size));
     this.edge = larger(this.edge, new Int32Array(size));

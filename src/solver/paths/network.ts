@@ -21,6 +21,13 @@ export interface Network {
   readonly sights: Int32Array;
   readonly to: Int32Array;
   readonly cost: Float64Array;
+  /** How much solid matter an edge goes through or along, where joints are closed by compound. */
+  readonly depth: Float64Array;
+  /**
+   * All is one mass of compound, with proof: a way through and along it is strong from this length on. Null: joints are open,
+   * or closed one by one.
+   */
+  readonly solidFrom: number | null;
   /** Plies punctured by an edge: 0 none, else its place in `punctures` and one. */
   readonly puncture: Int32Array;
   readonly punctures: readonly (readonly Punctured[])[];
@@ -44,6 +51,7 @@ export class EdgeList {
   from = new Int32Array(FIRST_SIZE);
   to = new Int32Array(FIRST_SIZE);
   cost = new Float64Array(FIRST_SIZE);
+  depth = new Float64Array(FIRST_SIZE);
   rank = new Uint8Array(FIRST_SIZE);
   kind = new Uint8Array(FIRST_SIZE);
   readonly punctured: (readonly Punctured[] | null)[] = [];
@@ -60,12 +68,14 @@ export class EdgeList {
     punctured: readonly Punctured[] | null,
     rank: number,
     kind: number,
+    depth = 0,
   ): void {
     const edge = this.count++;
     if (edge >= this.from.length) this.#grow();
     this.from[edge] = from;
     this.to[edge] = to;
     this.cost[edge] = cost;
+    this.depth[edge] = depth;
     this.rank[edge] = rank;
     this.kind[edge] = kind;
     this.punctured[edge] = punctured;
@@ -82,6 +92,7 @@ export class EdgeList {
       this.from[kept] = this.from[edge]!;
       this.to[kept] = this.to[edge]!;
       this.cost[kept] = this.cost[edge]!;
+      this.depth[kept] = this.depth[edge]!;
       this.rank[kept] = this.rank[edge]!;
       this.kind[kept] = this.kind[edge]!;
       this.punctured[kept] = this.punctured[edge]!;
@@ -99,6 +110,7 @@ export class EdgeList {
     this.from = larger(this.from, new Int32Array(size));
     this.to = larger(this.to, new Int32Array(size));
     this.cost = larger(this.cost, new Float64Array(size));
+    this.depth = larger(this.depth, new Float64Array(size));
     this.rank = larger(this.rank, new Uint8Array(size));
     this.kind = larger(this.kind, new Uint8Array(size));
   }
@@ -175,6 +187,7 @@ export function packEdges(
   edges: EdgeList,
   shownAt: readonly number[],
   sightsUpTo: number,
+  solidFrom: number | null,
 ): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
@@ -190,6 +203,7 @@ export function packEdges(
   const packed = {
     to: new Int32Array(2 * n),
     cost: new Float64Array(2 * n),
+    depth: new Float64Array(2 * n),
     puncture: new Int32Array(2 * n),
     rank: new Uint8Array(2 * n),
     kind: new Uint8Array(2 * n),
@@ -198,6 +212,7 @@ export function packEdges(
     const at = next[from]!++;
     packed.to[at] = to;
     packed.cost[at] = edges.cost[e]!;
+    packed.depth[at] = edges.depth[e]!;
     packed.puncture[at] = puncture;
     packed.rank[at] = edges.rank[e]!;
     packed.kind[at] = edges.kind[e]!;
@@ -224,5 +239,6 @@ export function packEdges(
     punctures,
     shownAt,
     sightsUpTo,
+    solidFrom,
   };
 }

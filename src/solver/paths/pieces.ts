@@ -19,6 +19,8 @@ export interface SolidOptions {
   readonly leastThickness: Nm;
   /** Rank of the tracking group of each stuff, 0 best; index is the stuff. */
   readonly trackingRank: readonly number[];
+  /** From which length on a closed joint is strong; left out: from the least thickness. */
+  readonly closedFrom?: number;
   /** By stuff: from which length on a run through it is strong; left out: from the least thickness. */
   readonly runs?: readonly (readonly RunStep[])[];
 }

@@ -8,7 +8,7 @@
 import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './code.ts';
 import type { Counting } from './counting.ts';
 import type { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, CLOSED, type Network } from './network.ts';
+import { ACROSS_AIR, CLOSED, THROUGH, type Network } from './network.ts';
 import type { PathFinder } from './path-finder.ts';
 import type { Metric } from './pieces.ts';
 
@@ -42,7 +42,7 @@ export function shortestFrom(
   limits: SearchLimits,
   { heap, bounds }: PathFinder,
 ): readonly Arrival[] {
-  const { start, sights, to, cost, kind, rank, puncture } = net;
+  const { start, sights, to, cost, kind, rank, puncture, depth, solidFrom } = net;
   const onSurface = limits.metric === 'creepage';
   const byRank = counting.byRank && onSurface;
   const ranks = byRank ? net.worstRank : 0;
@@ -64,6 +64,10 @@ export function shortestFrom(
     target.reached.push(code);
     arrivals.push(arrivalOf(heap, conductor, label));
   };
+  /** A label has no more of anything; in compound it has come no deeper and is as far begun. */
+  const beats = (other: number, code: number, deep: number): boolean =>
+    noMoreThan(heap.code[other]!, code) &&
+    (solidFrom === null || (heap.depth[other]! <= deep && hopped(heap.code[other]!) === hopped(code)));
   for (const node of net.nodesOf.get(source) ?? []) {
     if (outside?.[node] || !leads(targets, node, 0, fresh)) continue;
     madeAt[node] = heap.push(node, 0, fresh, -1, -1);
@@ -76,7 +80,7 @@ export function shortestFrom(
     // labels leave by length and then by code, so one that beats this one has left before
     let beaten = false;
     for (let other = madeAt[node]!; other >= 0 && !beaten; other = heap.madeBefore[other]!) {
-      beaten = other !== label && heap.length[other]! <= length && noMoreThan(heap.code[other]!, code);
+      beaten = other !== label && heap.length[other]! <= length && beats(other, code, heap.depth[label]!);
     }
     if (beaten) continue;
     const touched = net.conductor[node]!;
@@ -97,23 +101,29 @@ export function shortestFrom(
       const way = kind[e]!;
       if (onSurface && way === ACROSS_AIR && cost[e]! >= limits.x) continue;
       const closed = way === CLOSED;
-      // one closed joint is walked in one hop, measured as a whole
-      if (closed && hop) continue;
+      // one closed joint is walked in one hop, measured as a whole; in compound all lengths add up
+      if (closed && hop && solidFrom === null) continue;
       const next = to[e]!;
       const far = length + cost[e]!;
       if (outside?.[next]) continue;
       let picked = code;
-      if (puncture[e]! > 0) {
+      let deep = 0;
+      if (solidFrom !== null && (closed || way === THROUGH)) {
+        deep = heap.depth[label]! + depth[e]!;
+        if ((closed || hop) && deep >= solidFrom) continue;
+      }
+      if (puncture[e]! > 0 && !(closed && hop)) {
         picked = withPlies(code, plies[puncture[e]! - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
       if (byRank && rank[e]! > 0) picked = withMaterial(picked, ranks - rank[e]!);
-      if (closed !== hop) picked = withHop(picked, closed);
+      const goesOn = closed || (solidFrom !== null && hop && way === THROUGH);
+      if (goesOn !== hop) picked = withHop(picked, goesOn);
       for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
-        if (heap.length[other]! <= far && noMoreThan(heap.code[other]!, picked)) continue edges;
+        if (heap.length[other]! <= far && beats(other, picked, deep)) continue edges;
       }
       if (!leads(targets, next, far, picked)) continue;
-      const made = heap.push(next, far, picked, label, e);
+      const made = heap.push(next, far, picked, label, e, deep);
       heap.madeBefore[made] = madeAt[next]!;
       madeAt[next] = made;
     }

@@ -140,7 +140,7 @@ class Walk {
 
   #through(from: number, to: number, solid: GridSolid, length: number, vertical: boolean): void {
     const punctured = puncturedBy(this.options, solid, vertical ? solid.crossY : solid.crossX, length);
-    if (punctured) this.edges.add(from, to, 0, [punctured], 0, THROUGH);
+    if (punctured) this.edges.add(from, to, 0, [punctured], 0, THROUGH, length);
   }
 
   #surface(
