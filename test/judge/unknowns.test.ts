@@ -76,6 +76,15 @@ describe('unknown height of a layer', () => {
     expect(plyThickness).toBe(20_000 + 1_386_667);
   });
 
+  it('should bring the rim down to the stack in one run, where several layers may be higher', () => {
+    const changes = { 'layers[0].turns': 'unknown', 'layers[2].turns': 'unknown' };
+    const [low, ...more] = grown(worst(changes));
+    expect(more).toEqual([]);
+    // 0.23 + 0.18 + 0.55
+    expect(inMm(low!.height)).toBeCloseTo(0.96, 9);
+    expect(low!.layers).toEqual(buildOf(worst(changes)).layers);
+  });
+
   it('should leave the stack as drawn at best, the core out of reach', () => {
     const changes = { 'layers[0].turns': 'unknown' };
     expect(grown(best(changes))).toEqual([]);

@@ -60,12 +60,34 @@ describe('starts', () => {
       plies: 'unknown',
       inset: { left: { value: '0.5 mm', plusMinus: '0.5 mm' } },
     });
-    expect(build.windings[1]?.wire).toMatchObject({
-      overallDiameter: { value: '0.6 mm', plusMinus: '0.2 mm' },
-    });
+    expect(build.windings[1]?.wire).toMatchObject({ conductor: 'unknown' });
     examination.type('width', '14 mm');
     examination.type('plies', '3');
     expect(examinedBuild(examination).former.chambers[0]?.width).toBe('14 mm');
+  });
+
+  it('should put unknown where nobody typed, never turns, wires or plies of its own', () => {
+    const answers = fc.record(
+      Object.fromEntries(
+        questions.map(({ id, answers }) => [id, fc.constantFrom(...answers.map((each) => each.id))]),
+      ),
+    );
+    fc.assert(
+      fc.property(answers, (chosen) => {
+        const examination = new Examination();
+        for (const [question, answer] of Object.entries(chosen)) examination.choose(question, answer);
+        const { windings, layers, surroundings } = examinedBuild(examination);
+        for (const { wire } of windings) expect(wire).toMatchObject({ conductor: 'unknown' });
+        for (const layer of layers) {
+          if (layer.kind === 'winding') expect(layer.turns).toBe('unknown');
+          if (layer.kind === 'tape')
+            expect(layer).toMatchObject({ plies: 'unknown', plyThickness: 'unknown' });
+          expect(layer).not.toHaveProperty('material');
+        }
+        expect(surroundings).toEqual({ hottestInsulation: 'unknown' });
+      }),
+      { seed: 2612, numRuns: 100 },
+    );
   });
 
   it('should take the highest of a marked range of voltages', () => {

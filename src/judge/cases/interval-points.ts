@@ -23,11 +23,8 @@ export function pointsOf({ book }: Judging, design: Design, path: string): reado
   const least = book.leastThickness().value;
   const kind = (end: number): string => {
     const choice = end === 0 ? WORST : withEnds(new Map([[path, end]]));
-    const { builds } = fillBuild(settled(design, choice.ends), book, choice);
-    return builds
-      .flat()
-      .map((build) => kindOf(build, least))
-      .join();
+    const { drawn } = fillBuild(settled(design, choice.ends), book, choice);
+    return drawn.map((build) => kindOf(build, least)).join();
   };
   const nominal = kind(0);
   const between = (low: number, high: number): readonly number[] => {

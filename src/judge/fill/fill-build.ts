@@ -40,6 +40,8 @@ export interface Filled {
   readonly pollutionDegree: PollutionDegree;
   /** The better of the outer list counts, of the inner lists each the worse. */
   readonly builds: readonly (readonly Build[])[];
+  /** Those of them that are no taller than they are drawn. */
+  readonly drawn: readonly Build[];
   readonly stuffs: readonly Solid[];
   readonly counted: readonly Counted[];
   /** Circuits that the core may be tied to; null floating. The worst counts, or the best. */
@@ -81,15 +83,17 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const sides = starts.both ? (['left', 'right'] as const) : (['left'] as const);
   const sideFor = (other: Side) => (winding: string) => starts.known.get(winding) ?? other;
   const [betterSides, worseSides] = starts.best ? [sides, [null]] : [[null], sides];
-  const builds = laySets.flatMap((lays) =>
+  const drawn = laySets.flatMap((lays) =>
     widths.better.flatMap((better) =>
       betterSides.map((side) =>
         widths
           .worse(better)
-          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left'))))
-          .flatMap((build) => [build, ...grownBuilds(design, choice, build)]),
+          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left')))),
       ),
     ),
+  );
+  const builds = drawn.map((worse) =>
+    worse.flatMap((build) => [build, ...grownBuilds(design, choice, build)]),
   );
   const bonds = coreBonds(filling, design);
   const outside = fillOutside(filling, design);
@@ -99,6 +103,7 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   return {
     pollutionDegree,
     builds,
+    drawn: drawn.flat(),
     stuffs: filling.stuffs.all,
     counted,
     coreBonds: bonds.all,

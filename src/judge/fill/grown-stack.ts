@@ -1,5 +1,6 @@
 // Layers of whose height nobody knows the least: turns that were not counted, a wire or a ply of no known size. They are
 // laid out thin; beside that each in turn is so high that the stack reaches the rim, near to the core and over the top.
+// Where many are open one run stands for all: the rim no higher than the stack, which is worse than any of them.
 
 import type { Design } from '#model/design.ts';
 import type { Build, BuildLayer } from '#solver/section/build.ts';
@@ -40,11 +41,18 @@ export function isCoreOutOfReach(design: Design, choice: Choice): boolean {
   return open.length > 0 && open.every(({ fields }) => fields.every((field) => isBest(choice, field)));
 }
 
+/** More open layers than this are judged by one run for all, for each asks for a search of its own. */
+const MOST_APART = 1;
+
 /** The build with each layer that may be higher grown in turn, until its chamber is full. */
 export function grownBuilds(design: Design, choice: Choice, build: Build): readonly Build[] {
   const open = openHeights(design).filter(({ fields }) => fields.some((field) => !isBest(choice, field)));
   if (open.length === 0) return [];
   const fits = chamberFits(build);
+  if (open.length > MOST_APART) {
+    const used = Math.max(1, ...fits.map((fit) => fit.used));
+    return used < build.height ? [{ ...build, height: nm(used) }] : [];
+  }
   return open.flatMap(({ layer }): readonly Build[] => {
     const grown = build.layers[layer]!;
     const fit = fits[grown.chamber]!;

@@ -24,7 +24,20 @@ export function renameWinding(doc: DesignFile, index: number, name: string): Des
   const layers = renamed.layers.map((layer) =>
     layer.kind === 'winding' && layer.winding === old ? { ...layer, winding: name } : layer,
   );
-  return { ...renamed, layers };
+  return variantTurns({ ...renamed, layers }, old, name);
+}
+
+/** Turns of a variant go by the winding's name; null takes them out. */
+function variantTurns(doc: DesignFile, old: string, name: string | null): DesignFile {
+  return (doc.converter?.variants ?? []).reduce((edited, { turns }, v) => {
+    const { [old]: held, ...others } = turns ?? {};
+    if (held === undefined) return edited;
+    return editDesign(
+      edited,
+      `converter.variants[${v}].turns`,
+      name === null ? others : { ...others, [name]: held },
+    );
+  }, doc);
 }
 
 /** Its layers go with it. */
@@ -34,7 +47,7 @@ export function removeWinding(doc: DesignFile, index: number): DesignFile {
     layer.kind === 'winding' && layer.winding === id ? [i] : [],
   );
   const bare = layers.reverse().reduce((edited, layer) => removeAt(edited, 'layers', layer), doc);
-  return removeAt(bare, 'windings', index);
+  return removeAt(id === undefined ? bare : variantTurns(bare, id, null), 'windings', index);
 }
 
 /** Its windings, voltages, outside distances and bridges go with it; what was bonded to it floats. */

@@ -9,17 +9,32 @@ export type LayerFile = DesignFile['layers'][number];
 export type LayerKind = LayerFile['kind'];
 
 export const addLayer = (doc: DesignFile, at: number, layer: LayerFile): DesignFile =>
-  insertAt(doc, 'layers', at, layer);
+  withoutStrays(insertAt(doc, 'layers', at, layer));
 
 /** Copies each just outside itself. */
 export const duplicateLayers = (doc: DesignFile, indices: readonly number[]): DesignFile =>
   descending(indices).reduce(
-    (edited, index) => insertAt(edited, 'layers', index + 1, doc.layers[index]),
+    // a copy lies over its original, not beside it
+    (edited, index) => insertAt(edited, 'layers', index + 1, withoutBeside(doc.layers[index])),
     doc,
   );
 
+function withoutBeside(layer: LayerFile | undefined): LayerFile | undefined {
+  if (layer?.kind !== 'winding' || layer.beside === undefined) return layer;
+  const { beside: _, ...over } = layer;
+  return over;
+}
+
+/** A winding lies beside another only while that is the layer before it in its chamber. */
+const withoutStrays = (doc: DesignFile): DesignFile =>
+  doc.layers.reduce((edited, layer, i) => {
+    if (layer.kind !== 'winding' || layer.beside !== true) return edited;
+    const before = doc.layers.slice(0, i).findLast((each) => (each.chamber ?? 0) === (layer.chamber ?? 0));
+    return before?.kind === 'winding' ? edited : editDesign(edited, `layers[${i}].beside`, undefined);
+  }, doc);
+
 export const removeLayers = (doc: DesignFile, indices: readonly number[]): DesignFile =>
-  descending(indices).reduce((edited, index) => removeAt(edited, 'layers', index), doc);
+  withoutStrays(descending(indices).reduce((edited, index) => removeAt(edited, 'layers', index), doc));
 
 export interface Moved {
   readonly doc: DesignFile;
@@ -44,7 +59,7 @@ export function moveLayers(doc: DesignFile, indices: readonly number[], before: 
     edited = moveItem(edited, 'layers', from, to);
     now = now.toSpliced(from, 1).toSpliced(to, 0, layer);
   }
-  return { doc: edited, placeOf: (layer) => order.indexOf(layer) };
+  return { doc: withoutStrays(edited), placeOf: (layer) => order.indexOf(layer) };
 }
 
 /** Keeps what both kinds have: chamber, margins, insets. A winding needs a winding to belong to. */
@@ -60,7 +75,7 @@ export function convertLayer(doc: DesignFile, index: number, kind: LayerKind): D
       ? { inset: layer.inset }
       : {}),
   };
-  return editDesign(doc, `layers[${index}]`, { ...fresh, ...kept });
+  return withoutStrays(editDesign(doc, `layers[${index}]`, { ...fresh, ...kept }));
 }
 
 /** A layer to begin with; null for a winding where the build has none yet. */

@@ -1,5 +1,5 @@
 // The design file that the answers of an examination amount to; every figure can be changed on the sheet afterwards.
-// What is not known is written as unknown where the file allows it, else as an interval wide enough to hold most parts.
+// What nobody typed is written as unknown; where the file must have a length, as an interval that holds most parts.
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Given } from './examination.svelte.ts';
@@ -11,7 +11,7 @@ type Quantity = NonNullable<DesignFile['former']['height']>;
 const UNMEASURED_WIDTH: Quantity = { value: '12 mm', plusMinus: '4 mm' };
 const UNMEASURED_HEIGHT: Quantity = { value: '6 mm', plusMinus: '2 mm' };
 const UNMEASURED_TAPE: Quantity = { value: '0.5 mm', plusMinus: '0.5 mm' };
-const UNMEASURED_WIRE: Quantity = { value: '0.6 mm', plusMinus: '0.2 mm' };
+const UNMEASURED_DIVIDER: Quantity = { value: '1 mm', plusMinus: '1 mm' };
 
 export function examinedBuild(given: Given): DesignFile {
   const device = (figure: string): string | null =>
@@ -25,15 +25,10 @@ export function examinedBuild(given: Given): DesignFile {
     format: 'layerwright-design/1',
     title: device('title') ?? 'Transformer on the bench',
     origin: 'dissected',
-    notes: 'From ten questions. Turns and the primary’s wire are starting values.',
+    notes: 'From ten questions; what was not answered stands as unknown.',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', voltage: device('supply') ?? '240 V', overvoltageCategory: 2 },
-    surroundings: {
-      pollutionDegree: 2,
-      altitude: '2000 m',
-      hottestInsulation: 'unknown',
-      impregnation: 'none',
-    },
+    supply: { kind: 'ac', voltage: device('supply') ?? '240 V' },
+    surroundings: { hottestInsulation: 'unknown' },
     circuits: [
       { id: 'pri', name: 'Primary', role: 'mains' },
       ...(hasAuxiliary ? [{ id: 'aux', name: 'Auxiliary', role: 'mains' as const }] : []),
@@ -45,7 +40,7 @@ export function examinedBuild(given: Given): DesignFile {
       flange: 'unknown',
       material: 'unknown',
       chambers: inChambers ? [{ width }, { width }] : [{ width }],
-      ...(inChambers ? { dividers: ['1 mm'] } : {}),
+      ...(inChambers ? { dividers: [UNMEASURED_DIVIDER] } : {}),
     },
     core: { bond: bondOf(given), outerGap: 'unknown' },
     windings: windingsOf(given, hasAuxiliary),
@@ -61,11 +56,11 @@ function bondOf(given: Given): string {
 function windingsOf(given: Given, hasAuxiliary: boolean): DesignFile['windings'] {
   const unknownLeads = { leads: 'unknown' as const };
   const split = given.given('order') === 'sandwich' ? { links: 'unknown' as const } : {};
-  const enamelled = { kind: 'enamelled' as const, conductor: '0.2 mm', grade: 'unknown' as const };
+  const unseen = { kind: 'unknown' as const, conductor: 'unknown' as const };
   return [
-    { id: 'P', circuit: 'pri', wire: enamelled, ...unknownLeads, ...split },
+    { id: 'P', circuit: 'pri', wire: unseen, ...unknownLeads, ...split },
     { id: 'S', circuit: 'out', wire: outputWire(given), leads: outputLeads(given) },
-    ...(hasAuxiliary ? [{ id: 'A', circuit: 'aux', wire: enamelled, ...unknownLeads }] : []),
+    ...(hasAuxiliary ? [{ id: 'A', circuit: 'aux', wire: unseen, ...unknownLeads }] : []),
   ];
 }
 
@@ -75,43 +70,49 @@ function outputWire(given: Given): DesignFile['windings'][number]['wire'] {
       return {
         kind: 'enamelled',
         grade: 'unknown',
-        overallDiameter: given.figure('wire-enamelled') ?? UNMEASURED_WIRE,
+        ...sizeOf(given.figure('wire-enamelled')),
       };
     case 'three-layers':
       return {
         kind: 'layer-insulated',
         insulationLayers: 3,
         approval: 'wire-annex',
-        overallDiameter: given.figure('wire-layers') ?? UNMEASURED_WIRE,
+        ...sizeOf(given.figure('wire-layers')),
       };
     case 'covered':
       return {
         kind: 'layer-insulated',
         insulationLayers: 'unknown',
         approval: 'unknown',
-        overallDiameter: given.figure('wire-covered') ?? UNMEASURED_WIRE,
+        ...sizeOf(given.figure('wire-covered')),
       };
     default:
-      return { kind: 'unknown', overallDiameter: UNMEASURED_WIRE };
+      return { kind: 'unknown', conductor: 'unknown' };
   }
 }
+
+/** Over all, as it was measured. */
+const sizeOf = (overall: string | null) =>
+  overall === null ? { conductor: 'unknown' } : { overallDiameter: overall };
 
 function outputLeads(given: Given): NonNullable<DesignFile['windings'][number]['leads']> {
   const way = given.given('leads');
   if (way === 'unknown') return 'unknown';
   // a sleeve down to the winding reaches at least as far in as any margin is wide
   const sleeve = way === 'sleeved' ? { wall: given.figure('sleeve') ?? 'unknown', into: '20 mm' } : null;
-  const lead = { at: 'right', exit: 'right', way: way === 'riser' ? 'riser' : 'slot', sleeve } as const;
+  const known = way === 'riser' || way === 'slot' ? way : 'unknown';
+  const lead = { at: 'unknown', exit: 'unknown', way: known, sleeve } as const;
   return { start: lead, finish: lead };
 }
 
 function layersOf(given: Given, hasAuxiliary: boolean, inChambers: boolean): Layers {
-  const primary: Layer = { kind: 'winding', winding: 'P', turns: 60, ...marginsOf(given) };
-  const output: Layer = { kind: 'winding', winding: 'S', turns: 10, ...marginsOf(given) };
-  const auxiliary: Layer = { kind: 'winding', winding: 'A', turns: 8, ...marginsOf(given) };
-  const outer: Layer = { kind: 'tape', material: 'polyester-tape-25', plies: 1 };
+  const primary: Layer = { kind: 'winding', winding: 'P', turns: 'unknown', ...marginsOf(given) };
+  const output: Layer = { kind: 'winding', winding: 'S', turns: 'unknown', ...marginsOf(given) };
+  const auxiliary: Layer = { kind: 'winding', winding: 'A', turns: 'unknown', ...marginsOf(given) };
+  // nobody is asked of these: wound there or not, one ply or more
+  const outer: Layer = { kind: 'tape', plies: 'unknown', plyThickness: 'unknown' };
   const between = tapeOf(given);
-  const last: Layers = hasAuxiliary ? [...tapeOf(given), auxiliary, outer] : [outer];
+  const last: Layers = hasAuxiliary ? [outer, auxiliary, outer] : [outer];
   if (inChambers)
     return [
       primary,
@@ -135,7 +136,7 @@ function tapeOf(given: Given): Layers {
   return [
     {
       kind: 'tape',
-      material: 'polyester-tape-25',
+      plyThickness: 'unknown',
       plies: counted === null ? 'unknown' : Number(counted),
       ...insetOf(given),
     },

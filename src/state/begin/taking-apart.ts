@@ -26,12 +26,8 @@ export const untouchedBuild = (): DesignFile => ({
   ...blankDesign(),
   title: 'Transformer taken apart',
   origin: 'dissected',
-  surroundings: {
-    pollutionDegree: 2,
-    altitude: '2000 m',
-    hottestInsulation: 'unknown',
-    impregnation: 'none',
-  },
+  supply: { kind: 'ac', voltage: '240 V' },
+  surroundings: { hottestInsulation: 'unknown' },
   former: {
     height: { value: '6 mm', plusMinus: '2 mm' },
     wall: 'unknown',
@@ -41,6 +37,7 @@ export const untouchedBuild = (): DesignFile => ({
   },
   core: { bond: 'unknown', outerGap: 'unknown' },
   evidence: [],
+  unopened: true,
 });
 
 type Layer = DesignFile['layers'][number];
@@ -51,19 +48,22 @@ const UNSEEN_INSET = {
   right: { value: '0.5 mm', plusMinus: '0.5 mm' },
 };
 
+/** Foil that nobody has put a caliper to. */
+const UNSEEN_FOIL = { value: '0.05 mm', plusMinus: '0.05 mm' };
+
 const innermost = (doc: DesignFile, layer: Layer): DesignFile => insertAt(doc, 'layers', 0, layer);
 
 /** `reaches`: it was seen to lie from flange to flange. */
 export const tapeCameOff = (doc: DesignFile, reaches: boolean): DesignFile =>
   innermost(doc, {
     kind: 'tape',
-    material: 'polyester-tape-25',
+    plyThickness: 'unknown',
     plies: 'unknown',
     ...(reaches ? {} : { inset: UNSEEN_INSET }),
   });
 
 export const screenCameOff = (doc: DesignFile): DesignFile =>
-  innermost(doc, { kind: 'screen', thickness: '0.05 mm', inset: UNSEEN_INSET });
+  innermost(doc, { kind: 'screen', thickness: UNSEEN_FOIL, inset: UNSEEN_INSET });
 
 /** More of a winding of which some came off already; the link between is not seen yet. */
 export function windingCameOff(doc: DesignFile, winding: string): DesignFile {
@@ -79,7 +79,7 @@ export function newWindingCameOff(doc: DesignFile, circuit: string): DesignFile 
     taken,
     doc.circuits.findIndex((each) => each.id === circuit),
   );
-  const wire = { kind: 'unknown', overallDiameter: '0.4 mm' };
+  const wire = { kind: 'unknown', conductor: 'unknown' };
   const wound = insertAt(doc, 'windings', taken.length, { id, circuit, wire, leads: 'unknown' });
   return innermost(wound, unseenTurns(id));
 }
@@ -87,6 +87,6 @@ export function newWindingCameOff(doc: DesignFile, circuit: string): DesignFile 
 const unseenTurns = (winding: string): Layer => ({
   kind: 'winding',
   winding,
-  turns: 10,
+  turns: 'unknown',
   margins: { left: { width: 'unknown' }, right: { width: 'unknown' } },
 });

@@ -26,6 +26,18 @@ describe('layer edits', () => {
     expect(kinds(removeLayers(firstBuild, [5, 0, 3]))).toBe('tww');
   });
 
+  it('should lay a winding over what comes between it and its neighbour, and a copy over its original', () => {
+    const [first] = firstBuild.layers;
+    const pair = addLayer(firstBuild, 1, { ...first!, beside: true } as typeof first & object);
+    const besideAt = (doc: typeof firstBuild) =>
+      doc.layers.flatMap((layer, i) => (layer.kind === 'winding' && layer.beside === true ? [i] : []));
+    expect(besideAt(pair)).toEqual([1]);
+    expect(besideAt(duplicateLayers(pair, [1]))).toEqual([1]);
+    expect(besideAt(removeLayers(pair, [0]))).toEqual([]);
+    expect(besideAt(addLayer(pair, 1, newLayer(pair, 'tape')!))).toEqual([]);
+    expect(besideAt(moveLayers(pair, [1], pair.layers.length).doc)).toEqual([]);
+  });
+
   it('should move a layer to just inside another', () => {
     const { doc, placeOf } = moveLayers(firstBuild, [0], 3);
     expect(doc.layers[2]).toBe(firstBuild.layers[0]);

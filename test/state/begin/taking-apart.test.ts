@@ -31,6 +31,17 @@ describe('taking apart', () => {
     expect(untouchedBuild().origin).toBe('dissected');
   });
 
+  it('should put unknown where nobody has looked, and leave the stack unopened', () => {
+    const doc = screenCameOff(coil());
+    expect(doc.unopened).toBe(true);
+    for (const { wire } of doc.windings) expect(wire).toEqual({ kind: 'unknown', conductor: 'unknown' });
+    for (const layer of doc.layers) {
+      if (layer.kind === 'winding') expect(layer.turns).toBe('unknown');
+      if (layer.kind === 'tape') expect(layer).toMatchObject({ plies: 'unknown', plyThickness: 'unknown' });
+      expect(layer).not.toHaveProperty('material');
+    }
+  });
+
   it('should put what comes off inside all that came off before', () => {
     const doc = coil();
     expect(doc.layers.map(({ kind }) => kind)).toEqual(['winding', 'tape', 'winding', 'tape']);
