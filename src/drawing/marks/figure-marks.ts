@@ -5,7 +5,7 @@ import { pathFigure, pathFigurePlace } from '#drawing/scene/path-figure.ts';
 import { touches } from './paper.ts';
 import type { Plate } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { StaffPath } from '#drawing/scene/staff.ts';
+import type { PathScale } from '#drawing/scene/path-scale.ts';
 import { lengthUp } from '#words/text/number-words.ts';
 import type { ChipMark, Mark, Point } from './mark.ts';
 import { place, type Paper } from './paper.ts';
@@ -16,7 +16,7 @@ const ROLE = 'path';
 
 /** `flags`: bodies that the figures do not cover. */
 export function figureMarks(
-  path: StaffPath,
+  path: PathScale,
   scene: Scene,
   paper: Paper,
   flags: readonly Plate[],
@@ -36,7 +36,7 @@ export function figureMarks(
 }
 
 /** Any of its legs; else a figure at the edge would speak of nothing that is seen. */
-const isInSight = ({ legs }: StaffPath, paper: Paper): boolean =>
+const isInSight = ({ legs }: PathScale, paper: Paper): boolean =>
   legs.some(({ from, to }) => {
     const [a, b] = [place(paper, from), place(paper, to)];
     const [left, right] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
@@ -44,18 +44,18 @@ const isInSight = ({ legs }: StaffPath, paper: Paper): boolean =>
     return touches({ left, right, top, bottom }, paper.room);
   });
 
-function missingMarks(path: StaffPath, scene: Scene, paper: Paper, figure: ChipMark): readonly Mark[] {
-  const { ghost } = path;
-  if (ghost === null) return [];
+function missingMarks(path: PathScale, scene: Scene, paper: Paper, figure: ChipMark): readonly Mark[] {
+  const { shortfall } = path;
+  if (shortfall === null) return [];
   const color = pathColor(path, paper.theme);
   const look: ChipLook = { fill: paper.theme.sheet, rim: color, color };
-  const words = `${lengthUp(ghost.missing)} short`;
+  const words = `${lengthUp(shortfall.missing)} short`;
   const stackTop = Math.max(0, ...scene.layers.map(({ y1 }) => y1));
-  const [foot, end] = [place(paper, ghost.from), place(paper, ghost.to)];
+  const [foot, end] = [place(paper, shortfall.from), place(paper, shortfall.to)];
   const above = place(paper, [0, stackTop])[1] - 24;
   const way = end[0] > foot[0] ? 1 : -1;
   const half = chipWidth(paper, words) / 2 + 6;
-  if (!ghost.isPlace || ghost.from[1] !== ghost.to[1] || above < paper.room.top + 14)
+  if (!shortfall.isPlace || shortfall.from[1] !== shortfall.to[1] || above < paper.room.top + 14)
     return [chip(paper, ROLE, aside(figure, paper, half), words, look)];
   const span = (from: Point, to: Point, width: number, dash: readonly number[] = []): Mark =>
     line('missing', from, to, { color, width, dash });

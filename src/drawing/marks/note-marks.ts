@@ -3,6 +3,7 @@
 import { LINE } from '#drawing/scene/palette.ts';
 import type { Note } from '#drawing/scene/scene-notes.ts';
 import type { Letter, Scene } from '#drawing/scene/scene.ts';
+import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 import type { Mark, Point, WordsMark } from './mark.ts';
 import { place, scaleUp, type Paper } from './paper.ts';
 import { arrowHead, chip, chipWidth, line } from './shapes.ts';
@@ -94,12 +95,33 @@ const tubeThickness = ({ areas }: Scene): number =>
   -(areas.find(({ kind }) => kind === 'former')?.bounds.y0 ?? 0);
 
 /** The number that a layer has in the list, in the flange beside it. */
-export function numberMarks({ layers, rulers }: Scene, paper: Paper): readonly WordsMark[] {
-  return layers.flatMap(({ layer, y0, y1 }) => {
-    const size = Math.min(NOTE_SIZE, (y1 - y0) * scaleUp(paper));
-    if (size < LETTER.least) return [];
-    const [x, y] = place(paper, [rulers.x[1], (y0 + y1) / 2]);
+export const numberMarks = (scene: Scene, paper: Paper): readonly WordsMark[] =>
+  numbersOf(scene, paper.view).map(({ at, words, size }) => {
     const look = { size, color: paper.theme.second, align: 'left' } as const;
-    return [{ kind: 'words', role: ROLE, at: [x + 5, y], words: `${layer + 1}`, ...look }];
+    return { kind: 'words', role: ROLE, at, words, ...look };
+  });
+
+/** What the numbers cover: flags stand beside them. */
+export const numberPlates = (scene: Scene, view: View): readonly Plate[] =>
+  numbersOf(scene, view).map(({ at: [x, y], words, size }) => ({
+    left: x,
+    right: x + words.length * size * 0.6,
+    top: y - size / 2,
+    bottom: y + size / 2,
+  }));
+
+interface LayerNumber {
+  readonly at: Point;
+  readonly words: string;
+  readonly size: number;
+}
+
+function numbersOf({ layers, rulers }: Scene, view: View): readonly LayerNumber[] {
+  return layers.flatMap(({ layer, y0, y1 }) => {
+    const size = Math.min(NOTE_SIZE, (y1 - y0) * view.scale * view.stretch);
+    if (size < LETTER.least) return [];
+    return [
+      { at: [toScreenX(view, rulers.x[1]) + 5, toScreenY(view, (y0 + y1) / 2)], words: `${layer + 1}`, size },
+    ];
   });
 }

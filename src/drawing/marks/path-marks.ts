@@ -1,7 +1,7 @@
 // A path as a measuring scale: millimetres filled and hollow in turn, a tick at each, punctured plies as diamonds, what is
 // missing as dots beyond its end. While its sentence is read only the pieces told so far are strong; the others wait, pale.
 
-import type { Puncture, StaffPath } from '#drawing/scene/staff.ts';
+import type { Puncture, PathScale } from '#drawing/scene/path-scale.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
 import type { AreaMark, LineMark, Mark, Point, Stroke } from './mark.ts';
 import { place, type Paper } from './paper.ts';
@@ -18,10 +18,10 @@ export const ALL_STRONG: Told = { lit: null, told: [] };
 const ROLE = 'path';
 const WAITING = 0.25;
 
-export const pathColor = ({ short }: Pick<StaffPath, 'short'>, theme: Theme): string =>
+export const pathColor = ({ short }: Pick<PathScale, 'short'>, theme: Theme): string =>
   short ? theme.pencil : theme.ink;
 
-export function pathMarks(path: StaffPath, paper: Paper, told: Told): readonly Mark[] {
+export function pathMarks(path: PathScale, paper: Paper, told: Told): readonly Mark[] {
   const { theme, view } = paper;
   const wide = Math.max(3, Math.min(7, view.scale * 0.09));
   const color = pathColor(path, theme);
@@ -45,8 +45,10 @@ export function pathMarks(path: StaffPath, paper: Paper, told: Told): readonly M
   const idle = path.uncounted.map(({ leg, from, to }) =>
     straight(leg, from, to, { color, width: 1.3, dash: [1.5, 3] }),
   );
-  const ghost =
-    path.ghost?.isPlace !== true ? [] : [dots(at(path.ghost.from), at(path.ghost.to), color, wide)];
+  const shortfall =
+    path.shortfall?.isPlace !== true
+      ? []
+      : [dots(at(path.shortfall.from), at(path.shortfall.to), color, wide)];
   const crossed = path.punctures.flatMap((puncture) => punctureMarks(puncture, at, color, theme, told));
   const ends = path.ends.map((end): Mark => ({
     kind: 'circle',
@@ -57,11 +59,11 @@ export function pathMarks(path: StaffPath, paper: Paper, told: Told): readonly M
     fill: theme.sheet,
     stroke: { color, width: 1.7 },
   }));
-  return [...halo, ...pieces, ...ticks, ...idle, ...ghost, ...crossed, ...ends];
+  return [...halo, ...pieces, ...ticks, ...idle, ...shortfall, ...crossed, ...ends];
 }
 
 /** A thin line for a path of another pair. */
-export function thinPathMarks(path: StaffPath, paper: Paper): readonly LineMark[] {
+export function thinPathMarks(path: PathScale, paper: Paper): readonly LineMark[] {
   if (path.legs.length === 0) return [];
   const runs = path.legs.map(({ from, to }) => [place(paper, from), place(paper, to)]);
   return [

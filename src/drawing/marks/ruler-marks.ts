@@ -1,4 +1,4 @@
-// The two staffs at the edges of a section: one millimetre filled, one hollow, finer ticks as the scale allows, and in the
+// The two rulers at the edges of a section: one millimetre filled, one hollow, finer ticks as the scale allows, and in the
 // corner, where a radial stretch is on, one millimetre along and one outward side by side.
 
 import type { Scene } from '#drawing/scene/scene.ts';
@@ -48,7 +48,7 @@ export function rulerMarks(scene: Scene, paper: Paper): readonly Mark[] {
   ];
 }
 
-interface Staff {
+interface Edge {
   readonly from: number;
   readonly to: number;
   readonly perMm: number;
@@ -61,7 +61,7 @@ interface Staff {
 
 function along({ rulers: { x } }: Scene, paper: Paper, top: number): readonly Mark[] {
   const { view, bounds, room } = paper;
-  return staff(paper, {
+  return ruler(paper, {
     from: Math.max(x[0], toDrawingX(view, room.left)),
     to: Math.min(x[1], toDrawingX(view, bounds.right)),
     perMm: view.scale,
@@ -74,7 +74,7 @@ function along({ rulers: { x } }: Scene, paper: Paper, top: number): readonly Ma
 
 function outward({ rulers: { y } }: Scene, paper: Paper, left: number): readonly Mark[] {
   const { view, bounds, room } = paper;
-  return staff(paper, {
+  return ruler(paper, {
     from: Math.max(y[0], toDrawingY(view, bounds.bottom)),
     to: Math.min(y[1], toDrawingY(view, room.top)),
     perMm: scaleUp(paper),
@@ -85,7 +85,7 @@ function outward({ rulers: { y } }: Scene, paper: Paper, left: number): readonly
   });
 }
 
-function staff({ theme }: Paper, { from, to, perMm, room, at, crispAt, words }: Staff): readonly Mark[] {
+function ruler({ theme }: Paper, { from, to, perMm, room, at, crispAt, words }: Edge): readonly Mark[] {
   if (to <= from) return [];
   const { piece, fine, number } = rulerSteps(perMm, room);
   const stroke = { color: theme.second, width: 1 };

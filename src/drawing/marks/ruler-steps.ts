@@ -4,7 +4,7 @@
 import { ticks, tickStep } from 'd3-array';
 
 export interface RulerSteps {
-  /** Length of the staff pieces, filled and hollow in turn, mm: one millimetre where that can be seen. */
+  /** Length of the pieces, filled and hollow in turn, mm: one millimetre where that can be seen. */
   readonly piece: number;
   /** Distance of the fine ticks, mm; null where they would run together. */
   readonly fine: number | null;

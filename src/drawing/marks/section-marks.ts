@@ -2,6 +2,7 @@
 
 import { flagBody, type FlagPlace } from '#drawing/scene/flag-places.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
+import type { Plate } from '#drawing/scene/view.ts';
 import { figureMarks } from './figure-marks.ts';
 import { flagMarks } from './flag-marks.ts';
 import type { Mark } from './mark.ts';
@@ -33,12 +34,19 @@ export function pathAndFlagMarks(
   scene: Scene,
   paper: Paper,
   flags: readonly FlagPlace[],
-  shown: { readonly told: Told; readonly picked: number | null },
+  shown: {
+    readonly told: Told;
+    readonly picked: number | null;
+    /** What no figure covers, besides the flags. */
+    readonly kept?: readonly Plate[];
+  },
 ): readonly Mark[] {
   const { path } = scene;
   return [
     ...(path === null ? [] : pathMarks(path, paper, shown.told)),
     ...flagMarks(flags, paper.theme, shown.picked),
-    ...(path === null ? [] : figureMarks(path, scene, paper, flags.map(flagBody))),
+    ...(path === null
+      ? []
+      : figureMarks(path, scene, paper, [...flags.map(flagBody), ...(shown.kept ?? [])])),
   ];
 }

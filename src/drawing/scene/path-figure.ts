@@ -3,16 +3,16 @@
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from '#words/verdict/path-words.ts';
 import type { Scene } from './scene.ts';
-import type { StaffPath } from './staff.ts';
+import type { PathScale } from './path-scale.ts';
 import type { Plate } from './view.ts';
 
 /** `4.83 of 5.6 mm`, and what the path goes through. */
-export function pathFigure(path: StaffPath): string {
+export function pathFigure(path: PathScale): string {
   const crossed = solidsCrossed(path.legs);
   return `${pathLength(path)}${crossed.length === 0 ? '' : `, through ${listed(crossed)}`}`;
 }
 
-export const pathLength = ({ length, required }: StaffPath): string =>
+export const pathLength = ({ length, required }: PathScale): string =>
   `${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
 
 export interface Paper {
@@ -34,14 +34,14 @@ const WEIGHTS = { flag: 6, path: 5, letter: 5, copper: 1 } as const;
 const GAP = 12;
 /** Half the side of a letter's box. */
 const LETTER = 10;
-/** Half the width of the staff with its ticks. */
-const STAFF = 7;
+/** Half the width of the path scale with its ticks. */
+const SCALE = 7;
 /** Hidden pixels that a figure puts up with rather than stand one pixel farther from its path. */
 const NEAR = 12;
 
 /** Middle of the figure; `width` and `height` are its own. */
 export function pathFigurePlace(
-  path: StaffPath,
+  path: PathScale,
   scene: Scene,
   paper: Paper,
   { width, height }: { readonly width: number; readonly height: number },
@@ -85,7 +85,7 @@ export function pathFigurePlace(
 
 const within = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
 
-function obstacles(path: StaffPath, scene: Scene, { toX, toY, flags }: Paper): readonly Obstacle[] {
+function obstacles(path: PathScale, scene: Scene, { toX, toY, flags }: Paper): readonly Obstacle[] {
   const box = (x0: number, y0: number, x1: number, y1: number, grown: number): Plate => ({
     left: Math.min(toX(x0), toX(x1)) - grown,
     right: Math.max(toX(x0), toX(x1)) + grown,
@@ -95,12 +95,12 @@ function obstacles(path: StaffPath, scene: Scene, { toX, toY, flags }: Paper): r
   const of = (weight: number, plates: readonly Plate[]): readonly Obstacle[] =>
     plates.map((plate) => ({ ...plate, weight }));
   const copper = scene.areas.filter(({ circuit }) => circuit !== null);
-  const staffs = [...path.legs, ...(path.ghost?.isPlace === true ? [path.ghost] : [])];
+  const lines = [...path.legs, ...(path.shortfall?.isPlace === true ? [path.shortfall] : [])];
   return [
     ...of(WEIGHTS.flag, flags),
     ...of(
       WEIGHTS.path,
-      staffs.map(({ from, to }) => box(from[0], from[1], to[0], to[1], STAFF)),
+      lines.map(({ from, to }) => box(from[0], from[1], to[0], to[1], SCALE)),
     ),
     ...of(
       WEIGHTS.letter,

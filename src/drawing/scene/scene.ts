@@ -14,7 +14,7 @@ import type { Box, Point } from './outline.ts';
 import type { MaterialKey } from './palette.ts';
 import { sectionWords } from '#words/design/section-words.ts';
 import { unknownPlaces, withUnknowns, type UnknownPlace } from './scene-unknown.ts';
-import { otherStaffs, staffOf, type StaffPath } from './staff.ts';
+import { otherPathScales, pathScaleOf, type PathScale } from './path-scale.ts';
 
 export interface Scene {
   readonly section: string;
@@ -31,12 +31,12 @@ export interface Scene {
   readonly letters: readonly Letter[];
   /** Where each layer of the file lies, for leader lines and for picking. */
   readonly layers: readonly LayerPlace[];
-  /** Spans of the two staffs at the edge: chamber width and stack height. */
+  /** Spans of the two rulers: chamber width and stack height. */
   readonly rulers: { readonly x: readonly [number, number]; readonly y: readonly [number, number] };
   /** The path that was asked for, where it lies on this section. */
-  readonly path: StaffPath | null;
+  readonly path: PathScale | null;
   /** Limiting paths of the other pairs on this section. */
-  readonly otherPaths: readonly StaffPath[];
+  readonly otherPaths: readonly PathScale[];
   readonly flags: readonly Flag[];
   readonly notes: readonly Note[];
   readonly unknowns: readonly UnknownPlace[];
@@ -113,7 +113,7 @@ export function sceneOf(
   const areas = withUnknowns(areasOf(section, wireOf), design);
   const frame = boundsOf([boxInMm(section.frame), ...areas.map(({ bounds }) => bounds)]);
   const rulers = rulersOf(section);
-  const path = staffOf(judgement.verdict, section.name, choices, rulers.x);
+  const path = pathScaleOf(judgement.verdict, section.name, choices, rulers.x);
   return {
     section: section.name,
     ...sectionWords(section),
@@ -125,7 +125,7 @@ export function sceneOf(
     layers: layersOf(section),
     rulers,
     path,
-    otherPaths: otherStaffs(judgement.verdict, section.name, path, rulers.x),
+    otherPaths: otherPathScales(judgement.verdict, section.name, path, rulers.x),
     flags: flagsOf(judgement.verdict.weakSpots, section.name, frame, choices.elsewhere ?? ELSEWHERE),
     notes: [...notesOf(design, section), ...countedNotes(areas)],
     unknowns: unknownPlaces(design, section),

@@ -52,8 +52,8 @@ export function closeUp(scene: Scene, at: readonly [number, number], options: Cl
 /** Round the path where there is one, else round the flag; never smaller than can be read. */
 function windowRound(scene: Scene, at: readonly [number, number], ratio: number): Box {
   const points = scene.path === null ? [at] : [at, ...scene.path.legs.flatMap(({ from, to }) => [from, to])];
-  const ghost = scene.path?.ghost?.isPlace === true ? [scene.path.ghost.to] : [];
-  const [xs, ys] = [0, 1].map((axis) => [...points, ...ghost].map((point) => point[axis as 0 | 1]));
+  const shortfall = scene.path?.shortfall?.isPlace === true ? [scene.path.shortfall.to] : [];
+  const [xs, ys] = [0, 1].map((axis) => [...points, ...shortfall].map((point) => point[axis as 0 | 1]));
   const [x0, x1] = [Math.min(...(xs ?? [])), Math.max(...(xs ?? []))];
   const [y0, y1] = [Math.min(...(ys ?? [])), Math.max(...(ys ?? []))];
   const width = Math.max(x1 - x0 + 2 * ROUND_MM, (y1 - y0 + 2 * ROUND_MM) * ratio, LEAST_MM);

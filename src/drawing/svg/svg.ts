@@ -5,6 +5,7 @@ import { LETTERING, READING, palette, type ThemeName } from '#drawing/scene/pale
 import type { Scene } from '#drawing/scene/scene.ts';
 import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
+import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { escapeText } from '#words/text/escape-text.ts';
@@ -15,7 +16,7 @@ export interface SvgOptions {
   readonly theme?: ThemeName;
   /** Greatest width of the drawing in pixels, edge to edge. */
   readonly width?: number;
-  /** Outward scale over axial scale; both staffs show it. */
+  /** Outward scale over axial scale; both rulers show it. */
   readonly radialStretch?: number;
   /** First line of the caption, and the drawing's name for those who cannot see it. */
   readonly heading?: string;
@@ -83,7 +84,8 @@ export function sectionSvg(
   paper: Paper,
   { prefix = '', flags = true, numbered = false }: Pick<SvgOptions, 'prefix' | 'flags' | 'numbered'>,
 ): string {
-  const places = flags ? flagPlaces(scene.flags, (at) => place(paper, at)) : [];
+  const kept = numbered ? numberPlates(scene, paper.view) : [];
+  const places = flags ? flagPlaces(scene.flags, (at) => place(paper, at), kept) : [];
   const marks = [
     ...groundMarks(scene, paper, numbered),
     ...rulerMarks(scene, paper),
@@ -107,7 +109,7 @@ function caption(scene: Scene, { theme }: Paper, top: number, options: SvgOption
     options.heading === undefined ? scene.title : `${options.heading}: ${scene.title.toLowerCase()}`;
   const stretch = options.radialStretch ?? 1;
   const scale = stretch === 1 ? 'same scale both ways' : `drawn ${stretch} times as high as wide`;
-  const plain = `${scene.says}; ${scale}; each piece of the staff is 1 mm`;
+  const plain = `${scene.says}; ${scale}; each piece of ruler and path is 1 mm`;
   const look = { x: EDGE.left, 'font-family': READING };
   return (
     element(

@@ -106,13 +106,14 @@ function drawing({ design, judgement, theme }: ReportParts): Content {
   const scene = sceneOf(design, judgement, limiting) ?? sceneOf(design, judgement, 'plain');
   if (scene === null) return null;
   const svg = svgOf(scene, {
+    numbered: true,
     theme: theme.name,
     prefix: 'main-',
     caption: false,
     heading: design.title,
     width: 900,
   });
-  const caption = `${scene.title}, ${scene.says}. Same scale both ways; filled and hollow pieces of the staff are 1 mm each. Hollow flags stand on other sections.`;
+  const caption = `${scene.title}, ${scene.says}. Same scale both ways; filled and hollow pieces of rulers and path are 1 mm each. Hollow flags stand on other sections.`;
   return tag('figure', {}, raw(svg), tag('figcaption', {}, caption));
 }
 

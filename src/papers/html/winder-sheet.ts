@@ -30,7 +30,7 @@ export function winderSheet({ design, judgement, black }: WinderInput): string {
       : raw(
           svgOf(
             { ...scene, path: null, otherPaths: [], flags: [] },
-            { theme: theme.name, caption: false, width: 900 },
+            { theme: theme.name, caption: false, width: 900, numbered: true },
           ),
         );
   const scope = scopeWords(verdict);

@@ -1,17 +1,19 @@
 // The drawing as it stands: the scene of the picked section, how it is looked at, its handles, what is in the hand, and from
 // all of these the picture that is painted. Made once by the component that shows it.
 
+import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import type { Bench } from '#state/document/bench.svelte.ts';
 import { ahead } from './ahead.ts';
 import { cornerOverview } from './corner-overview.ts';
 import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';
-import { gripsOf, REACH, type Grip } from './grip.ts';
+import { gripPlate, gripsOf, REACH, stands, type Grip } from './grip.ts';
 import { Hand } from './hand.svelte.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 import { handlesOf } from './handles.ts';
 import type { Picture } from './picture.ts';
+import { Measuring } from './measuring.svelte.ts';
 import { Reading } from './reading.svelte.ts';
 import { Sight, type Overview } from './sight.svelte.ts';
 import { sightsOf } from './sights-of.ts';
@@ -20,6 +22,7 @@ export class Drawing {
   readonly sight: Sight;
   readonly hand: Hand;
   readonly reading: Reading;
+  readonly measuring = new Measuring();
   /** Id of the grip that has the keyboard. */
   keyed: string | null = $state(null);
   /** Layers carry their numbers, because no line leads to the list. */
@@ -36,6 +39,7 @@ export class Drawing {
       scene: () => this.scene,
       section: () => this.section,
       isTaken,
+      measuring: this.measuring,
       focus,
     });
     this.reading = new Reading(
@@ -76,7 +80,12 @@ export class Drawing {
 
   readonly flags: readonly PlacedFlag[] = $derived.by(() => {
     const { scene, sight } = this;
-    return scene === null ? [] : flagsInSight(scene, sight.view, sight.room, this.grips);
+    if (scene === null) return [];
+    const numbers = this.isNumbered ? numberPlates(scene, sight.view) : [];
+    return flagsInSight(scene, sight.view, sight.room, [
+      ...this.grips.filter(stands).map(gripPlate),
+      ...numbers,
+    ]);
   });
 
   /** The handle in the hand or under the pointer. */
@@ -116,6 +125,7 @@ export class Drawing {
       hot: this.hot?.id ?? this.keyed,
       drag: hand.drag,
       carried: hand.carried,
+      measure: this.measuring.shown,
     };
   });
 }

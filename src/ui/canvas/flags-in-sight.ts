@@ -3,17 +3,16 @@
 import { FLAG, flagBody, flagPlaces, type FlagPlace } from '#drawing/scene/flag-places.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
-import { gripPlate, stands, type Grip } from './grip.ts';
 
 /** With its body, in pixels of the stage. */
 export type PlacedFlag = FlagPlace & Plate;
 
-/** Flags whose spot is in sight, the worst first. A body that would leave the stage turns to the other side. */
+/** Flags whose spot is in sight, the worst first, beside what is `kept` free. A body that would leave the stage turns to the other side. */
 export function flagsInSight(
   scene: Scene,
   view: View,
   room: Plate,
-  grips: readonly Grip[],
+  kept: readonly Plate[],
 ): readonly PlacedFlag[] {
   const pixels = (at: readonly [number, number]): readonly [number, number] => [
     toScreenX(view, at[0]),
@@ -29,6 +28,5 @@ export function flagsInSight(
     if (flag.stands === 'right' && x + FLAG.width > room.right) return { ...flag, stands: 'left' as const };
     return flag;
   });
-  const shown = grips.filter(stands).map(gripPlate);
-  return flagPlaces(turned, pixels, shown).map((place) => ({ ...place, ...flagBody(place) }));
+  return flagPlaces(turned, pixels, kept).map((place) => ({ ...place, ...flagBody(place) }));
 }

@@ -68,7 +68,7 @@ export class GripNodes {
       const node = old.get(id) ?? this.#node(id);
       if (!old.delete(id)) this.group.add(node as Shape);
       const fill = look === 'dark' ? theme.ink : theme.sheet;
-      node.setAttrs({ x: grip.x, y: grip.y, fill, stroke: theme.ink });
+      node.setAttrs({ x: grip.x, y: grip.y, fill, stroke: theme.ink, look });
       if (node.zIndex() !== k) node.zIndex(k);
     });
     old.forEach((node) => node.destroy());

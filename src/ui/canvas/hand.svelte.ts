@@ -6,6 +6,7 @@ import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
+import type { Measuring } from './measuring.svelte.ts';
 import type { Sight } from './sight.svelte.ts';
 import { otherEdges } from './snap.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
@@ -15,6 +16,7 @@ import type { Scene } from '#drawing/scene/scene.ts';
 export interface Reach {
   readonly scene: () => Scene | null;
   readonly section: () => DrawnSection | null;
+  readonly measuring: Measuring;
   /** Whether something of its own is under the pointer: a grip, an edge, the overview. */
   readonly isTaken: (x: number, y: number) => boolean;
   /** Gives the keyboard to a grip that was taken by the pointer. */
@@ -65,6 +67,9 @@ export class Hand {
   down(spot: Spot): void {
     this.#lay(spot);
     if (this.#fingers.length > 1) return this.putBack();
+    const scene = this.#reach.scene();
+    if (this.#reach.measuring.isOn && scene !== null)
+      return this.#reach.measuring.begin(scene, this.#sight.view, spot.x, spot.y);
     if (this.#reach.isTaken(spot.x, spot.y)) return;
     const layer = this.#layerAt(spot.x, spot.y);
     const carries =
@@ -81,6 +86,8 @@ export class Hand {
   move(spot: Spot): void {
     const before = this.#fingers.find(({ pointerId }) => pointerId === spot.pointerId);
     if (before === undefined) return;
+    const scene = this.#reach.scene();
+    if (scene !== null && this.#reach.measuring.extend(scene, this.#sight.view, spot.x, spot.y)) return;
     if (this.#fingers.length > 1) this.#pinch(spot, before);
     else if (this.#pressed !== null) this.#shift(this.#pressed, spot, before);
     this.#lay(spot);
@@ -90,6 +97,7 @@ export class Hand {
     this.#lift(spot.pointerId);
     const pressed = this.#pressed;
     this.#pressed = null;
+    void this.#reach.measuring.end(this.#reach.section());
     if (this.drag !== null) return this.drop();
     if (this.carried !== null) return this.#putDown(this.carried);
     if (pressed !== null && !this.isPanning) this.#pick(pressed);
@@ -104,7 +112,7 @@ export class Hand {
 
   take(handle: Handle, pointer: Pointer): void {
     const section = this.#reach.section();
-    if (section === null) return;
+    if (section === null || this.#reach.measuring.isOn) return;
     // first, for a grip that loses the keyboard lets go of what is held
     this.#reach.focus(handle.id);
     this.#sight.hold();

@@ -14,7 +14,6 @@ export class MarkNodes {
   readonly group: Group;
   readonly #library: Library;
   readonly #tiles: Tiles;
-  #runs: readonly (readonly Mark[])[] = [];
   #nodes: readonly Shape[] = [];
 
   constructor(library: Library, tiles: Tiles) {
@@ -25,20 +24,19 @@ export class MarkNodes {
 
   show(marks: readonly Mark[]): void {
     const runs = runsOf(marks);
-    this.#runs = runs;
     for (const node of this.#nodes.slice(runs.length)) node.destroy();
-    const added = runs.slice(this.#nodes.length).map((_, k) => this.#nodeOf(this.#nodes.length + k));
+    const added = runs.slice(this.#nodes.length).map(() => this.#node());
     if (added.length > 0) this.group.add(...added);
     this.#nodes = [...this.#nodes.slice(0, runs.length), ...added];
-    this.#nodes.forEach((node, k) => node.name(runs[k]?.[0]?.role ?? ''));
+    this.#nodes.forEach((node, k) => node.setAttrs({ marks: runs[k], name: runs[k]?.[0]?.role ?? '' }));
   }
 
-  #nodeOf(place: number): Shape {
+  #node(): Shape {
     return new this.#library.Shape({
       listening: false,
       perfectDrawEnabled: false,
-      sceneFunc: (context) => {
-        for (const mark of this.#runs[place] ?? []) drawMark(context, mark, this.#tiles);
+      sceneFunc: (context, shape) => {
+        for (const mark of shape.getAttr('marks') as readonly Mark[]) drawMark(context, mark, this.#tiles);
       },
     });
   }

@@ -8,6 +8,7 @@ import type { Paper } from '#drawing/marks/paper.ts';
 import type { Drag } from './drag.ts';
 import type { Grip } from './grip.ts';
 import type { PlacedFlag } from './flags-in-sight.ts';
+import type { Measure } from './measuring.svelte.ts';
 import type { Overview } from './sight.svelte.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
@@ -40,6 +41,8 @@ export interface Picture {
   /** Path of the handle under the pointer or the keyboard. */
   readonly hot: string | null;
   readonly drag: Drag | null;
+  /** Two points between which someone measures. */
+  readonly measure: Measure | null;
   /** A layer in the hand, and where it would go: the row of the line in millimetres. */
   readonly carried: { readonly layer: number; readonly to: number } | null;
 }

@@ -2,7 +2,7 @@
 // itself: each press goes one piece on.
 
 import { pathParts, type PathPart } from '#words/verdict/path-words.ts';
-import type { StaffPath } from '#drawing/scene/staff.ts';
+import type { PathScale } from '#drawing/scene/path-scale.ts';
 import type { Selection } from '#state/document/selection.svelte.ts';
 
 const STEP_MS = 220;
@@ -12,11 +12,11 @@ const REST_MS = 1400;
 export class Reading {
   #at: number | null = $state(null);
   #timer: ReturnType<typeof setTimeout> | null = null;
-  readonly #path: () => StaffPath | null;
+  readonly #path: () => PathScale | null;
   readonly #selection: Selection;
   readonly #isStill: () => boolean;
 
-  constructor(path: () => StaffPath | null, selection: Selection, isStill: () => boolean) {
+  constructor(path: () => PathScale | null, selection: Selection, isStill: () => boolean) {
     this.#path = path;
     this.#selection = selection;
     this.#isStill = isStill;

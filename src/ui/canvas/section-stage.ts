@@ -6,9 +6,11 @@ import type { Mark } from '#drawing/marks/mark.ts';
 import type { Paper } from '#drawing/marks/paper.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { gripPlate, stands } from './grip.ts';
 import { GripNodes, type Gripping } from './grip-nodes.ts';
 import { dragMarks, pickedMarks } from './hand-marks.ts';
 import { HatchTiles } from './hatch-tiles.ts';
+import { measureMarks } from './measure-marks.ts';
 import { MarkNodes, type Library } from './mark-nodes.ts';
 import { OverviewNodes } from './overview-nodes.ts';
 import { paperOf, type Picture } from './picture.ts';
@@ -95,7 +97,7 @@ export class SectionStage {
     this.#grips.show(picture);
     this.#upper.show(upperMarks(picture, paper));
     this.#overview.show(picture, paper);
-    this.#held.show(picture.drag === null ? [] : dragMarks(picture.drag, picture.grips, paper));
+    this.#held.show(heldMarks(picture, paper));
     this.#layers.over.drawScene();
     // nothing is looked for under the pointer while an edge is in the hand
     if (picture.drag === null) this.#layers.over.drawHit();
@@ -106,8 +108,17 @@ export class SectionStage {
   }
 }
 
+const heldMarks = ({ drag, grips, measure }: Picture, paper: Paper): readonly Mark[] => [
+  ...(measure === null ? [] : measureMarks(measure, paper)),
+  ...(drag === null ? [] : dragMarks(drag, grips, paper)),
+];
+
 const upperMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
-  ...pathAndFlagMarks(picture.scene, paper, picture.flags, { told: picture, picked: picture.flag }),
+  ...pathAndFlagMarks(picture.scene, paper, picture.flags, {
+    told: picture,
+    picked: picture.flag,
+    kept: picture.grips.filter(stands).map(gripPlate),
+  }),
   ...rulerMarks(picture.scene, paper),
 ];
 

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { pathFigure, pathFigurePlace } from '#drawing/scene/path-figure.ts';
 import type { Plate } from '#drawing/scene/view.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
-import type { StaffPath } from '#drawing/scene/staff.ts';
+import type { PathScale } from '#drawing/scene/path-scale.ts';
 import { greenhouseDesign, greenhouse } from '#test/papers/greenhouse.ts';
 
 const scene = sceneOf(greenhouseDesign(), greenhouse, 'plain') as Scene;
-const path = scene.path as StaffPath;
+const path = scene.path as PathScale;
 const toX = (mm: number): number => 100 + 50 * mm;
 const toY = (mm: number): number => 400 - 50 * mm;
 const room = { left: 0, top: 0, right: 800, bottom: 450 };

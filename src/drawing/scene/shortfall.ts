@@ -3,9 +3,9 @@
 import type { PathLeg } from '#judge/verdict/verdict.ts';
 import type { ChosenPath } from './chosen-path.ts';
 import type { Point } from './outline.ts';
-import type { Width } from './staff.ts';
+import type { Width } from './path-scale.ts';
 
-export interface Ghost {
+export interface Shortfall {
   readonly from: Point;
   /** Cut off at the last face of the chambers; `missing` keeps the whole. */
   readonly to: Point;
@@ -17,7 +17,7 @@ export interface Ghost {
 /** A millionth of a millimetre is the unit of every length. */
 const LEAST_MM = 5e-7;
 
-export function ghostOf({ legs, length, required }: ChosenPath, width: Width): Ghost | null {
+export function shortfallOf({ legs, length, required }: ChosenPath, width: Width): Shortfall | null {
   if (required === null || required - length <= LEAST_MM) return null;
   // a margin mends no way through plies or over the core, nor a contact
   if (length === 0 || legs.some(({ kind, plies }) => kind === 'over' || plies > 0)) return null;

@@ -1,36 +1,36 @@
 import { describe, expect, it } from 'vitest';
-import { otherStaffs, staffOf } from '#drawing/scene/staff.ts';
+import { otherPathScales, pathScaleOf } from '#drawing/scene/path-scale.ts';
 import { greenhouseVerdict as verdict } from '#test/papers/greenhouse.ts';
 
 const span = ([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number]) =>
   Math.hypot(bx - ax, by - ay);
 
-describe('staffOf', () => {
-  const staff = staffOf(verdict, 'plain', {}, [0, 12]);
+describe('pathScaleOf', () => {
+  const scale = pathScaleOf(verdict, 'plain', {}, [0, 12]);
 
   it('should lay out exactly the length of the path', () => {
-    const total = staff?.pieces.reduce((sum, piece) => sum + span(piece.from, piece.to), 0);
+    const total = scale?.pieces.reduce((sum, piece) => sum + span(piece.from, piece.to), 0);
     expect(total).toBeCloseTo(4.83, 9);
   });
 
   it('should alternate filled and hollow at every whole millimetre', () => {
     let walked = 0;
-    for (const piece of staff?.pieces ?? []) {
+    for (const piece of scale?.pieces ?? []) {
       expect(piece.filled).toBe(Math.floor(walked + 1e-9) % 2 === 0);
       walked += span(piece.from, piece.to);
     }
-    expect(staff?.pieces.filter(({ tick }) => tick).length).toBe(4);
+    expect(scale?.pieces.filter(({ tick }) => tick).length).toBe(4);
   });
 
   it('should go on by what is missing at the end with the shorter margin', () => {
-    expect(staff?.ghost?.missing).toBeCloseTo(0.77, 9);
-    expect(staff?.ghost?.from).toEqual([1.65, 1.1]);
-    expect(staff?.ghost?.to[0]).toBeCloseTo(2.42, 9);
-    expect(staff?.ghost?.to[1]).toBeCloseTo(1.1, 9);
+    expect(scale?.shortfall?.missing).toBeCloseTo(0.77, 9);
+    expect(scale?.shortfall?.from).toEqual([1.65, 1.1]);
+    expect(scale?.shortfall?.to[0]).toBeCloseTo(2.42, 9);
+    expect(scale?.shortfall?.to[1]).toBeCloseTo(1.1, 9);
   });
 
   it('should draw nothing for a pair that asks nothing', () => {
-    expect(staffOf(verdict, 'plain', { pair: ['aux', 'pri'] }, [0, 12])).toBeNull();
+    expect(pathScaleOf(verdict, 'plain', { pair: ['aux', 'pri'] }, [0, 12])).toBeNull();
   });
 
   it('should draw on another section the worst that is known of the pair there', () => {
@@ -38,14 +38,14 @@ describe('staffOf', () => {
     const [path] = pair!.paths;
     const lead = { ...path!, section: 'lead S finish', length: 5.4 };
     const known = { ...verdict, weakSpots: [], pairs: [{ ...pair!, paths: [path!, lead] }, ...rest] };
-    expect(staffOf(known, 'lead S finish', {}, [0, 12])).toMatchObject({ length: 5.4, required: 5.6 });
+    expect(pathScaleOf(known, 'lead S finish', {}, [0, 12])).toMatchObject({ length: 5.4, required: 5.6 });
     const spots = verdict.weakSpots.map((spot) => ({ ...spot, points: [[0, 0] as const, [5, 0] as const] }));
-    expect(staffOf({ ...known, weakSpots: spots }, 'lead S finish', {}, [0, 12])?.length).toBe(5.18);
-    expect(staffOf(known, 'lead P start', {}, [0, 12])).toBeNull();
+    expect(pathScaleOf({ ...known, weakSpots: spots }, 'lead S finish', {}, [0, 12])?.length).toBe(5.18);
+    expect(pathScaleOf(known, 'lead P start', {}, [0, 12])).toBeNull();
     // what plies hold is no weak path, however short
     const held = { ...lead, plies: 3, length: 0, grade: 'reinforced' } as const;
     const both = { ...known, pairs: [{ ...pair!, paths: [path!, held, lead] }, ...rest] };
-    expect(staffOf(both, 'lead S finish', {}, [0, 12])?.length).toBe(5.4);
+    expect(pathScaleOf(both, 'lead S finish', {}, [0, 12])?.length).toBe(5.4);
   });
 
   it('should mark a puncture and count no length for it', () => {
@@ -60,14 +60,14 @@ describe('staffOf', () => {
       course: null,
     } as const;
     const punctured = { ...worst, limiting: { ...worst.limiting, length: 0, legs: [through], plies: 3 } };
-    const drawn = staffOf({ ...verdict, pairs: [punctured, ...rest] }, 'plain', {}, [0, 12]);
+    const drawn = pathScaleOf({ ...verdict, pairs: [punctured, ...rest] }, 'plain', {}, [0, 12]);
     expect(drawn?.pieces).toEqual([]);
     expect(drawn?.uncounted).toEqual([]);
     expect(drawn?.punctures.map(({ plies }) => plies)).toEqual([3]);
   });
 
   it('should list the limiting paths of other pairs but not the one drawn', () => {
-    expect(otherStaffs(verdict, 'plain', staff, [0, 12])).toEqual([]);
-    expect(otherStaffs(verdict, 'plain', null, [0, 12]).map(({ length }) => length)).toEqual([4.83]);
+    expect(otherPathScales(verdict, 'plain', scale, [0, 12])).toEqual([]);
+    expect(otherPathScales(verdict, 'plain', null, [0, 12]).map(({ length }) => length)).toEqual([4.83]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ghostOf } from '#drawing/scene/ghost.ts';
+import { shortfallOf } from '#drawing/scene/shortfall.ts';
 import type { PathLeg } from '#judge/verdict/verdict.ts';
 
 const leg = (from: [number, number], to: [number, number]): PathLeg => ({
@@ -10,27 +10,27 @@ const leg = (from: [number, number], to: [number, number]): PathLeg => ({
   plies: 0,
   course: null,
 });
-const ghost = (required: number | null, ...legs: readonly PathLeg[]) => {
+const shortfall = (required: number | null, ...legs: readonly PathLeg[]) => {
   const length = legs.reduce((sum, each) => sum + each.length, 0);
   const path = { between: ['a', 'b'], metric: 'creepage', section: 'plain', short: true } as const;
-  return ghostOf({ ...path, legs, length, required }, [0, 12]);
+  return shortfallOf({ ...path, legs, length, required }, [0, 12]);
 };
 
-describe('ghostOf', () => {
+describe('shortfallOf', () => {
   it('should go on beyond the shorter margin, whichever end it is', () => {
     const [long, climb, short] = [leg([3, 1], [0, 1]), leg([0, 1], [0, 2]), leg([0, 2], [1, 2])];
-    expect(ghost(6, long, climb, short)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
+    expect(shortfall(6, long, climb, short)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
     const back = [leg([1, 2], [0, 2]), leg([0, 2], [0, 1]), leg([0, 1], [3, 1])];
-    expect(ghost(6, ...back)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
+    expect(shortfall(6, ...back)).toEqual({ from: [1, 2], to: [2, 2], missing: 1, isPlace: true });
   });
 
   it('should go inward from the nearer flange where no margin is', () => {
-    expect(ghost(3, leg([0, 1], [0, 2]))?.to).toEqual([2, 2]);
-    expect(ghost(3, leg([12, 1], [12, 2]))?.to).toEqual([10, 2]);
+    expect(shortfall(3, leg([0, 1], [0, 2]))?.to).toEqual([2, 2]);
+    expect(shortfall(3, leg([12, 1], [12, 2]))?.to).toEqual([10, 2]);
   });
 
   it('should stay between the flanges and keep the whole figure', () => {
-    expect(ghost(30, leg([0, 1], [0, 2]))).toEqual({
+    expect(shortfall(30, leg([0, 1], [0, 2]))).toEqual({
       from: [0, 2],
       to: [12, 2],
       missing: 29,
@@ -40,13 +40,13 @@ describe('ghostOf', () => {
 
   it('should promise nothing of a margin where the way goes through plies, over the core or by contact', () => {
     const level = leg([3, 1], [0, 1]);
-    expect(ghost(6, level, { ...leg([0, 1], [0, 2]), kind: 'through', length: 0, plies: 1 })).toBeNull();
-    expect(ghost(6, level, { ...leg([0, 1], [0, 2]), kind: 'over', length: 0 })).toBeNull();
-    expect(ghost(6, leg([3, 1], [3, 1]))).toBeNull();
+    expect(shortfall(6, level, { ...leg([0, 1], [0, 2]), kind: 'through', length: 0, plies: 1 })).toBeNull();
+    expect(shortfall(6, level, { ...leg([0, 1], [0, 2]), kind: 'over', length: 0 })).toBeNull();
+    expect(shortfall(6, leg([3, 1], [3, 1]))).toBeNull();
   });
 
   it('should be nothing where the path is long enough or nothing is asked', () => {
-    expect(ghost(1, leg([0, 1], [0, 2]))).toBeNull();
-    expect(ghost(null, leg([0, 1], [0, 2]))).toBeNull();
+    expect(shortfall(1, leg([0, 1], [0, 2]))).toBeNull();
+    expect(shortfall(null, leg([0, 1], [0, 2]))).toBeNull();
   });
 });

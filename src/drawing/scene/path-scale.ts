@@ -1,31 +1,31 @@
-// A path laid out as a measuring staff: one millimetre filled, one hollow, so that its length is counted, not believed.
-// What is missing goes on as a ghost beyond one end. All in millimetres on the section.
+// A path laid out as a scale: one millimetre filled, one hollow, so that its length is counted, not believed.
+// What is missing goes on as a shortfall beyond one end. All in millimetres on the section.
 
 import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Metric, PathLeg, Verdict } from '#judge/verdict/verdict.ts';
 import type { Point } from './outline.ts';
-import { ghostOf, type Ghost } from './ghost.ts';
+import { shortfallOf, type Shortfall } from './shortfall.ts';
 import { chosenPath, limitingPath, type ChosenPath } from './chosen-path.ts';
 import type { SceneChoices } from './scene.ts';
 
-export interface StaffPath {
+export interface PathScale {
   readonly between: readonly [string, string];
   readonly metric: Metric;
   readonly legs: readonly PathLeg[];
   /** Straight pieces of at most a millimetre of counted length, filled and hollow in turn. */
-  readonly pieces: readonly StaffPiece[];
+  readonly pieces: readonly ScalePiece[];
   /** Legs that count no length: over a conductor, across a void into which the tape sags. */
   readonly uncounted: readonly { readonly leg: number; readonly from: Point; readonly to: Point }[];
   readonly punctures: readonly Puncture[];
   readonly ends: readonly [Point, Point];
-  readonly ghost: Ghost | null;
+  readonly shortfall: Shortfall | null;
   readonly length: number;
   readonly required: number | null;
   /** Its pair falls short: drawn in pencil, else in ink. */
   readonly short: boolean;
 }
 
-export interface StaffPiece {
+export interface ScalePiece {
   readonly leg: number;
   readonly from: Point;
   readonly to: Point;
@@ -46,35 +46,35 @@ export interface Puncture {
 export type Width = readonly [number, number];
 
 /** The path that the choices name, where it lies on this section; else null. */
-export function staffOf(
+export function pathScaleOf(
   verdict: Verdict,
   sectionName: string,
   choices: SceneChoices,
   width: Width,
-): StaffPath | null {
+): PathScale | null {
   const chosen = chosenPath(verdict, sectionName, choices);
   return chosen === null ? null : laidOut(chosen, width);
 }
 
 /** The limiting paths on this section of every pair that asks something, but for the pair already drawn. */
-export function otherStaffs(
+export function otherPathScales(
   verdict: Verdict,
   sectionName: string,
-  drawn: StaffPath | null,
+  drawn: PathScale | null,
   width: Width,
-): readonly StaffPath[] {
+): readonly PathScale[] {
   return verdict.pairs.flatMap((pair) => {
     const { between, required, verdict: answer } = pair;
     const limiting = leadingPath(pair);
     if (limiting === null || required === null || limiting.section !== sectionName) return [];
     if (drawn !== null && drawn.between.every((id) => between.includes(id))) return [];
     const path = limitingPath(between, limiting, answer === 'falls-short');
-    const staff = path === null ? null : laidOut(path, width);
-    return staff === null ? [] : [staff];
+    const scale = path === null ? null : laidOut(path, width);
+    return scale === null ? [] : [scale];
   });
 }
 
-function laidOut(path: ChosenPath, width: Width): StaffPath | null {
+function laidOut(path: ChosenPath, width: Width): PathScale | null {
   const [first, last] = [path.legs[0], path.legs.at(-1)];
   if (first === undefined || last === undefined) return null;
   const { legs } = path;
@@ -92,7 +92,7 @@ function laidOut(path: ChosenPath, width: Width): StaffPath | null {
       leg.plies > 0 ? [{ leg: k, from: leg.from, to: leg.to, plies: leg.plies }] : [],
     ),
     ends: [first.from, last.to],
-    ghost: ghostOf(path, width),
+    shortfall: shortfallOf(path, width),
     length: path.length,
     required: path.required,
     short: path.short,
@@ -102,8 +102,8 @@ function laidOut(path: ChosenPath, width: Width): StaffPath | null {
 const same = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
 
 /** Cuts every leg where the counted length passes a whole millimetre. */
-function piecesOf(legs: readonly PathLeg[]): readonly StaffPiece[] {
-  const pieces: StaffPiece[] = [];
+function piecesOf(legs: readonly PathLeg[]): readonly ScalePiece[] {
+  const pieces: ScalePiece[] = [];
   let walked = 0;
   legs.forEach((leg, k) => {
     if (leg.length === 0) return;
