@@ -10,29 +10,28 @@ import { lengthUp } from '#words/text/number-words.ts';
 import type { ChipMark, Mark, Point } from './mark.ts';
 import { place, type Paper } from './paper.ts';
 import { pathColor } from './path-marks.ts';
+import { rulerPlates } from './ruler-marks.ts';
 import { arrowHead, chip, chipHeight, chipWidth, line, type ChipLook } from './shapes.ts';
 
 const ROLE = 'path';
 
-/** `flags`: bodies that the figures do not cover. */
+/** `kept`: flags and grips, which the figures do not cover. */
 export function figureMarks(
   path: PathScale,
   scene: Scene,
   paper: Paper,
-  flags: readonly Plate[],
+  kept: readonly Plate[],
 ): readonly Mark[] {
   if (!isInSight(path, paper)) return [];
   const color = pathColor(path, paper.theme);
   const words = pathFigure(path);
   const plate = { width: chipWidth(paper, words), height: chipHeight() };
-  const at = pathFigurePlace(
-    path,
-    scene,
-    { toX: (mm) => place(paper, [mm, 0])[0], toY: (mm) => place(paper, [0, mm])[1], room: paper.room, flags },
-    plate,
-  );
+  const free = [...kept, ...rulerPlates(scene, paper)];
+  const toX = (mm: number): number => place(paper, [mm, 0])[0];
+  const toY = (mm: number): number => place(paper, [0, mm])[1];
+  const at = pathFigurePlace(path, scene, { toX, toY, room: paper.room, kept: free }, plate);
   const figure = chip(paper, ROLE, at, words, { fill: color, rim: color, color: paper.theme.sheet });
-  return [...missingMarks(path, scene, paper, figure), figure];
+  return [...missingMarks(path, scene, paper, [...free, plateOf(figure)], figure), figure];
 }
 
 /** Any of its legs; else a figure at the edge would speak of nothing that is seen. */
@@ -44,7 +43,13 @@ const isInSight = ({ legs }: PathScale, paper: Paper): boolean =>
     return touches({ left, right, top, bottom }, paper.room);
   });
 
-function missingMarks(path: PathScale, scene: Scene, paper: Paper, figure: ChipMark): readonly Mark[] {
+function missingMarks(
+  path: PathScale,
+  scene: Scene,
+  paper: Paper,
+  kept: readonly Plate[],
+  figure: ChipMark,
+): readonly Mark[] {
   const { shortfall } = path;
   if (shortfall === null) return [];
   const color = pathColor(path, paper.theme);
@@ -55,29 +60,59 @@ function missingMarks(path: PathScale, scene: Scene, paper: Paper, figure: ChipM
   const above = place(paper, [0, stackTop])[1] - 24;
   const way = end[0] > foot[0] ? 1 : -1;
   const half = chipWidth(paper, words) / 2 + 6;
+  const plain = chip(paper, ROLE, figure.at, words, look);
   if (!shortfall.isPlace || shortfall.from[1] !== shortfall.to[1] || above < paper.room.top + 14)
-    return [chip(paper, ROLE, aside(figure, paper, half), words, look)];
+    return [{ ...plain, at: freePlace(plain, around(figure, half), paper, kept) }];
   const span = (from: Point, to: Point, width: number, dash: readonly number[] = []): Mark =>
     line('missing', from, to, { color, width, dash });
   const [x0, x1] = [foot[0], end[0]];
+  const beside: readonly Point[] = [
+    [x1 + way * half, above],
+    [x0 - way * half, above],
+    [x1 + way * half, above - chipHeight() - 3],
+  ];
   return [
     span([x0, foot[1]], [x0, above - 8], 1),
     span([x1, foot[1]], [x1, above - 8], 1, [8, 3, 2, 3]),
     span([x0, above], [x1, above], 1.3),
     arrowHead('missing', [x0, above], [-way, 0], color),
     arrowHead('missing', [x1, above], [way, 0], color),
-    chip(paper, ROLE, [keptAcross(x1 + way * half, half, paper), above], words, look),
+    { ...plain, at: freePlace(plain, beside, paper, kept) },
   ];
 }
 
-/** Beside the figure, on the side where the room has more of it; above or below where neither is wide enough. */
-function aside(figure: ChipMark, { room }: Paper, half: number): Point {
-  const [x, y] = figure.at;
-  const [left, right] = [x - figure.width / 2 - half, x + figure.width / 2 + half];
-  if (right + half <= room.right) return [right, y];
-  if (left - half >= room.left) return [left, y];
-  return [x, y - figure.height > room.top + 14 ? y - figure.height - 3 : y + figure.height + 3];
+/** Beside the figure, over and under it, and farther off where all of these are taken. */
+function around({ at: [x, y], width, height }: ChipMark, half: number): readonly Point[] {
+  const aside = width / 2 + half;
+  return [0, 1, -1, 2, -2, 3, -3].flatMap((step): readonly Point[] => {
+    const row = y + step * (height + 3);
+    return step === 0
+      ? [
+          [x + aside, y],
+          [x - aside, y],
+        ]
+      : [
+          [x, row],
+          [x + aside, row],
+          [x - aside, row],
+        ];
+  });
 }
 
-const keptAcross = (x: number, half: number, { room }: Paper): number =>
-  Math.max(room.left + half, Math.min(room.right - half, x));
+/** The first place in the room at which nothing that is kept is covered; the first of all where there is none. */
+function freePlace(mark: ChipMark, places: readonly Point[], { room }: Paper, kept: readonly Plate[]): Point {
+  const [across, up] = [mark.width / 2 + 4, mark.height / 2 + 2];
+  const within = places.map(([x, y]): Point => [
+    Math.max(room.left + across, Math.min(room.right - across, x)),
+    Math.max(room.top + up, Math.min(room.bottom - up, y)),
+  ]);
+  const isFree = (at: Point): boolean => !kept.some((plate) => touches(plateOf({ ...mark, at }), plate));
+  return within.find(isFree) ?? within[0] ?? mark.at;
+}
+
+const plateOf = ({ at: [x, y], width, height }: ChipMark): Plate => ({
+  left: x - width / 2,
+  right: x + width / 2,
+  top: y - height / 2,
+  bottom: y + height / 2,
+});

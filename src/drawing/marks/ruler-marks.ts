@@ -2,7 +2,7 @@
 // corner, where a radial stretch is on, one millimetre along and one outward side by side.
 
 import type { Scene } from '#drawing/scene/scene.ts';
-import { toDrawingX, toDrawingY } from '#drawing/scene/view.ts';
+import { toDrawingX, toDrawingY, type Plate } from '#drawing/scene/view.ts';
 import type { AreaMark, LineMark, Mark, Point, WordsMark } from './mark.ts';
 import { crisp, place, scaleUp, type Paper } from './paper.ts';
 import { multiples, rulerSteps } from './ruler-steps.ts';
@@ -22,11 +22,7 @@ export const RULER = { left: 36, top: 30 } as const;
 /** Close to the core while it is in sight, at the edge of the room where it is not. */
 export function rulerMarks(scene: Scene, paper: Paper): readonly Mark[] {
   const { room, bounds, theme } = paper;
-  const corner = crisp(paper, [scene.frame.x0, scene.frame.y1]);
-  const [left, top] = [
-    Math.max(room.left, corner[0] - GAP) - BESIDE,
-    Math.max(room.top, corner[1] - GAP) - BESIDE,
-  ];
+  const { corner, left, top } = edges(scene, paper);
   // what is drawn beyond the room must not run under the figures
   const hidden = [
     ...(corner[1] < room.top ? [rectangle(bounds.left, room.top - RULER.top, bounds.right, room.top)] : []),
@@ -46,6 +42,27 @@ export function rulerMarks(scene: Scene, paper: Paper): readonly Mark[] {
     ...outward(scene, paper, left),
     ...(paper.view.stretch === 1 ? [] : bothScales(paper)),
   ];
+}
+
+/** What the rulers and their numbers cover. */
+export function rulerPlates(scene: Scene, paper: Paper): readonly Plate[] {
+  const { left, top } = edges(scene, paper);
+  const from = place(paper, [scene.rulers.x[0], scene.rulers.y[0]]);
+  const to = place(paper, [scene.rulers.x[1], scene.rulers.y[1]]);
+  return [
+    { left: from[0] - SIZE, right: to[0] + SIZE, top: top - 2 * SIZE, bottom: top + BESIDE },
+    { left: left - 2 * SIZE, right: left + BESIDE, top: to[1] - SIZE, bottom: from[1] + SIZE },
+  ];
+}
+
+/** Where the bars lie: outer edge of each, and the corner of the section that they stand beside. */
+function edges(
+  scene: Scene,
+  paper: Paper,
+): { readonly corner: Point; readonly left: number; readonly top: number } {
+  const corner = crisp(paper, [scene.frame.x0, scene.frame.y1]);
+  const [left, top] = [Math.max(paper.room.left, corner[0] - GAP), Math.max(paper.room.top, corner[1] - GAP)];
+  return { corner, left: left - BESIDE, top: top - BESIDE };
 }
 
 interface Edge {

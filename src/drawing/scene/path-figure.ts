@@ -20,8 +20,8 @@ export interface Paper {
   readonly toY: (mm: number) => number;
   /** What the figure keeps within. */
   readonly room: Plate;
-  /** Flags. */
-  readonly flags: readonly Plate[];
+  /** What is not to be covered: flags, grips, rulers. */
+  readonly kept: readonly Plate[];
 }
 
 interface Obstacle extends Plate {
@@ -29,7 +29,7 @@ interface Obstacle extends Plate {
   readonly weight: number;
 }
 
-const WEIGHTS = { flag: 6, path: 5, letter: 5, copper: 1 } as const;
+const WEIGHTS = { kept: 30, path: 5, letter: 5, copper: 1 } as const;
 /** Pixels between the figure and the path. */
 const GAP = 12;
 /** Half the side of a letter's box. */
@@ -85,7 +85,7 @@ export function pathFigurePlace(
 
 const within = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
 
-function obstacles(path: PathScale, scene: Scene, { toX, toY, flags }: Paper): readonly Obstacle[] {
+function obstacles(path: PathScale, scene: Scene, { toX, toY, kept }: Paper): readonly Obstacle[] {
   const box = (x0: number, y0: number, x1: number, y1: number, grown: number): Plate => ({
     left: Math.min(toX(x0), toX(x1)) - grown,
     right: Math.max(toX(x0), toX(x1)) + grown,
@@ -97,7 +97,7 @@ function obstacles(path: PathScale, scene: Scene, { toX, toY, flags }: Paper): r
   const copper = scene.areas.filter(({ circuit }) => circuit !== null);
   const lines = [...path.legs, ...(path.shortfall?.isPlace === true ? [path.shortfall] : [])];
   return [
-    ...of(WEIGHTS.flag, flags),
+    ...of(WEIGHTS.kept, kept),
     ...of(
       WEIGHTS.path,
       lines.map(({ from, to }) => box(from[0], from[1], to[0], to[1], SCALE)),

@@ -11,8 +11,8 @@ const toX = (mm: number): number => 100 + 50 * mm;
 const toY = (mm: number): number => 400 - 50 * mm;
 const room = { left: 0, top: 0, right: 800, bottom: 450 };
 const size = { width: 100, height: 20 };
-const placed = (flags: readonly Plate[] = [], within = room) =>
-  pathFigurePlace(path, scene, { toX, toY, room: within, flags }, size);
+const placed = (kept: readonly Plate[] = [], within = room) =>
+  pathFigurePlace(path, scene, { toX, toY, room: within, kept }, size);
 
 const plateAt = ([x, y]: readonly [number, number]): Plate => ({
   left: x - 50,
