@@ -75,6 +75,13 @@ describe('ruleBook', () => {
     expect(book.clearanceHighFrequency(voltsPeak(2001), 2, 'basic')).toMatchObject({ kind: 'out-of-range' });
   });
 
+  it('should never round an interpolated figure past the next row, which may be taken instead', () => {
+    // 12 V lies between 0.40 and 0.42 mm: 0.416, which rounds up to 0.5
+    const between = inRange(book.creepageByRms(voltsRms(12), 2, 'IIIa', 'basic'));
+    expect(between.value).toBe(mm(0.42));
+    expect(inRange(book.creepageByRms(voltsRms(12), 2, 'IIIa', 'reinforced')).value).toBe(mm(0.84));
+  });
+
   it('should take the next row up in voltage for creepage at high frequency', () => {
     const at65 = inRange(book.creepageHighFrequency(voltsPeak(480), hertz(65_000), 2, 'basic'));
     // 0.183 x 1.2 = 0.2196, up to 0.3
