@@ -202,7 +202,9 @@ function judgeRoles(
     };
   });
   const { build } = places[0]![0]!;
-  const looked = questions.flatMap((question) => sectionsFor(sites[0]![0]!, question));
+  const looked = judging.printed
+    ? questions.flatMap((question) => [...sectionsFor(sites[0]![0]!, question)])
+    : [];
   const sections = [...new Set(looked)].filter((section) => section !== null);
   const overfull = chamberFits(build).some(doesNotFit);
   return { design, pairs, sections, build, coreBonds, overfull, filled };

@@ -21,7 +21,8 @@ import {
 import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
-import type { KeyedSection, NamedLimits, PathCache } from './path-cache.ts';
+import type { NamedLimits, PathCache } from './path-cache.ts';
+import type { KeyedSection, SectionList } from './section-list.ts';
 import { askedOfPiece, gradeOfPath, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
 
@@ -44,7 +45,7 @@ export interface PathSearch {
 /** One build with its sections and the distances outside them. */
 export interface Place {
   readonly build: Build;
-  readonly sections: readonly KeyedSection[];
+  readonly sections: SectionList;
   /** More of them for one pair: loose parts of other circuits lie as they were drawn, and shut no way by having moved. */
   readonly movedAlone: (between: readonly [string, string]) => readonly KeyedSection[];
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
@@ -109,15 +110,20 @@ export function siteOf(search: PathSearch, place: Place, coreTo: string | null):
   };
 }
 
-/** Where a pair is looked at, with null for what lies wholly outside; a pair of which nothing is asked only where all are. */
-export const sectionsFor = (
-  { place }: Site,
+/**
+ * Where a pair is looked at, with null for what lies wholly outside; a pair of which nothing is asked only where all are.
+ * Where the first place that falls short is enough, those that did before come first; not where a circuit is isolated, which
+ * may count as mains by how far it falls short.
+ */
+export function* sectionsFor(
+  { place, search }: Site,
   { between, needed }: PairQuestion,
-): readonly (KeyedSection | null)[] => [
-  ...place.sections,
-  ...(needed === null ? [] : place.movedAlone(between)),
-  null,
-];
+): Generator<KeyedSection | null, void, void> {
+  const isOrderFree = search.reachOnly && search.design.circuits.every(({ role }) => role !== 'isolated');
+  yield* isOrderFree ? place.sections.from(search.cache.shortAt(between)) : place.sections;
+  if (needed !== null) yield* place.movedAlone(between);
+  yield null;
+}
 
 export interface PathsFrom {
   readonly section: KeyedSection | null;

@@ -67,6 +67,7 @@ export interface Outcome {
   /** The design as judged: intervals settled. */
   readonly design: Design;
   readonly pairs: readonly PairOutcome[];
+  /** Empty where nothing is printed. */
   readonly sections: readonly Section[];
   readonly build: Build;
   readonly coreBonds: readonly (string | null)[];

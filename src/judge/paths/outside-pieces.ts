@@ -57,6 +57,7 @@ function leadsApart(build: Build, metric: Metric, strength: SolidOptions): reado
   const isOpen = (lay: Lay) =>
     !isStrongCover(lay, strength) &&
     !(isStrongSleeve(lay, strength) && lay.sleeve!.into >= runOf(build, lay));
+  if (build.lays.every(({ apart }) => apart === null)) return [];
   return neighbourLays(build).flatMap(([a, b]): readonly ChainPiece[] => {
     const stated = [a.apart, b.apart].filter((one) => one !== null);
     if (stated.length === 0 || !isOpen(a) || !isOpen(b)) return [];

@@ -4,14 +4,12 @@
 import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
-import { type LayOutOptions, sectionsMovedAlone, sectionsOf } from '#solver/section/lay-out.ts';
+import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/section/lay-out.ts';
 import type { Network } from '#solver/paths/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
-
-/** A section with the number of its geometry: equal numbers have equal paths. */
-export type KeyedSection = Section & { readonly geometry: number };
+import { type KeyedSection, SectionList } from './section-list.ts';
 
 export interface NamedLimits extends SectionLimits {
   /** Tells their `between` apart. */
@@ -20,12 +18,17 @@ export interface NamedLimits extends SectionLimits {
   readonly sightsUpTo: number;
 }
 
+/** So many places where a pair fell short are tried first. */
+const MOST_SHORT = 12;
+
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
-  readonly #sections = new Generations<readonly KeyedSection[]>();
+  readonly #sections = new Generations<SectionList>();
+  readonly #movedAlone = new Generations<readonly KeyedSection[]>();
   readonly #geometries = new Generations<number>();
   readonly #pieces = new Generations<readonly Piece[]>();
   #networks = new Map<string, Network>();
+  readonly #short = new Map<string, readonly (readonly string[])[]>();
   readonly #finder = new PathFinder();
   readonly #names = new WeakMap<object, string>();
   #count = 0;
@@ -33,15 +36,20 @@ export class PathCache {
   /** Call before each judging of a document. */
   nextGeneration(): void {
     this.#sections.next();
+    this.#movedAlone.next();
     this.#geometries.next();
     this.#pieces.next();
     this.#networks = new Map();
+    this.#short.clear();
   }
 
   /** Sections of a build, each distinct geometry once, the plain one first. */
-  sections(build: Build, strength: LayOutOptions): readonly KeyedSection[] {
-    return this.#sections.get(JSON.stringify([build, strength]), () =>
-      this.#distinct(sectionsOf(build, strength), new Set()),
+  sections(build: Build, strength: LayOutOptions): SectionList {
+    const geometryOf = (section: Section): number =>
+      this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+    return this.#sections.get(
+      JSON.stringify([build, strength]),
+      () => new SectionList(new LayOut(build, strength), geometryOf),
     );
   }
 
@@ -51,19 +59,27 @@ export class PathCache {
     circuits: readonly [string, string],
     strength: LayOutOptions,
   ): readonly KeyedSection[] {
-    return this.#sections.get(JSON.stringify([build, strength, circuits]), () => {
-      const seen = new Set(this.sections(build, strength).map(({ geometry }) => geometry));
-      return this.#distinct(sectionsMovedAlone(build, circuits, strength), seen);
+    return this.#movedAlone.get(JSON.stringify([build, strength, circuits]), () => {
+      const seen = new Set(this.sections(build, strength).all.map(({ geometry }) => geometry));
+      return sectionsMovedAlone(build, circuits, strength).flatMap((section) => {
+        const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+        if (seen.has(geometry)) return [];
+        seen.add(geometry);
+        return [{ ...section, geometry }];
+      });
     });
   }
 
-  #distinct(sections: readonly Section[], seen: Set<number>): readonly KeyedSection[] {
-    return sections.flatMap((section) => {
-      const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
-      if (seen.has(geometry)) return [];
-      seen.add(geometry);
-      return [{ ...section, geometry }];
-    });
+  /** Leads laid in where a pair was found to fall short in this judging: what is likely to fail it again. */
+  shortAt(between: readonly [string, string]): readonly (readonly string[])[] {
+    return this.#short.get(between.join('\n')) ?? [];
+  }
+
+  noteShort(between: readonly [string, string], { lays }: Section): void {
+    const key = between.join('\n');
+    const known = this.#short.get(key) ?? [];
+    const isKnown = known.some((names) => names.join('\n') === lays.join('\n'));
+    if (known.length < MOST_SHORT && !isKnown) this.#short.set(key, [...known, lays]);
   }
 
   pieces(

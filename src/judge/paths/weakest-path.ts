@@ -7,7 +7,7 @@ import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { gradedPath, isBareContact, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import type { FoundPath } from './outcome.ts';
-import type { KeyedSection } from './path-cache.ts';
+import type { KeyedSection } from './section-list.ts';
 import { type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 
 export interface PairPaths {
@@ -26,6 +26,7 @@ export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
     if (search.reachOnly) break;
+    if (section) search.cache.noteShort(question.between, section);
     // a path of no length is everywhere, not at one side; leads are looked at as they are laid, not slumped as well
     if (!search.everyPlace || !section || worstHere.length === 0) continue;
     if (section.kind === 'lead' && section.slumped !== null) continue;

@@ -24,14 +24,44 @@ export const plainSection = (build: Build, options: LayOutOptions): Section =>
   layOut(placedBuild(build), [], DRAWN, options);
 
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
-export function sectionsOf(build: Build, options: LayOutOptions): readonly Section[] {
-  const placed = placedBuild(build);
-  const handled = handlingOf(placed, EVERYTHING);
-  return laySets(build).flatMap((lays) => {
-    const own = layOut(placed, lays, DRAWN, options);
-    if (!handled.isLoose && !hasVoid(own)) return [own];
-    return [own, ...handled.ways.map((handling) => layOut(placed, lays, handling, options))];
-  });
+export const sectionsOf = (build: Build, options: LayOutOptions): readonly Section[] => [
+  ...new LayOut(build, options).sections(),
+];
+
+/** The sections of one build, each laid out when it is asked for and kept. Hence a class. */
+export class LayOut {
+  readonly #placed: PlacedBuild;
+  readonly #handled: ReturnType<typeof handlingOf>;
+  readonly #options: LayOutOptions;
+  readonly #made = new Map<string, readonly Section[]>();
+
+  constructor(build: Build, options: LayOutOptions) {
+    this.#placed = placedBuild(build);
+    this.#handled = handlingOf(this.#placed, EVERYTHING);
+    this.#options = options;
+  }
+
+  *sections(): Generator<Section, void, void> {
+    for (const lays of laySets(this.#placed.build)) yield* this.#with(lays);
+  }
+
+  /** Those in which just the leads of these names are laid in; none where the build has no such section. */
+  sectionsWith(names: readonly string[]): readonly Section[] {
+    const { build } = this.#placed;
+    const lays = build.lays.filter(({ name }) => names.includes(name));
+    return lays.length === names.length && isLaySet(build, lays) ? this.#with(lays) : [];
+  }
+
+  #with(lays: readonly Lay[]): readonly Section[] {
+    const key = lays.map((lay) => this.#placed.build.lays.indexOf(lay)).join();
+    const known = this.#made.get(key);
+    if (known) return known;
+    const own = layOut(this.#placed, lays, DRAWN, this.#options);
+    const moved = this.#handled.isLoose || hasVoid(own) ? this.#handled.ways : [];
+    const made = [own, ...moved.map((handling) => layOut(this.#placed, lays, handling, this.#options))];
+    this.#made.set(key, made);
+    return made;
+  }
 }
 
 /**
@@ -50,7 +80,7 @@ export function sectionsMovedAlone(
   };
   if (!handlingOf(placed, { moved: [], moves: (layer) => !isOwn(layer) }).isLoose) return [];
   const handled = handlingOf(placed, { moved: circuits, moves: isOwn });
-  return laySets(build).flatMap((lays) => {
+  return [...laySets(build)].flatMap((lays) => {
     const own = layOut(placed, lays, DRAWN, options);
     if (!handled.isLoose && !hasVoid(own)) return [];
     return handled.ways.map((handling) => layOut(placed, lays, handling, options));
@@ -92,12 +122,17 @@ function handlingOf(placed: PlacedBuild, movable: Movable) {
 }
 
 /** No lead; each lead alone; every two leads of different circuits that leave at one side of a chamber. */
-function laySets(build: Build): readonly (readonly Lay[])[] {
-  const { lays } = build;
-  const share = ([a, b]: readonly [Lay, Lay]) => a.apart === null && b.apart === null;
-  const twos = neighbourLays(build).filter(share);
-  return [[], ...lays.map((lay) => [lay]), ...twos];
+function* laySets(build: Build): Generator<readonly Lay[], void, void> {
+  yield [];
+  for (const lay of build.lays) yield [lay];
+  yield* neighbourLays(build).filter(areLaidTogether);
 }
+
+const isLaySet = (build: Build, lays: readonly Lay[]): boolean =>
+  lays.length < 2 || neighbourLays({ ...build, lays }).some(areLaidTogether);
+
+/** A stated distance apart stands for two leads side by side. */
+const areLaidTogether = ([a, b]: readonly [Lay, Lay]): boolean => a.apart === null && b.apart === null;
 
 /** Every two leads of different circuits that lie at one side of a chamber, those through a divider at either of its faces. */
 export function neighbourLays(build: Build): readonly (readonly [Lay, Lay])[] {
