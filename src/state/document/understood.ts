@@ -17,10 +17,10 @@ const withoutNoughts = (text: string): string =>
     .replace(/\.(?=\s|$)/g, '');
 
 /** Empty where the text says nothing or cannot be read; the fault of the field tells why. */
-export function understood(value: unknown, name: DimensionName): string {
+export function understood(value: unknown, name: DimensionName, mayBeGauge = false): string {
   if (value === undefined || value === null || value === 'unknown') return '';
   const input = typeof value === 'object' ? withoutShape(value) : value;
-  const found = quantityField(input, { dimension: name, aboveZero: false, mayBeUnknown: true });
+  const found = quantityField(input, { dimension: name, aboveZero: false, mayBeUnknown: true, mayBeGauge });
   if (found.kind !== 'known') return '';
   const middle = words(found.value, name);
   return found.plusMinus === 0 ? middle : `${middle} ± ${words(found.plusMinus, name)}`;
