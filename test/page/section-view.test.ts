@@ -112,6 +112,39 @@ describe.skipIf(!hasBrowser())('section view', () => {
     expect(wrongs).toEqual([]);
   });
 
+  it('should take the figure that a sum typed at a grip comes to', async () => {
+    const { page, wrongs } = await open();
+    const grip = gripOf(page, LEFT_OF_OUTPUT);
+    await page.locator('.stage').focus();
+    await page.keyboard.press('Tab');
+    await walkTo(page, LEFT_OF_OUTPUT);
+    await page.keyboard.press('Enter');
+    await page.locator('.stage input').fill('2*0.8 mm + 0.05');
+    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe('1.65 mm');
+    await page.locator('.stage input').fill('2*1.2 mm + 0.05');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe('2.45 mm');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should measure from a press to where it is let go, and change nothing', async () => {
+    const { page, wrongs } = await open();
+    const strip = page.locator('.strip');
+    await page.locator('.stage').focus();
+    await page.keyboard.press('m');
+    await expect.poll(() => strip.innerText()).toContain('measuring');
+    const [x, y] = await middle(gripOf(page, LEFT_OF_OUTPUT));
+    // straight down from the middle of the left end of S, through the tape under it, into P's margin: both ends lie inside blocks
+    await drag(page, [x - 10, y], [x - 10, y + 90]);
+    await expect
+      .poll(() => strip.getByRole('status').last().innerText())
+      .toMatch(/^\d\.\d\d straight, through 3 plies, a margin; no way along surfaces$/);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
+    await page.keyboard.press('m');
+    await expect.poll(() => strip.innerText()).not.toContain('measuring');
+    expect(wrongs).toEqual([]);
+  });
+
   it('should zoom by key and wheel, about the pointer, and show all of it again', async () => {
     const { page } = await open();
     const stage = page.locator('.stage');
