@@ -174,7 +174,8 @@ function oneBlockAGap(bands: MadeBand[]): void {
 }
 
 /** As high as everything in it; the block beside a lead loses the lead's height, or is gone. */
-function withLead({ nominal: _, ...band }: MadeBand, y1: number, nominal: number): OracleBand {
+function withLead({ nominal: before, ...band }: MadeBand, y1: number, nominal: number): OracleBand {
+  void before;
   const { lay } = band;
   if (lay === null) return { ...band, y1 };
   const lead = boxHeight(lay);

@@ -5,7 +5,7 @@ import { nm } from '#units/quantity.ts';
 import type { BuildWindingLayer, Side } from './build.ts';
 import { type Draft, isEmpty, rect } from './draft.ts';
 import type { LayerBand, Laying, Span } from './laying.ts';
-import type { ConductorRegion, Rect } from './section.ts';
+import type { Rect } from './section.ts';
 import { facesLooseEnd, isRetained, rowsReached } from './slump.ts';
 
 const SIDES: readonly Side[] = ['left', 'right'];

@@ -114,9 +114,10 @@ describe('sketch', () => {
       const drawn = sketch(design);
       const judged = judge(design);
       expect(drawn.sections, demo.id).toHaveLength(1);
-      const { geometry: _, ...plain } = judged.sections[0] as (typeof judged.sections)[0] & {
+      const { geometry, ...plain } = judged.sections[0] as (typeof judged.sections)[0] & {
         geometry: number;
       };
+      void geometry;
       expect(drawn.sections[0], demo.id).toEqual(plain);
       expect(drawn.turns.get('plain'), demo.id).toEqual(judged.turns.get('plain'));
       expect(drawn.verdict.fit, demo.id).toEqual(judged.verdict.fit);
