@@ -148,9 +148,14 @@ function judgeRoles(
   const questions = asked.map(({ question }) => question);
   const rules = solidRules(book);
   const plan = searchPlan(questions, filled.stuffs, rules);
-  const strength = { leastThickness: least, trackingRank: plan.trackingRank, runs: plan.runs };
-  const search = {
+  const strength = {
     leastThickness: least,
+    trackingRank: plan.trackingRank,
+    runs: plan.runs,
+    closedFrom: plan.closedFrom,
+  };
+  const search = {
+    solidOptions: strength,
     design,
     tools: { stuffs: plan.stuffs, rules },
     plan,

@@ -5,6 +5,8 @@ import type { Design } from '#model/design.ts';
 export interface MetalTies {
   /** The circuit that a conductor belongs to; its own name, or that of what floats with it, where it belongs to none. */
   readonly nameOf: (conductor: string) => string;
+  /** Every conductor that metal joins to another, with its `nameOf`. */
+  readonly names: readonly (readonly [conductor: string, name: string])[];
   /** Circuits that metal joins, though the file holds them apart. */
   readonly joined: readonly (readonly [string, string])[];
 }
@@ -35,5 +37,6 @@ export function metalTies({ circuits, parts, layers }: Design, coreTo: string | 
     if (group === undefined || ids.includes(conductor)) return conductor;
     return circuitsIn(group)[0] ?? (group.has('core') ? 'core' : [...group].sort()[0]!);
   };
-  return { nameOf, joined };
+  const names = [...groups.keys()].map((conductor) => [conductor, nameOf(conductor)] as const);
+  return { nameOf, names, joined };
 }

@@ -25,10 +25,8 @@ export interface SearchPlan {
   readonly runs: readonly (readonly RunStep[])[];
   /** From which length on a closed joint is strong; it is shown up to so many times the ordinary test and no more. */
   readonly closedFrom: number;
-  /** Conductors of which one lies at an end of every piece that grading asks for. */
-  readonly ends: (conductor: string) => boolean;
-  /** Tells `ends` apart in a cache. */
-  readonly endsName: string;
+  /** Circuits that no piece which grading asks for lies between. */
+  readonly farEnds: readonly string[];
 }
 
 export function searchPlan(
@@ -44,14 +42,12 @@ export function searchPlan(
         GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
       ),
     );
-  const others = farEnds(questions);
   const grading = gradingCount(questions, stuffs, rules);
   return {
     stuffs: stuffs.map((stuff, id) =>
-      grading.classOf(id) === null ? { ...stuff, strength: null, layers: null } : stuff,
+      grading.classes[id] == null ? { ...stuff, strength: null, layers: null } : stuff,
     ),
-    ends: (conductor) => !others.has(conductor),
-    endsName: [...others].join(','),
+    farEnds: [...farEnds(questions)],
     grading,
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
     trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
@@ -109,8 +105,7 @@ function gradingCount(
     classes.set(id, cls);
     enough[cls] = stuff.kind === 'sheet' ? pliesOf(id) : undefined;
   });
-  const name = `grading ${[...classes].join(',')}/${enough.map((most) => most ?? '').join(',')}`;
-  return { classOf: (stuff) => classes.get(stuff) ?? null, enough, byRank: true, name };
+  return { classes: stuffs.map((_, id) => classes.get(id) ?? null), enough, byRank: true };
 }
 
 function pliesEnough(

@@ -21,7 +21,7 @@ import {
 import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
 import type { FoundPath } from './outcome.ts';
 import { outsidePieces } from './outside-pieces.ts';
-import type { NamedLimits, PathCache } from './path-cache.ts';
+import type { KeyedLimits, PathCache } from './path-cache.ts';
 import type { KeyedSection, SectionList } from './section-list.ts';
 import { askedOfPiece, gradeOfPath, type GradingTools } from '#judge/grade/path-grade.ts';
 import type { SearchPlan } from '#judge/grade/search-plan.ts';
@@ -29,7 +29,8 @@ import type { SearchPlan } from '#judge/grade/search-plan.ts';
 export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
 
 export interface PathSearch {
-  readonly leastThickness: Nm;
+  /** The same for every search of one judging. */
+  readonly solidOptions: SolidOptions;
   readonly design: Design;
   readonly tools: GradingTools;
   readonly plan: SearchPlan;
@@ -130,7 +131,7 @@ export interface PathsFrom {
   readonly question: PairQuestion;
   readonly metric: Metric;
   readonly counting: Counting;
-  readonly limits: NamedLimits;
+  readonly limits: KeyedLimits;
   /** What makes a chain stronger in this search besides its length; see `ChainLimits`. */
   readonly weigh: (piece: ChainPiece) => readonly number[];
 }
@@ -195,15 +196,9 @@ function piecesIn(
   { search, place }: Site,
   section: KeyedSection,
   counting: Counting,
-  limits: NamedLimits,
+  limits: KeyedLimits,
 ): readonly Piece[] {
-  const options = {
-    leastThickness: search.leastThickness,
-    trackingRank: search.plan.trackingRank,
-    runs: search.plan.runs,
-    closedFrom: search.plan.closedFrom,
-  };
-  return search.cache.pieces(section, options, place.build.closedJoint, counting, limits);
+  return search.cache.pieces(section, search.solidOptions, place.build.closedJoint, counting, limits);
 }
 
 function waysOver(site: Site, pieces: readonly ChainPiece[]): Ways {
@@ -228,7 +223,7 @@ const isContact = ({ length, plies }: Pick<Piece, 'length' | 'plies'>): boolean 
   length === 0 && plies === 0;
 
 /** Of all the places where two conductors touch, the search names one; bare metal touching at another is the worse. */
-function atBareMetal(section: Section, piece: Piece, window: NamedLimits['window']): Piece {
+function atBareMetal(section: Section, piece: Piece, window: KeyedLimits['window']): Piece {
   const [a, b] = piece.between.map((conductor) =>
     section.regions.filter((r): r is ConductorRegion => isBareOf(r, conductor)),
   );

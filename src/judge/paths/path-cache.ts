@@ -4,6 +4,8 @@
 import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
+import { geometryKeyOf } from './geometry-key.ts';
+import { knownBetween, type KnownLengths } from './known-lengths.ts';
 import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/section/lay-out.ts';
 import type { Network } from '#solver/paths/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
@@ -11,10 +13,13 @@ import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type KeyedSection, SectionList } from './section-list.ts';
 
-export interface NamedLimits extends SectionLimits {
-  /** Tells their `between` apart. */
-  readonly name: string;
-  /** No clearance longer than this will be looked for in the section, now or later in this judging. */
+/** Data only, so that all of it tells two searches apart. */
+export interface KeyedLimits extends Pick<SectionLimits, 'metric' | 'x' | 'length' | 'window'> {
+  /** Conductors that no piece asked for lies between; left out: every two are searched. */
+  readonly farEnds?: readonly string[];
+  /** What is known already; left out: nothing. */
+  readonly known?: KnownLengths;
+  /** No clearance longer than this will be looked for in the section, now or later in this judging. Shapes no piece. */
   readonly sightsUpTo: number;
 }
 
@@ -87,38 +92,46 @@ export class PathCache {
     options: SolidOptions,
     closedJoint: StuffId,
     counting: Counting,
-    limits: NamedLimits,
+    limits: KeyedLimits,
   ): readonly Piece[] {
     if (limits.window !== null) {
       // conductors that nothing joins in the whole section are not joined in a part of it
       const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
       if (whole.length === 0) return whole;
     }
-    const { leastThickness, trackingRank, runs, closedFrom } = options;
-    const of = `${section.geometry}#${leastThickness},${closedFrom ?? ''},${trackingRank.join('')},${this.#nameOf(runs)}#${closedJoint}`;
-    const { metric, x, length, window } = limits;
-    const where = `${metric},${metric === 'creepage' ? x : ''},${length.join(',')},${window?.join(',') ?? ''},${limits.name}`;
-    return this.#pieces.get(`${of}#${counting.name}#${where}`, () => {
-      const wanted = metric === 'clearance' ? Math.max(...length) : 0;
+    const { sightsUpTo, ...asked } = limits;
+    const of = `${section.geometry} ${closedJoint} ${this.#told(options)}`;
+    // the clearance crosses gaps of any width
+    const where = asked.metric === 'clearance' ? { ...asked, x: 0 } : asked;
+    return this.#pieces.get(`${of} ${this.#told(counting)} ${JSON.stringify(where, finite)}`, () => {
+      const wanted = asked.metric === 'clearance' ? Math.max(...asked.length) : 0;
       const known = this.#networks.get(of);
       const net =
         known && known.sightsUpTo >= wanted
           ? known
-          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo), this.#finder);
+          : networkOf(section, options, closedJoint, Math.max(wanted, sightsUpTo), this.#finder);
       this.#networks.set(of, net);
-      return findPieces(net, counting, limits, this.#finder);
+      return findPieces(net, counting, sectionLimits(asked), this.#finder);
     });
   }
 
-  /** The runs of one judging are named once. */
-  #nameOf(runs: SolidOptions['runs']): string {
-    if (runs === undefined) return '';
-    const told = (): string =>
-      runs.map((steps) => steps.map(({ below, as }) => `${below}:${as}`).join()).join(';');
-    const name = this.#names.get(runs) ?? told();
-    this.#names.set(runs, name);
-    return name;
+  /** All of it, told once: options and counting are the same through one judging. */
+  #told(data: SolidOptions | Counting): string {
+    const told = this.#names.get(data) ?? JSON.stringify(data, finite);
+    this.#names.set(data, told);
+    return told;
   }
+}
+
+/** In JSON what has no end and what is left out are told alike. */
+const finite = (_: string, value: unknown): unknown => (value === Infinity ? 'without end' : value);
+
+function sectionLimits({ farEnds, known, ...limits }: Omit<KeyedLimits, 'sightsUpTo'>): SectionLimits {
+  return {
+    ...limits,
+    ...(farEnds && { ends: (conductor: string) => !farEnds.includes(conductor) }),
+    ...(known && { between: knownBetween(known) }),
+  };
 }
 
 /** Keeps what was asked for in this generation and the one before. */
@@ -137,16 +150,4 @@ class Generations<T> {
     this.#young.set(key, value);
     return value;
   }
-}
-
-/** All that shapes a path of a section, as one string. */
-function geometryKeyOf(section: Section): string {
-  const parts: (string | number)[] = [section.kind, section.potted ? 'potted' : ''];
-  for (const r of section.regions) {
-    parts.push(r.x0, r.y0, r.x1, r.y1);
-    if (r.kind === 'conductor') parts.push(r.conductor);
-    else parts.push(r.kind, r.body, r.stuff, r.crossX, r.crossY, r.closed ? `c${r.layer}` : '', r.turnUp);
-  }
-  for (const r of section.sagging) parts.push(r.x0, r.y0, r.x1, r.y1);
-  return parts.join(',');
 }

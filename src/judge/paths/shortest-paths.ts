@@ -5,6 +5,7 @@ import type { Metric } from '#solver/paths/pieces.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
 import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
+import { atLeast, longestOf } from './known-lengths.ts';
 import type { FoundPath } from './outcome.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
@@ -33,6 +34,7 @@ export function shortestOfPairs(
 ): readonly Record<Metric, (FoundPath | null)[]>[] {
   const shortest = questions.map(noPaths);
   const { search, ties } = site;
+  const pairs = questions.map(({ between }) => between);
   const sections = questions.map((question) => new Set(sectionsFor(site, question)));
   for (const section of new Set(sections.flatMap((all) => [...all]))) {
     const knownOf = (metric: Metric) =>
@@ -44,10 +46,9 @@ export function shortestOfPairs(
       questions.forEach((question, i) => {
         if (!sections[i]!.has(section)) return;
         const x = question.asked[metric].x;
-        const name = [x, ...known.flat()].join(',');
-        const between = knownBetween(questions, known, x, ties.nameOf);
         const length = atLeast(x, longestOf(known));
-        const limits = { metric, x, length, window: null, between, name, sightsUpTo };
+        const lengths = { x, pairs, lengths: known, names: ties.names };
+        const limits = { metric, x, length, window: null, known: lengths, sightsUpTo };
         const from = { section, question, metric, counting: COUNT_PRINTED, limits, weigh };
         for (const chain of pathsFrom(site, from)) {
           const measured = { length: chainLength(chain, x), plies: chainPlies(chain) };
@@ -60,32 +61,6 @@ export function shortestOfPairs(
     }
   }
   return shortest;
-}
-
-const longestOf = (known: readonly (readonly number[])[]): readonly number[] =>
-  PRINTED_PLIES.map((k) => Math.max(...known.map((lengths) => lengths[k]!)));
-
-const atLeast = (x: number, lengths: readonly number[]): readonly number[] =>
-  lengths.map((length) => Math.max(length, x));
-
-/**
- * What is known for two conductors: that of their pair; over a floating one that of all pairs with the other end, and any
- * length under X, which counts nothing in a chain.
- */
-function knownBetween(
-  questions: readonly PairQuestion[],
-  known: readonly (readonly number[])[],
-  x: number,
-  tied: (conductor: string) => string,
-): (a: string, b: string) => readonly number[] {
-  const circuits = new Set(questions.flatMap(({ between }) => between));
-  return (a, b) => {
-    const ends = [tied(a), tied(b)].filter((end) => circuits.has(end));
-    const lengths = longestOf(
-      known.filter((_, i) => ends.every((end) => questions[i]!.between.includes(end))),
-    );
-    return ends.length === 2 ? lengths : atLeast(x, lengths);
-  };
 }
 
 /** Only plies count beside the length. */

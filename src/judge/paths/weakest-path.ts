@@ -57,8 +57,7 @@ function worstPath(
       x: question.asked[metric].x,
       length: [plan.longest[metric]],
       window,
-      ends: plan.ends,
-      name: plan.endsName,
+      farEnds: plan.farEnds,
       sightsUpTo: plan.longest.clearance,
     };
     const weigh = (piece: ChainPiece): readonly number[] => [

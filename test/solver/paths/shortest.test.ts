@@ -15,10 +15,9 @@ import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';
 
 const RUNS = 200;
 const GRADING: Counting = {
-  classOf: (stuff) => [null, 0, 1][stuff] ?? null,
+  classes: [null, 0, 1],
   enough: [3, undefined],
   byRank: true,
-  name: 'grading',
 };
 
 const edge = fc.integer({ min: 0, max: 5 });
