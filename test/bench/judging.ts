@@ -7,6 +7,7 @@ import { judge } from '#judge/judge.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sandwich } from './builds.ts';
+import { fielding } from './fielding.ts';
 import { stressing } from './stressing.ts';
 
 function designOf(json: unknown): Design {
@@ -61,4 +62,4 @@ const rows: readonly (readonly [string, string, string])[] = [
   ],
   ['stress, 4 windings, 3 variants', `${stressing(200).toFixed(1)} ms`, '<= 5 ms'],
 ];
-console.log(JSON.stringify(rows));
+console.log(JSON.stringify([...rows, ...fielding()]));
