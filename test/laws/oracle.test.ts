@@ -15,6 +15,7 @@ import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { fillKnown } from '#test/oracle/fill-known.ts';
 import { oraclePaths } from '#test/oracle/oracle-paths.ts';
 import { oracleSections, oracleSectionsMovedAlone, type OracleSection } from '#test/oracle/oracle-section.ts';
+import { sideBySide } from '#test/oracle/side-by-side.ts';
 import { mm } from '#units/quantity.ts';
 
 const LEAST = mm(0.4);
@@ -25,14 +26,21 @@ const MOST_PLIES = 3;
 
 describe('path finder against the oracle', () => {
   it('should find the same surface paths in random builds', () => {
-    const found = compare('creepage', 60 * TIMES, mm(0.001));
+    const found = compare('creepage', 40 * TIMES, mm(0.001));
     expect(found.longer, `seed ${SEED}`).toEqual([]);
     expect(found.compared).toBeGreaterThan(1000);
     expect(found.differing / found.compared).toBeLessThan(0.005);
   });
 
+  it('should find the same surface paths past windings side by side', () => {
+    const found = compare('creepage', 40 * TIMES, mm(0.001), sideBySide);
+    expect(found.longer, `seed ${SEED}`).toEqual([]);
+    expect(found.compared).toBeGreaterThan(300);
+    expect(found.differing / found.compared).toBeLessThan(0.005);
+  });
+
   it('should find the same ways through air in random builds', () => {
-    const found = compare('clearance', 6 * TIMES, mm(0.02));
+    const found = compare('clearance', 4 * TIMES, mm(0.02));
     expect(found.longer, `seed ${SEED}`).toEqual([]);
     expect(found.compared).toBeGreaterThan(100);
     expect(found.differing / found.compared).toBeLessThan(0.03);
@@ -46,12 +54,17 @@ interface Compared {
   readonly longer: readonly string[];
 }
 
-function compare(metric: Metric, builds: number, tolerance: number): Compared {
+function compare(
+  metric: Metric,
+  builds: number,
+  tolerance: number,
+  change: (file: object) => object | null = (file) => file,
+): Compared {
   const options = { metric, x: mm(1), leastThickness: LEAST, trackingRank: [] };
   let compared = 0;
   let differing = 0;
   const longer: string[] = [];
-  for (const build of randomBuilds(builds)) {
+  for (const build of randomBuilds(builds, change)) {
     for (const [ours, theirs] of bothOf(build)) {
       const pieces = shortestPieces(ours, options, build.closedJoint, MOST_PLIES);
       for (const { between, lengths } of oraclePaths(theirs, options, mm(0.1))) {
@@ -94,9 +107,11 @@ function matched(
   });
 }
 
-function randomBuilds(count: number): readonly Build[] {
+function randomBuilds(count: number, change: (file: object) => object | null): readonly Build[] {
   return fc.sample(arbitraryDesign, { numRuns: count, seed: SEED }).flatMap((json) => {
-    const read = readDesign(JSON.parse(JSON.stringify(json)), knownIds);
+    const file = change(json);
+    if (file === null) return [];
+    const read = readDesign(JSON.parse(JSON.stringify(file)), knownIds);
     if (read.kind === 'bad') return [];
     const build = fillKnown(read.design);
     const closed = build.potted || build.layers.some((layer) => layer.kind === 'tape' && layer.cemented);
