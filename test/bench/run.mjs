@@ -6,16 +6,18 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const work = mkdtempSync(join(tmpdir(), 'bench-'));
-const bundle = join(work, 'judging.mjs');
+const entryPoints = ['test/bench/judging.ts', 'test/bench/worst.ts'];
+const outExtension = { '.js': '.mjs' };
 await build({
-  entryPoints: ['test/bench/judging.ts'],
+  entryPoints,
+  outExtension,
   bundle: true,
   platform: 'node',
   format: 'esm',
-  outfile: bundle,
+  outdir: work,
   logLevel: 'warning',
 });
-const rows = [...JSON.parse(node(bundle).stdout), ...commandLine()];
+const rows = [...JSON.parse(node(join(work, 'judging.mjs')).stdout), ...worst(), ...commandLine()];
 rmSync(work, { recursive: true });
 print(rows);
 
@@ -23,6 +25,21 @@ function node(...words) {
   const run = spawnSync(process.execPath, words, { encoding: 'utf8', maxBuffer: 1 << 28 });
   if (run.status === null || run.status > 1) throw new Error(run.stderr);
   return run;
+}
+
+/** Each of the ten worst shapes in a process of its own, given up where it goes on too long. */
+function worst() {
+  const timeout = 120_000;
+  return Array.from({ length: 10 }, (_, k) => {
+    const words = [join(work, 'worst.mjs'), String(k)];
+    const run = spawnSync(process.execPath, words, { encoding: 'utf8', timeout });
+    if (run.status === 0) return JSON.parse(run.stdout)[0];
+    return [
+      `worst shape ${k}`,
+      run.signal === null ? run.stderr : `no end within ${timeout / 1000} s`,
+      '<= 10 s',
+    ];
+  });
 }
 
 function commandLine() {
