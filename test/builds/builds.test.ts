@@ -135,7 +135,7 @@ const PUBLISHED: readonly Published[] = [
   },
   ...(['low-capacitance-two-layer', 'low-capacitance-sandwich'] as const).map((build): Published => {
     const held = Object.fromEntries([0, 2, 4, 6].map((layer) => [`layers[${layer}].margins`, margins]));
-    const sleeve = { wall: '0.41 mm', into: '3 mm' };
+    const sleeve = { material: 'ptfe', wall: '0.41 mm', into: '3 mm' };
     const linked = { ...held, 'windings[0].links': [{ side: 'left', way: 'riser', sleeve }] };
     return {
       build,

@@ -44,6 +44,14 @@ const withThird = (role: string): Changes => ({
   'layers[4]': { kind: 'winding', winding: 'T', turns: 8, margins: margins('3 mm') },
 });
 
+/** Isolated and basic towards the mains: 1.5 mm of margin on either and five plies of 0.06 mm make less than 5 mm. */
+const basicThird: Changes = {
+  ...withThird('isolated'),
+  'layers[0].margins': margins('1.5 mm'),
+  'layers[2].margins': margins('4 mm'),
+  'layers[4]': { kind: 'winding', winding: 'T', turns: 8, margins: margins('1.5 mm') },
+};
+
 const touching: Changes = {
   layers: [
     { kind: 'winding', winding: 'P', turns: 8 },
@@ -103,11 +111,16 @@ describe('verdict over all', () => {
   });
 
   it('should fall short where the insulation is hotter than its lowest class', () => {
-    // polyester film is of class 130
-    const hot = verdictWith({ 'surroundings.hottestInsulation': '131 degC' });
+    // polyester film is of class 130, which is allowed 120 degC, by thermocouple 110
+    const at = (hottest: string) => verdictWith({ 'surroundings.hottestInsulation': hottest });
+    const hot = at('121 degC');
     expect(hot.verdict).toBe('falls-short');
     expect(hot.weakSpots).toContainEqual(expect.objectContaining({ kind: 'hot', between: null }));
-    expect(verdictWith({ 'surroundings.hottestInsulation': '130 degC' }).verdict).toBe('meets');
+    expect([at('120 degC').verdict, at('111 degC').verdict, at('110 degC').verdict]).toEqual([
+      'not-shown',
+      'not-shown',
+      'meets',
+    ]);
   });
 
   it('should meet with a remark where there is no barrier', () => {
@@ -188,15 +201,22 @@ describe('what is asked by the roles', () => {
 
 describe('isolated circuits', () => {
   it('should ask basic towards the mains and supplementary towards the touchable', () => {
-    const verdict = verdictWith(withThird('isolated'));
-    expect(pairOf(verdict, 'pri', 'third').needed).toBe('basic');
+    const verdict = verdictWith(basicThird);
+    expect(pairOf(verdict, 'pri', 'third')).toMatchObject({ needed: 'basic', achieved: 'basic' });
     expect(pairOf(verdict, 'third', 'out').needed).toBe('supplementary');
+    expect(verdict.verdict).toBe('meets');
+  });
+
+  it('should ask nothing more behind reinforced insulation towards the mains', () => {
+    const verdict = verdictWith(withThird('isolated'));
+    expect(pairOf(verdict, 'pri', 'third')).toMatchObject({ needed: 'basic', achieved: 'reinforced' });
+    expect(pairOf(verdict, 'third', 'out')).toMatchObject({ needed: 'functional', required: null });
     expect(verdict.verdict).toBe('meets');
   });
 
   it('should ask the supplementary half at the transient and the voltage of the mains', () => {
     const low = { between: ['third', 'out'], rms: '12 V', peak: '17 V', frequency: '65 kHz' };
-    const verdict = verdictWith({ ...withThird('isolated'), 'workingVoltages[2]': low });
+    const verdict = verdictWith({ ...basicThird, 'workingVoltages[2]': low });
     const { stress, required } = pairOf(verdict, 'third', 'out');
     expect(stress).toMatchObject({ rms: 250, peak: 500, withstand: 2500 });
     expect([required!.clearance.basic, required!.creepage.basic]).toEqual([1.5, 2.5]);
@@ -217,10 +237,10 @@ describe('isolated circuits', () => {
 
   it('should stay what they are however little lies towards the touchable', () => {
     const layers = [
-      { kind: 'winding', winding: 'P', turns: 8, margins: margins('3 mm') },
+      { kind: 'winding', winding: 'P', turns: 8, margins: margins('2 mm') },
       PLIES,
       { kind: 'winding', winding: 'S', turns: 8, margins: margins('3 mm') },
-      { kind: 'winding', winding: 'T', turns: 8, margins: margins('3 mm') },
+      { kind: 'winding', winding: 'T', turns: 8, margins: margins('2 mm') },
     ];
     const pair = pairOf(verdictWith({ ...third('isolated'), layers }), 'third', 'out');
     expect(pair).toMatchObject({ needed: 'supplementary', achieved: 'functional' });

@@ -50,10 +50,10 @@ describe('remarks', () => {
     expect(has('low-supply', { supply: { kind: 'dc', voltage: '24 V' } })).toBe(false);
   });
 
-  it('should leave heat out where no class is known, and what has no name where some are', () => {
+  it('should judge heat by the lowest class where none is known, and tell what has no name', () => {
     const nameless = { ...PLIES, material: undefined };
     const left = (changes: Changes) => verdictWith(changes).notJudged;
-    expect(left({ 'former.material': 'unknown', 'layers[1]': nameless })).toContain('heat');
+    expect(left({ 'former.material': 'unknown', 'layers[1]': nameless })).not.toContain('heat');
     const former = left({ 'layers[1]': nameless });
     expect(former).not.toContain('heat');
     expect(former).toContain('class of materials that are not named');
@@ -211,6 +211,9 @@ describe('assumptions', () => {
     expect(fields('house-rule', own)).toEqual(['former.material', 'layers[1].plyWithstand']);
     const bridges = [{ id: 'C1', kind: 'capacitor', between: ['pri', 'out'], safetyClass: 'Y1' }];
     expect(fields('default', { bridges })).toContain('bridges[0].rated');
-    expect(fields('unknown', { bridges })).toEqual([]);
+    expect(fields('unknown', { bridges })).toEqual([
+      'surroundings.temperature.method',
+      'bridges[0].capacitance',
+    ]);
   });
 });
