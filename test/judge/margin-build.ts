@@ -27,7 +27,10 @@ const MARGIN_BUILD = {
   origin: 'proposed',
   rules: 'iec-62368-1',
   supply: { kind: 'ac', voltage: '240 V' },
-  surroundings: { hottestInsulation: '100 degC' },
+  surroundings: {
+    temperature: { method: 'thermocouple', condition: 'normal' },
+    hottestInsulation: '100 degC',
+  },
   workingVoltages: [{ between: ['pri', 'out'], rms: '250 V', peak: '500 V', frequency: '65 kHz' }],
   circuits: [
     { id: 'pri', role: 'mains' },

@@ -75,7 +75,13 @@ describe('deciders', () => {
   });
 
   it('should be the bridge that nobody knows', () => {
-    const bridge = { id: 'C1', kind: 'capacitor', between: ['pri', 'out'], safetyClass: 'unknown' };
+    const bridge = {
+      id: 'C1',
+      kind: 'capacitor',
+      between: ['pri', 'out'],
+      capacitance: '1 nF',
+      safetyClass: 'unknown',
+    };
     const found = assumptions({ bridges: [bridge], 'core.outerGap': 'unknown' });
     expect(found.verdict).toBe('not-shown');
     expect(found.deciding).toEqual(['bridges[0].safetyClass']);
