@@ -23,18 +23,21 @@ export function layBand(laying: Laying, chamber: number, band: StackBand): void 
       return;
     }
     case 'crossing-lead': {
-      layLead(laying, band.lead, placed.places.get(layer)!, room, true);
+      layLead(laying, band.lead, endsOf(laying, layer, room), room, true);
       bands.push({ layer: layer.index, chamber, kind: 'crossing-lead', y0, y1, ...room });
       return;
     }
     case 'layer': {
       const span = layLayer(laying, layer, band, room);
       bands.push({ layer: layer.index, chamber, kind: layer.kind, y0, y1, ...span });
-      const ends = layer.kind === 'screen' ? span : placed.places.get(layer)!;
-      if (band.lead) layLead(laying, band.lead, ends, room, false);
+      if (band.lead) layLead(laying, band.lead, endsOf(laying, layer, room), room, false);
     }
   }
 }
+
+/** Where a lead begins: at the ends of its winding as drawn, or of its screen, which takes it along. */
+const endsOf = (laying: Laying, layer: BuildLayer, room: Span): Span =>
+  layer.kind === 'screen' ? wandered(laying, layer, room) : laying.placed.places.get(layer)!;
 
 /** What risers leave of the chamber's width to something of this layer that reaches up to `top`. */
 function roomAt({ placed, risers }: Laying, chamber: number, position: number, top: number): Span {

@@ -12,7 +12,7 @@ import type { LaidLead } from './stack.ts';
 
 /** A lead in its band, from the winding's end to the flange; a sleeve on it from `into` outward, closed at the flange. */
 export function layLead(
-  { draft, placed }: Laying,
+  { draft, placed, risers }: Laying,
   lead: LaidLead,
   ends: Span,
   room: Span,
@@ -21,7 +21,9 @@ export function layLead(
   const { lay } = lead;
   const layer = placed.build.layers[lay.layer]!;
   const inner = lay.at === 'left' ? ends.x0 : ends.x1;
-  const outer = lay.exit === 'left' ? room.x0 : room.x1;
+  const column = risers.find((riser) => riser.lay === lay && riser.chamber === layer.chamber);
+  // to its own column, whatever stands behind that
+  const outer = column ? besideFace(placed, column) : lay.exit === 'left' ? room.x0 : room.x1;
   const offset = Math.abs(outer - faceX(placed, layer.chamber, lay.exit));
   const x0 = Math.min(inner, outer);
   const x1 = Math.max(inner, outer);
@@ -59,6 +61,12 @@ export function layLead(
   const [from, to] = [Math.max(split - skin, low), Math.min(split + skin, high)];
   const metal = rect(from, inside.y0 + skin, to, inside.y1 - skin);
   draft.conductor(metal, { ...what, bare: false, strippedLead: false });
+}
+
+/** The side of a column that is nearer to its face. */
+function besideFace(placed: PlacedBuild, { chamber, side, offset }: Riser): number {
+  const face = faceX(placed, chamber, side);
+  return side === 'left' ? face + offset : face - offset;
 }
 
 /** A sleeve that is too short to cover the riser leaves the whole lead bare. */

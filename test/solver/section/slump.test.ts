@@ -135,6 +135,17 @@ describe('slumped sections', () => {
     expect(ends('screen-lead').slice(3)).toEqual([[[0, 0, 2, 0.05]], [], [[0, 0, 3, 0.05]]]);
   });
 
+  it("should take a screen's lead along that crosses back over it", () => {
+    const layers = [screen({ circuit: 'P', inset: { left: mm(2), right: mm(1) } }), tape(2), winding('S')];
+    const foil = wire(0.05, { bare: true, slumps: false });
+    const sections = drawn(layers, [lay('P', 0, { kind: 'screen-lead', wire: foil, exit: 'right' })]);
+    const starts = sections.slice(3).map((section) => {
+      const [lead] = allCorners(section.regions, (r) => r.kind === 'conductor' && r.of === 'screen-lead');
+      return lead![0];
+    });
+    expect(starts).toEqual([2, 0, 3]);
+  });
+
   it('should push a narrow tape left and right, all plies together, keeping its width', () => {
     const inset = { left: mm(1), right: mm(2) };
     const sections = drawn([winding('P'), tape(2, { inset })]);
