@@ -99,7 +99,7 @@ export const share = (highest: number, example: string) => {
     .number({ error })
     .min(0, { error })
     .max(highest, { error })
-    .refine((found) => found === 0 || found >= LEAST_SHARE, { error });
+    .refine((found) => found <= 0 || found >= LEAST_SHARE, { error });
   const percent = z.string().regex(/^\s*\d{1,3}(?:\.\d{1,6})?\s*%\s*$/);
   return z.union([part, percent.transform((text) => Number.parseFloat(text) / 100).pipe(part)], { error });
 };
