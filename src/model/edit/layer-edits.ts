@@ -21,7 +21,8 @@ export const duplicateLayers = (doc: DesignFile, indices: readonly number[]): De
 
 function withoutBeside(layer: LayerFile | undefined): LayerFile | undefined {
   if (layer?.kind !== 'winding' || layer.beside === undefined) return layer;
-  const { beside: _, ...over } = layer;
+  const { beside, ...over } = layer;
+  void beside;
   return over;
 }
 
