@@ -6,7 +6,7 @@ import type { Build } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/counting.ts';
 import type { Metric, Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
-import { nm, type Nm } from '#units/quantity.ts';
+import { nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import {
   type Chain,
