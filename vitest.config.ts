@@ -14,7 +14,8 @@ export default defineConfig({
           environment: 'node',
           include: ['test/**/*.test.ts'],
           exclude: ['test/page/**'],
-          testTimeout: 60_000,
+          // only against what never ends: a loaded machine may be many times slower
+          testTimeout: 600_000,
         },
       },
       {
@@ -24,10 +25,10 @@ export default defineConfig({
           include: ['test/page/**/*.test.ts'],
           globalSetup: ['test/page/setup.ts'],
           fileParallelism: false,
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
           // a loaded machine may be seconds behind; what never comes fails all the same
-          expect: { poll: { timeout: 15_000 } },
+          expect: { poll: { timeout: 45_000 } },
         },
       },
     ],
