@@ -182,7 +182,7 @@ describe.skipIf(!hasBrowser())('section view', () => {
 
   it('should tell the path piece by piece', async () => {
     const { page } = await open();
-    const told = await textsOf(page.locator('.strip [role="status"]'));
+    const told = await textsOf(page.locator('.strip .says[role="status"]'));
     await page.getByRole('button', { name: 'read the path' }).click();
     await expect.poll(async () => (await told()).at(-1)).toBe('');
     const [first = '', ...next] = await told();
@@ -194,9 +194,9 @@ describe.skipIf(!hasBrowser())('section view', () => {
     const { page } = await open({ reducedMotion: 'reduce' });
     await page.getByRole('button', { name: 'read the path' }).click();
     await page.waitForTimeout(500);
-    await expect.poll(() => page.locator('.strip [role="status"]').innerText()).toContain('along the margin');
+    await expect.poll(() => page.locator('.strip .says[role="status"]').innerText()).toContain('along the margin');
     await page.getByRole('button', { name: 'read on' }).click();
-    await expect.poll(() => page.locator('.strip [role="status"]').innerText()).toContain('at the flange');
+    await expect.poll(() => page.locator('.strip .says[role="status"]').innerText()).toContain('at the flange');
   });
 
   it('should pick a layer on the drawing and carry it to another place', async () => {
