@@ -194,9 +194,13 @@ describe.skipIf(!hasBrowser())('section view', () => {
     const { page } = await open({ reducedMotion: 'reduce' });
     await page.getByRole('button', { name: 'read the path' }).click();
     await page.waitForTimeout(500);
-    await expect.poll(() => page.locator('.strip .says[role="status"]').innerText()).toContain('along the margin');
+    await expect
+      .poll(() => page.locator('.strip .says[role="status"]').innerText())
+      .toContain('along the margin');
     await page.getByRole('button', { name: 'read on' }).click();
-    await expect.poll(() => page.locator('.strip .says[role="status"]').innerText()).toContain('at the flange');
+    await expect
+      .poll(() => page.locator('.strip .says[role="status"]').innerText())
+      .toContain('at the flange');
   });
 
   it('should pick a layer on the drawing and carry it to another place', async () => {
