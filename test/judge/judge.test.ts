@@ -112,15 +112,19 @@ describe('verdict over all', () => {
 
   it('should fall short where the insulation is hotter than its lowest class', () => {
     // polyester film is of class 130, which is allowed 120 degC, by thermocouple 110
-    const at = (hottest: string) => verdictWith({ 'surroundings.hottestInsulation': hottest });
-    const hot = at('121 degC');
+    const at = (hottest: string, method: string) =>
+      verdictWith({
+        'surroundings.hottestInsulation': hottest,
+        'surroundings.temperature.method': method,
+      });
+    const hot = at('121 degC', 'resistance');
     expect(hot.verdict).toBe('falls-short');
     expect(hot.weakSpots).toContainEqual(expect.objectContaining({ kind: 'hot', between: null }));
-    expect([at('120 degC').verdict, at('111 degC').verdict, at('110 degC').verdict]).toEqual([
-      'not-shown',
-      'not-shown',
-      'meets',
-    ]);
+    const verdicts = (method: string) =>
+      ['121 degC', '120 degC', '111 degC', '110 degC'].map((hottest) => at(hottest, method).verdict);
+    expect(verdicts('resistance')).toEqual(['falls-short', 'meets', 'meets', 'meets']);
+    expect(verdicts('thermocouple')).toEqual(['falls-short', 'falls-short', 'falls-short', 'meets']);
+    expect(verdicts('unknown')).toEqual(['falls-short', 'not-shown', 'not-shown', 'meets']);
   });
 
   it('should meet with a remark where there is no barrier', () => {

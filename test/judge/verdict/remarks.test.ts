@@ -211,9 +211,10 @@ describe('assumptions', () => {
     expect(fields('house-rule', own)).toEqual(['former.material', 'layers[1].plyWithstand']);
     const bridges = [{ id: 'C1', kind: 'capacitor', between: ['pri', 'out'], safetyClass: 'Y1' }];
     expect(fields('default', { bridges })).toContain('bridges[0].rated');
-    expect(fields('unknown', { bridges })).toEqual([
+    expect(fields('unknown', { bridges })).toEqual(['bridges[0].capacitance']);
+    const temperature = { method: 'unknown', condition: 'normal' };
+    expect(fields('unknown', { 'surroundings.temperature': temperature })).toEqual([
       'surroundings.temperature.method',
-      'bridges[0].capacitance',
     ]);
   });
 });
