@@ -15,6 +15,7 @@ export const LOAD: Readonly<Record<Exclude<PageName, 'start'>, () => Promise<{ r
   examine: () => load(import('./pages/examine/ExamineView.svelte')),
   design: () => load(import('./pages/design/DesignView.svelte')),
   learn: () => load(import('./pages/learn/LearnView.svelte')),
+  words: () => load(import('./pages/words/WordsView.svelte')),
   open: () => load(import('./pages/open/OpenView.svelte')),
   repair: () => load(import('./pages/repair/RepairView.svelte')),
   stress: () => load(import('./pages/stress/StressView.svelte')),

@@ -8,8 +8,10 @@ const folder = newFolder();
 const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
+const TEST = fileURLToPath(new URL('../', import.meta.url));
 const demos = fileURLToPath(new URL('../../static/demos/', import.meta.url));
-const demo = (name: string): string => readFileSync(join(demos, `${name}.json`), 'utf8');
+const demo = (name: string): string =>
+  readFileSync(join(name === 'lesson-margin' ? TEST : demos, `${name}.json`), 'utf8');
 
 const builds = join(folder, 'builds');
 mkdirSync(join(builds, 'more'), { recursive: true });

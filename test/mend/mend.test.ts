@@ -13,8 +13,10 @@ import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
-const demo = (name: string): DesignFile =>
-  JSON.parse(readFileSync(new URL(`../../static/demos/${name}.json`, import.meta.url), 'utf8')) as DesignFile;
+const read = (path: string): DesignFile =>
+  JSON.parse(readFileSync(new URL(path, import.meta.url), 'utf8')) as DesignFile;
+const demo = (name: string): DesignFile => read(`../../static/demos/${name}.json`);
+const margins = read('../lesson-margin.json');
 
 const cache = new PathCache();
 const judgeFile: JudgeFile = (doc) => {
@@ -41,13 +43,13 @@ const short = [0, 2].reduce(
       (file, side) => editDesign(file, `layers[${layer}].margins.${side}.width`, '2 mm'),
       doc,
     ),
-  demo('lesson-margin'),
+  margins,
 );
 
 const BUILDS = [
   ['margins of 2 mm', short],
   ['one ply', demo('model-railway-controller')],
-  ['an empty margin', editDesign(demo('lesson-margin'), 'layers[2].margins.right.filled', false)],
+  ['an empty margin', editDesign(margins, 'layers[2].margins.right.filled', false)],
 ] as const;
 
 describe('mend', () => {
@@ -71,11 +73,11 @@ describe('mend', () => {
   });
 
   it('should say that nothing needs mending', () => {
-    expect(mended(demo('lesson-margin'))).toMatchObject({ proposals: [], none: { why: 'meets' } });
+    expect(mended(margins)).toMatchObject({ proposals: [], none: { why: 'meets' } });
   });
 
   it('should say what stays where no act of the trade reaches it', () => {
-    const tooHot = editDesign(demo('lesson-margin'), 'surroundings.hottestInsulation', '300 degC');
+    const tooHot = editDesign(margins, 'surroundings.hottestInsulation', '300 degC');
     expect(mended(tooHot).none).toMatchObject({ why: 'no-act', spots: ['hot'] });
   });
 });

@@ -19,7 +19,7 @@ describe.skipIf(!hasBrowser())('section view', () => {
   };
 
   it('should draw every demo build without an error', async () => {
-    for (const { id, title } of demos.filter(({ kind }) => kind !== 'lesson')) {
+    for (const { id, title } of demos) {
       const { page, wrongs } = await openPage(browser, '#sheet');
       await openDemo(page, title);
       await page.locator('.stage canvas').first().waitFor();

@@ -44,19 +44,6 @@ describe.skipIf(!hasBrowser())('starts', () => {
     await page.getByText('Chamber 2').first().waitFor();
   });
 
-  it('should let a lesson be guessed before it is judged', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn');
-    await page.getByRole('button', { name: 'What enamel is worth' }).click();
-    const lesson = page.getByRole('region', { name: 'lesson' });
-    await lesson.getByRole('button', { name: 'reinforced' }).click();
-    await expect.poll(() => lesson.innerText()).toContain('You said reinforced');
-    await expect.poll(() => lesson.innerText()).toContain('functional');
-    await lesson.getByRole('button', { name: 'Go on' }).click();
-    await lesson.getByRole('button', { name: 'basic' }).click();
-    await expect.poll(() => lesson.innerText()).toContain('as you said');
-    expect(wrongs).toEqual([]);
-  });
-
   it('should offer to put right what keeps an opened build from being judged', async () => {
     const { page } = await openPage(browser, '#open');
     const design = { ...firstBuild, former: { ...firstBuild.former, height: '3 kg' } };

@@ -15,7 +15,7 @@ import { wilson } from '#spread/wilson.ts';
 import { randomOfDraw } from '#units/random.ts';
 
 const margins = JSON.parse(
-  readFileSync(new URL('../../static/demos/lesson-margin.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../lesson-margin.json', import.meta.url), 'utf8'),
 ) as DesignFile;
 
 const withMargins = (width: string): DesignFile =>

@@ -56,7 +56,16 @@ export const lessonSchema = z.strictObject({
   build: z.custom<DesignFile>((value) => typeof value === 'object' && value !== null),
   /** Says why the answer is what it is; stands beside the solver's own reasons. */
   explains: words,
-  task: z.strictObject({ asks: words, fields: z.array(words).min(1), goal: z.array(goalSchema).min(1) }),
+  task: z.strictObject({
+    asks: words,
+    fields: z.array(words).min(1),
+    /** Changes that no field makes, each behind a button of its own; not all of them need lead to the goal. */
+    offers: z
+      .array(z.strictObject({ says: words.max(80), edits: z.array(lessonEditSchema).min(1) }))
+      .max(6)
+      .optional(),
+    goal: z.array(goalSchema).min(1),
+  }),
   /** Two at most, each pointing at a field; after them the stored solution is shown. */
   hints: z.array(z.strictObject({ says: words, at: words.optional() })).max(2),
   solution: z.array(lessonEditSchema).min(1),
@@ -72,3 +81,4 @@ export const lessonSchema = z.strictObject({
 export type Lesson = z.output<typeof lessonSchema>;
 export type Goal = z.output<typeof goalSchema>;
 export type LessonEdit = z.output<typeof lessonEditSchema>;
+export type LessonOffer = NonNullable<Lesson['task']['offers']>[number];

@@ -1,4 +1,4 @@
-// The builds that come with the page: invented devices to look at, lessons to change by hand.
+// The builds that come with the page: invented devices to look at and to change.
 // The first one is part of the page itself; the others are fetched when they are chosen.
 
 import type { DesignFile } from '#model/schema/schema.ts';
@@ -8,7 +8,6 @@ export interface Demo {
   readonly id: string;
   readonly title: string;
   readonly shows: string;
-  readonly kind: 'device' | 'lesson';
   readonly load: () => Promise<DesignFile>;
 }
 
@@ -20,8 +19,7 @@ const demo = (
   title: string,
   shows: string,
   load: () => Promise<{ readonly default: unknown }>,
-  kind: Demo['kind'] = 'device',
-): Demo => ({ id, title, shows, kind, load: async () => (await load()).default as DesignFile });
+): Demo => ({ id, title, shows, load: async () => (await load()).default as DesignFile });
 
 export const demos: readonly Demo[] = [
   demo(
@@ -95,33 +93,5 @@ export const demos: readonly Demo[] = [
     'Charging dock of a garden robot',
     'voltages computed, a capacitor that is no safety part',
     () => import('#demos/garden-robot-dock.json'),
-  ),
-  demo(
-    'lesson-enamel',
-    'What enamel is worth',
-    'enamel on enamel',
-    () => import('#demos/lesson-enamel.json'),
-    'lesson',
-  ),
-  demo(
-    'lesson-margin',
-    'What a margin is worth',
-    'two margins of 3 mm',
-    () => import('#demos/lesson-margin.json'),
-    'lesson',
-  ),
-  demo(
-    'lesson-plies',
-    'Why three plies',
-    'three plies, then fewer',
-    () => import('#demos/lesson-plies.json'),
-    'lesson',
-  ),
-  demo(
-    'lesson-core',
-    'The core is a bridge',
-    'a core near both windings',
-    () => import('#demos/lesson-core.json'),
-    'lesson',
   ),
 ];

@@ -8,7 +8,6 @@ import type { Demo } from '#state/begin/demos.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/keeper.svelte.ts';
-import { lessonOf, Walk } from '#state/begin/lessons.svelte.ts';
 import { FieldSearch } from '#state/judging/field-search.svelte.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import type { Threads } from '#state/judging/threads.ts';
@@ -34,8 +33,6 @@ export class Desk {
   readonly field: FieldSearch;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
-  /** The lesson that lies on the sheet, with how far one has come; null for any other build. */
-  walk: Walk | null = $state(null);
   /** The build that is being put right before it can lie on the sheet. */
   repair: Repair | null = $state.raw(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
@@ -58,7 +55,6 @@ export class Desk {
     await this.keeper.open(doc, kept, keepAtOnce);
     this.refusal = null;
     this.hideLink();
-    this.walk = null;
     const { editor, selection } = this.bench;
     selection.startAt(this.bench.verdict);
     this.pages.go('sheet');
@@ -97,8 +93,6 @@ export class Desk {
   async openDemo(demo: Demo): Promise<void> {
     await this.layOut(await demo.load());
     rememberSheet(`demo:${demo.id}`);
-    const lesson = lessonOf(demo.id);
-    this.walk = lesson === null ? null : new Walk(lesson);
   }
 
   async openFile(file: File): Promise<void> {

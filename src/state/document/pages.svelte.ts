@@ -1,4 +1,5 @@
 // Which page is open, told by the link's fragment so that going back goes back. All of them lie over one build.
+// What stands after the page's name and a slash is the page's own: a lesson, a word, an exercise and its seed.
 
 const NAMES = [
   'start',
@@ -6,6 +7,7 @@ const NAMES = [
   'examine',
   'design',
   'learn',
+  'words',
   'open',
   'repair',
   'stress',
@@ -20,25 +22,35 @@ export type PageName = (typeof NAMES)[number];
 
 export class Pages {
   #current: PageName = $state('start');
+  #place = $state('');
 
   get current(): PageName {
     return this.#current;
   }
 
+  /** Where on the page: what follows its name in the fragment; empty for the page as it opens. */
+  get place(): string {
+    return this.#place;
+  }
+
   /** Follows the fragment; returns what stops following. */
   start(): () => void {
     const follow = (): void => {
-      const found = NAMES.find((name) => name === location.hash.slice(1));
-      if (found !== undefined || location.hash === '') this.#current = found ?? 'start';
+      const [first = '', ...rest] = location.hash.slice(1).split('/');
+      const found = NAMES.find((name) => name === first);
+      if (found === undefined && location.hash !== '') return;
+      this.#current = found ?? 'start';
+      this.#place = rest.join('/');
     };
     follow();
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }
 
-  go(page: PageName): void {
+  go(page: PageName, place = ''): void {
     this.#current = page;
-    location.hash = page === 'start' ? '' : page;
+    this.#place = place;
+    location.hash = page === 'start' ? '' : place === '' ? page : `${page}/${place}`;
     scrollTo(0, 0);
   }
 }

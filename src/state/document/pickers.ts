@@ -29,6 +29,18 @@ export const ruleBookOptions: readonly Option[] = ruleBookIds.flatMap((id) => {
   return book === null ? [] : [{ value: id, label: bookWords(book) }];
 });
 
+export const roleOptions: readonly Option[] = [
+  { value: 'mains', label: 'mains side' },
+  { value: 'touchable', label: "hand's side" },
+  { value: 'earth', label: 'earth' },
+  { value: 'isolated', label: 'touched by nobody' },
+];
+
+export const safetyClassOptions: readonly Option[] = ['Y1', 'Y2', 'Y4', 'X1', 'X2', 'none'].map((value) => ({
+  value,
+  label: value,
+}));
+
 /** Conductors commonly wound in small transformers, with the greatest overall diameter of their grade. */
 export function wireOptions(grade: 1 | 2 | 3): readonly Option[] {
   return COMMON_WIRES.flatMap((size) => {

@@ -30,10 +30,18 @@ export class Drawing {
   /** The pointer is a finger. */
   isTouched = $state(false);
   readonly #bench: Bench;
+  readonly #isStill: () => boolean;
 
-  /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself. */
-  constructor(bench: Bench, focus: (id: string) => void, isTaken: (x: number, y: number) => boolean) {
+  /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself;
+   * `isStill`: no edge can be moved. */
+  constructor(
+    bench: Bench,
+    focus: (id: string) => void,
+    isTaken: (x: number, y: number) => boolean,
+    isStill: () => boolean = () => false,
+  ) {
     this.#bench = bench;
+    this.#isStill = isStill;
     this.sight = new Sight(() => sightsOf(this.scene));
     this.hand = new Hand(bench, this.sight, {
       scene: () => this.scene,
@@ -65,7 +73,9 @@ export class Drawing {
     const { drawn, shown } = this.#bench.editor;
     const { section } = this;
     const found =
-      drawn === null || section === null ? [] : ahead(handlesOf(drawn.design, section), drawn.doc, shown);
+      drawn === null || section === null || this.#isStill()
+        ? []
+        : ahead(handlesOf(drawn.design, section), drawn.doc, shown);
     const { drag } = this.hand;
     if (drag === null) return found;
     // in its place: a grip that moves in the list would lose the keyboard

@@ -21,7 +21,7 @@ describe('the picture of a field', () => {
   let picture: FieldPicture;
   let scene: Scene;
   beforeAll(() => {
-    const json: unknown = JSON.parse(readFileSync('static/demos/lesson-margin.json', 'utf8'));
+    const json: unknown = JSON.parse(readFileSync('test/lesson-margin.json', 'utf8'));
     const read = readDesign(json, knownIds);
     if (read.kind === 'bad') throw new Error('bad lesson');
     const studied = study(read.design);

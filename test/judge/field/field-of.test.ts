@@ -125,7 +125,7 @@ describe('the touch current by the field', () => {
   });
 
   it('should keep the estimate after a first look, which cannot say how far it is off', () => {
-    const design = designOf(file('lesson-margin'));
+    const design = designOf(JSON.parse(readFileSync('test/lesson-margin.json', 'utf8')) as Json);
     const plain = study(design);
     const { report } = finished(fieldOf(design, plain, COARSE));
     expect(report.error).toBeNull();

@@ -11,7 +11,7 @@ import { reportHtml } from '#papers/html/report.ts';
 
 describe('the field in the report', () => {
   it('should stand on a page of its own where it was solved, and be left out where not', () => {
-    const designText = readFileSync('static/demos/lesson-margin.json', 'utf8');
+    const designText = readFileSync('test/lesson-margin.json', 'utf8');
     const read = readDesign(JSON.parse(designText), knownIds);
     if (read.kind === 'bad') throw new Error('bad lesson');
     const { design } = read;

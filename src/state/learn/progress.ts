@@ -1,0 +1,53 @@
+// How far one has come with the lessons, kept by this browser alone and handed on as a file (format layerwright-progress/1).
+// What was kept may have been damaged since: whatever does not fit is begun anew.
+
+import * as z from 'zod';
+
+const entry = z.strictObject({
+  /** Done, or begun only. */
+  done: z.boolean(),
+  /** How often a change was tried before it was done, and how many hints were taken. */
+  tries: z.int().min(0).max(10_000),
+  hints: z.int().min(0).max(3),
+});
+
+const progressSchema = z.strictObject({
+  format: z.literal('layerwright-progress/1'),
+  lessons: z.record(z.string().max(40), entry),
+});
+
+export type Progress = z.output<typeof progressSchema>;
+export type LessonProgress = z.output<typeof entry>;
+
+const KEY = 'layerwright-progress';
+export const NO_PROGRESS: Progress = { format: 'layerwright-progress/1', lessons: {} };
+
+export function readProgress(text: string | null): Progress {
+  if (text === null) return NO_PROGRESS;
+  try {
+    const parsed = progressSchema.safeParse(JSON.parse(text));
+    return parsed.success ? parsed.data : NO_PROGRESS;
+  } catch {
+    return NO_PROGRESS;
+  }
+}
+
+export function keptProgress(): Progress {
+  try {
+    return readProgress(localStorage.getItem(KEY));
+  } catch {
+    return NO_PROGRESS;
+  }
+}
+
+/** False where this browser keeps nothing. */
+export function keepProgress(progress: Progress): boolean {
+  try {
+    localStorage.setItem(KEY, progressText(progress));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export const progressText = (progress: Progress): string => `${JSON.stringify(progress, null, 2)}\n`;
