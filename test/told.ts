@@ -4,7 +4,7 @@ import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { flagsOf } from '#drawing/scene/scene-flags.ts';
 import type { Study } from '#judge/study.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';
 import { reportHtml } from '#papers/html/report.ts';
 import { heightOf } from '#standards/ladder.ts';
@@ -111,12 +111,13 @@ function ofWords(design: Design, study: Study): readonly string[] {
   ];
 }
 
-/** Canvas scene and SVG draw every pair's limiting path with its length, and flag every spot of the section. */
+/** Canvas scene and SVG draw the path that a pair is told by with its length, and flag every spot of the section. */
 const ofDrawings = (design: Design, study: Study): readonly string[] =>
   study.verdict.pairs.flatMap((pair) => {
-    const length = limitingLength(pair);
-    const section = pair.limiting?.section ?? null;
-    if (length === null || section === null) return [];
+    const path = drawnPath(pair);
+    const length = path?.length ?? null;
+    const section = path?.section ?? null;
+    if (path === null || length === null || section === null) return [];
     const scene = sceneOf(design, study, section, { pair: pair.between });
     if (scene === null) return section === 'outside' ? [] : [`there is no section ${section}`];
     const flags = flagsOf(study.verdict.weakSpots, section, scene.frame, 3);
@@ -124,7 +125,7 @@ const ofDrawings = (design: Design, study: Study): readonly string[] =>
     const name = pair.between.join('-');
     return [
       ...differs(
-        scene.path === null ? pair.limiting?.legs.length === 0 : scene.path.length === length,
+        scene.path === null ? path.legs.length === 0 : scene.path.length === length,
         () => `${name} is ${length}, drawn ${scene.path?.length}`,
       ),
       ...differs(
@@ -137,5 +138,9 @@ const ofDrawings = (design: Design, study: Study): readonly string[] =>
     ];
   });
 
-const limitingLength = ({ required, limiting }: PairVerdict): number | null =>
-  required === null || limiting === null || limiting.metric === 'bridge' ? null : limiting.length;
+/** What is proven comes before what limits at worst; a part or a distance outside is drawn on no section. */
+function drawnPath({ required, limiting, proven }: PairVerdict): Limiting | null {
+  if (required === null) return null;
+  if (proven !== null) return 'points' in proven ? proven : null;
+  return limiting?.metric === 'bridge' ? null : limiting;
+}
