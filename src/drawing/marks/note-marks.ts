@@ -14,7 +14,6 @@ const ROLE = 'words';
 const SMALL = 10.7;
 /** Pixels above the stack: what is missing stands between. */
 const OVER_FIGURES = 48;
-const UNKNOWN_DASH = [5, 4] as const;
 /** A dimension line shorter than this has no room for its arrows. */
 const LEAST_LINE = 14;
 
@@ -76,23 +75,19 @@ function aboveStack(at: Point, words: string, scene: Scene, paper: Paper): reado
   ];
 }
 
-/** What nobody knew: its edge dashed, a question mark on it, and how it was counted. */
+/** What nobody knew: a question mark on it, and how it was counted. */
 export const unknownMarks = (scene: Scene, paper: Paper): readonly Mark[] =>
-  scene.unknowns.flatMap(({ text, at, lines }): readonly Mark[] => {
+  scene.unknowns.flatMap(({ text, at, beside }): readonly Mark[] => {
     const { theme } = paper;
-    const stroke = { color: theme.second, width: LINE.solid, dash: UNKNOWN_DASH };
     const [x, y] = place(paper, at);
     const sign = { fill: theme.sheet, rim: theme.second, color: theme.second, size: NOTE_SIZE, dash: [3, 2] };
     const words = { size: NOTE_SIZE, color: theme.second, align: 'left' } as const;
-    const drawn = [
-      ...lines.map(([from, to]) => line(ROLE, place(paper, from), place(paper, to), stroke)),
-      chip(paper, ROLE, [x, y], '?', sign),
-    ];
+    const drawn = [chip(paper, ROLE, [x, y], '?', sign)];
     // in a tube too thin for words the sign alone stands
-    if (lines.length === 0 && tubeThickness(scene) * scaleUp(paper) < 2 * NOTE_SIZE) return drawn;
+    if (!beside && tubeThickness(scene) * scaleUp(paper) < 2 * NOTE_SIZE) return drawn;
     return [
       ...drawn,
-      { kind: 'words', role: ROLE, at: [x + 16, y + (lines.length > 0 ? 12 : 0)], words: text, ...words },
+      { kind: 'words', role: ROLE, at: [x + 16, y + (beside ? 12 : 0)], words: text, ...words },
     ];
   });
 

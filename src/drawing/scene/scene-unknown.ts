@@ -1,23 +1,51 @@
 // What nobody knew of the build and the section nevertheless draws: as it was counted, dashed, with a question mark. A former
-// that is not known is counted as none: its faces are dashed where it would begin.
+// that is not known is counted as none, but it is there: a dashed band without hatching, of no measured thickness, tells it.
 
 import type { Design, Lead, Winding } from '#model/design.ts';
 import type { Unknown } from '#model/reading.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';
-import type { Point } from './outline.ts';
+import { outlineOf, type Box, type Point } from './outline.ts';
+import { boundsOf } from './scene-areas.ts';
 import type { Area } from './scene.ts';
 
 export interface UnknownPlace {
   readonly text: string;
   readonly at: Point;
-  /** Where its edge would be; empty where the drawn figure itself is dashed. */
-  readonly lines: readonly (readonly [Point, Point])[];
+  /** Its words stand below the sign, not in the figure. */
+  readonly beside: boolean;
 }
 
-/** The same areas, those told as unknown that nobody measured or saw. */
-export const withUnknowns = (areas: readonly Area[], design: Design): readonly Area[] =>
-  areas.map((area) => (isUnknownArea(area, design) ? { ...area, isUnknown: true } : area));
+/** The same areas, those told as unknown that nobody measured or saw, and what is there but counted as none. */
+export const withUnknowns = (areas: readonly Area[], design: Design, section: Section): readonly Area[] => [
+  ...areas.map((area) => (isUnknownArea(area, design) ? { ...area, isUnknown: true } : area)),
+  ...formerOfNoThickness(design, section, areas.find(({ kind }) => kind === 'core')?.bounds ?? null),
+];
+
+/** Part of what the core's frame takes: room to draw in that nothing is measured from. */
+const BAND = 0.6;
+
+function formerOfNoThickness({ former }: Design, { chambers }: Section, core: Box | null): readonly Area[] {
+  const [first, last] = [chambers[0], chambers.at(-1)];
+  if (first === undefined || last === undefined || core === null) return [];
+  const [x0, x1, rim] = [inMm(first.x0), inMm(last.x1), inMm(former.height.value)];
+  const [left, right, down] = [x0 - core.x0, core.x1 - x1, -core.y0].map((room) =>
+    Math.max(0, room * BAND),
+  ) as [number, number, number];
+  const tube: Box = { x0, x1, y0: -down, y1: 0 };
+  const flanges: readonly Box[] = [
+    { x0: x0 - left, x1: x0, y0: 0, y1: rim },
+    { x0: x1, x1: x1 + right, y0: 0, y1: rim },
+  ];
+  const [noTube, noFlanges] = [former.wall.kind === 'unknown', former.flange.kind === 'unknown'];
+  const corners = noTube && noFlanges ? [{ ...tube, x0: x0 - left, x1: x1 + right }] : noTube ? [tube] : [];
+  const boxes = [...corners, ...(noFlanges ? flanges : [])];
+  if (boxes.length === 0) return [];
+  const place = { kind: 'former', layer: null, circuit: null, isUnknown: true } as const;
+  return [
+    { id: 'former of no measured thickness', ...place, loops: outlineOf(boxes), bounds: boundsOf(boxes) },
+  ];
+}
 
 function isUnknownArea({ kind, layer }: Area, design: Design): boolean {
   const of = layer === null ? undefined : design.layers[layer];
@@ -58,23 +86,19 @@ export function unknownPlaces(design: Design, section: Section): readonly Unknow
   const tube: UnknownPlace = {
     text: 'wall of the tube unknown: counted as none',
     at: [x0 + (x1 - x0) * 0.3, 0],
-    lines: [
-      [
-        [x0, 0],
-        [x1, 0],
-      ],
-    ],
+    beside: true,
   };
   const flanges: UnknownPlace = {
     text: 'flanges unknown: counted as none',
     at: [x0, rim * 0.8],
-    lines: [x0, x1].map((x) => [
-      [x, 0],
-      [x, rim],
-    ]),
+    beside: true,
   };
   const known = wall.kind === 'moulded' ? inMm(wall.thickness.value) : 0;
-  const stuff: UnknownPlace = { text: 'material unknown', at: [x0 + (x1 - x0) * 0.2, -known / 2], lines: [] };
+  const stuff: UnknownPlace = {
+    text: 'material unknown',
+    at: [x0 + (x1 - x0) * 0.2, -known / 2],
+    beside: false,
+  };
   return [
     ...(wall.kind === 'unknown' ? [tube] : []),
     ...(flange.kind === 'unknown' ? [flanges] : []),

@@ -110,7 +110,7 @@ export function sceneOf(
     const turn = turns.find((each) => each.layer === layer);
     return turn === undefined ? null : inMm(turn.overall);
   };
-  const areas = withUnknowns(areasOf(section, wireOf), design);
+  const areas = withUnknowns(areasOf(section, wireOf), design, section);
   const frame = boundsOf([boxInMm(section.frame), ...areas.map(({ bounds }) => bounds)]);
   const rulers = rulersOf(section);
   const path = pathScaleOf(judgement.verdict, section.name, choices, rulers.x);

@@ -95,3 +95,9 @@ export const demos: readonly Demo[] = [
     () => import('#demos/garden-robot-dock.json'),
   ),
 ];
+
+const [opening] = demos;
+if (opening === undefined) throw new Error('no build to open with');
+
+/** The one that the page opens with. */
+export const firstDemo: Demo = opening;

@@ -4,7 +4,7 @@ import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Bench } from './bench.svelte.ts';
 import type { KeptBuild } from '#state/storage/build-store.ts';
-import type { Demo } from '#state/begin/demos.ts';
+import { firstDemo, type Demo } from '#state/begin/demos.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/keeper.svelte.ts';
@@ -20,6 +20,9 @@ import { withoutPictures } from '#state/photo/photo-record.ts';
 import { NewVersion } from '#state/storage/new-version.svelte.ts';
 import { readFragment, SHARE_PREFIX, shareFragment } from '#state/storage/share-link.ts';
 
+/** What a kept build is known by. */
+type Grown = Pick<KeptBuild, 'id' | 'version'>;
+
 const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
 
 export class Desk {
@@ -33,6 +36,8 @@ export class Desk {
   readonly field: FieldSearch;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
+  /** The build that lies here came with the page; null for one that somebody brought or began. */
+  #demo: string | null = $state(firstDemo.id);
   /** The build that is being put right before it can lie on the sheet. */
   repair: Repair | null = $state.raw(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
@@ -47,21 +52,28 @@ export class Desk {
     this.photos = new PhotoDesk(bench.editor);
   }
 
-  async layOut(
-    doc: DesignFile,
-    kept: Pick<KeptBuild, 'id' | 'version'> | null = null,
-    keepAtOnce = false,
-  ): Promise<void> {
+  async layOut(doc: DesignFile, kept: Grown | null = null, keepAtOnce = false): Promise<void> {
+    await this.lay(doc, kept, keepAtOnce);
+    this.pages.go('sheet');
+  }
+
+  /** Lays a build on the sheet and stays on the page that is open. */
+  async lay(doc: DesignFile, kept: Grown | null = null, keepAtOnce = false): Promise<void> {
     await this.keeper.open(doc, kept, keepAtOnce);
+    this.#demo = null;
     this.refusal = null;
     this.hideLink();
     const { editor, selection } = this.bench;
     selection.startAt(this.bench.verdict);
-    this.pages.go('sheet');
     // looks at the worst place once it is known, unless one looks elsewhere by then
     void editor.judgedSoon().then((judged) => {
       if (judged?.doc === doc && selection.isAtStart) selection.startAt(judged.judgement.verdict);
     });
+  }
+
+  /** It came with the page and was not changed: whatever was worked on is its owner's. */
+  get isInvented(): boolean {
+    return this.#demo !== null && this.keeper.status.kind === 'untouched';
   }
 
   /** What this browser kept may have been damaged since: it passes the same reading as a file. */
@@ -91,8 +103,14 @@ export class Desk {
   }
 
   async openDemo(demo: Demo): Promise<void> {
-    await this.layOut(await demo.load());
+    await this.layDemo(demo);
+    this.pages.go('sheet');
+  }
+
+  async layDemo(demo: Demo): Promise<void> {
+    await this.lay(await demo.load());
     rememberSheet(`demo:${demo.id}`);
+    this.#demo = demo.id;
   }
 
   async openFile(file: File): Promise<void> {

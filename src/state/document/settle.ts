@@ -43,20 +43,20 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   if (await desk.openAddress()) return;
   const page = desk.pages.current;
   if (page === 'repair') desk.repair ??= Repair.left();
-  if (!OVER_BUILD.includes(page)) return;
   const id = rememberedSheet();
+  // the first page shows again what this tab worked on; a new tab begins with the invented build
+  if (!OVER_BUILD.includes(page) && !(page === 'start' && id !== null)) return;
   const demo = demos.find((each) => `demo:${each.id}` === id);
   const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
   if (demo !== undefined) {
-    await desk.openDemo(demo);
+    await desk.layDemo(demo);
     resumeLeft(desk, `demo:${demo.id}`, 0);
   } else if (build !== null) {
     // a wrong entry that stood on the sheet stands there again
     if (!isSheetSafe(build.doc)) return desk.openKept(build);
-    await desk.layOut(build.doc, build);
+    await desk.lay(build.doc, build);
     resumeLeft(desk, build.id, build.saved);
   }
-  if (desk.pages.current !== page) desk.pages.go(page);
 }
 
 /** As this tab left the build, unless it was kept anew since: the last figure typed, and the steps to undo it all. */

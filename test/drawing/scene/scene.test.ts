@@ -66,6 +66,20 @@ describe('sceneOf', () => {
     expect(found?.areas.find(({ kind }) => kind === 'former')?.isUnknown).toBe(true);
   });
 
+  it('should draw a former of unknown thickness as a dashed band outside the window, not as none', () => {
+    const nothing = withFormer({ wall: unknown, flange: unknown, material: unknown });
+    const found = sceneOf(nothing, greenhouse, 'plain');
+    const { isUnknown, bounds } = found!.areas.find(({ id }) => id === 'former of no measured thickness')!;
+    expect([isUnknown, bounds.x0 < 0, bounds.x1 > 12, bounds.y0 < 0, bounds.y1]).toEqual([
+      true,
+      true,
+      true,
+      true,
+      4.2,
+    ]);
+    expect(bounds.x0).toBeGreaterThanOrEqual(found!.frame.x0);
+  });
+
   it('should keep everything inside the frame', () => {
     for (const { name } of greenhouse.sections) {
       const { frame, areas, turns, flags } = scene(name);

@@ -1,0 +1,30 @@
+// On what an asked figure stands: the voltage that was counted and where it comes from, and for creepage the tracking group
+// of the weakest surface. The same build asks other figures as soon as one of these is known better.
+
+import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { Metric } from '#judge/verdict/verdict.ts';
+import { unreachable } from '#units/unreachable.ts';
+
+/** `272 V rms as stated, surface of group IIIb`; for clearance the peak and the surge, which decide it. */
+export function askedWords({ stress, required }: PairVerdict, metric: Metric): string {
+  const basis = basisWords(stress.basis);
+  if (metric === 'clearance')
+    return `${Math.ceil(stress.peak)} V peak ${basis}, surges of ${Math.ceil(stress.withstand)} V`;
+  const group = required === null ? '' : `, surface of group ${required.creepage.materialGroup}`;
+  return `${Math.round(stress.rms)} V rms ${basis}${group}`;
+}
+
+export function basisWords(basis: PairVerdict['stress']['basis']): string {
+  switch (basis) {
+    case 'measured':
+      return 'as measured';
+    case 'stated':
+      return 'as stated';
+    case 'computed':
+      return 'as computed from the converter';
+    case 'floor':
+      return 'that the mains alone puts there; more was not given';
+    default:
+      return unreachable(basis);
+  }
+}

@@ -1,0 +1,40 @@
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { firstBuild } from '#state/begin/demos.ts';
+import { hasBrowser, launch, openPage } from './open-page.ts';
+
+const caption = (page: Page): Promise<string> => page.locator('figcaption').innerText();
+
+describe.skipIf(!hasBrowser())('own build', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should call the build of the page invented, and what somebody brought theirs, also after a reload', async () => {
+    const { page, wrongs } = await openPage(browser);
+    expect(await caption(page)).toMatch(/^An invented build/);
+    await page.evaluate(() => (location.hash = 'open'));
+    await page.locator('textarea').fill(JSON.stringify({ ...firstBuild, title: 'Found in a drawer' }));
+    await page.getByRole('button', { name: 'Open the text' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Found in a drawer' }).waitFor();
+    await page.evaluate(() => (location.hash = ''));
+    await expect.poll(() => caption(page)).toMatch(/^Your build: Found in a drawer/);
+    await page.reload();
+    await expect.poll(() => caption(page)).toMatch(/^Your build: Found in a drawer/);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should offer in a new tab the build of last time beside the invented one', async () => {
+    const { page } = await openPage(browser, '#open');
+    await page.locator('textarea').fill(JSON.stringify({ ...firstBuild, title: 'Left in the drawer' }));
+    await page.getByRole('button', { name: 'Open the text' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Left in the drawer' }).waitFor();
+    const other = await page.context().newPage();
+    await other.goto(page.url().split('#')[0] ?? '');
+    await expect.poll(() => caption(other)).toMatch(/^An invented build/);
+    await other.getByRole('button', { name: 'Left in the drawer' }).click();
+    await other.getByRole('heading', { level: 1, name: 'Left in the drawer' }).waitFor();
+  });
+});
