@@ -31,7 +31,6 @@ import {
   unplacedAt,
 } from '#judge/verdict/pair-answer.ts';
 import { DrawnSections } from '#judge/verdict/drawn-sections.ts';
-import { pairReasons } from '#judge/verdict/pair-reasons.ts';
 import { printPair } from '#judge/verdict/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
@@ -164,7 +163,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
         verdictWith: (reached) => overall(answers.map((answer, i) => (reached.has(i) ? 'meets' : answer))),
       }),
     ],
-    restsOn: restsOn(worst.pairs.flatMap((pair, i) => groundsOf(pair, pairs[i]!))),
+    restsOn: restsOn(pairs.flatMap(groundsOf)),
   };
   const { sections, builds } = drawn;
   return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), builds };
@@ -219,9 +218,9 @@ export function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
   };
 }
 
-/** What a pair rests on: the figure that is asked where a path holds it, and how its grade was found. */
-const groundsOf = (pair: PairOutcome, { limiting, because: why }: PairVerdict): readonly Because[] =>
-  limiting === null ? [why] : [limiting.because, ...pairReasons(pair)];
+/** What a pair rests on: what its circuits ask, the figure that is asked where a path holds it, how its grade was found. */
+const groundsOf = ({ limiting, because: why }: PairVerdict): readonly Because[] =>
+  limiting === null ? [why] : [limiting.because, why];
 
 /** The least confirmed figure that any pair rests on. */
 function restsOn(whys: readonly Because[]): Confirmed {
