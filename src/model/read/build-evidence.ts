@@ -1,9 +1,11 @@
-// From the read file to the design, for evidence.
+// From the read file to the design, for evidence; also for one entry of a file that is wrong elsewhere.
 
 import type { Evidence, Measured, Picture } from '#model/design.ts';
-import type { FileRead } from '#model/schema/schema.ts';
+import { measured, picture } from '#model/schema/schema-evidence.ts';
+import type { DesignFile, FileRead } from '#model/schema/schema.ts';
 
 type EvidenceRead = NonNullable<FileRead['evidence']>[number];
+type EvidenceTyped = NonNullable<DesignFile['evidence']>[number];
 
 export const buildEvidence = (read: EvidenceRead): Evidence => ({
   id: read.id,
@@ -14,6 +16,15 @@ export const buildEvidence = (read: EvidenceRead): Evidence => ({
   measured: read.measured ? buildMeasured(read.measured) : null,
   picture: read.picture ? buildPicture(read.picture) : null,
 });
+
+/** What an entry of the file holds besides its words; null where there is nothing, or nothing that can be read. */
+export function figuresOf(typed: EvidenceTyped): Pick<Evidence, 'measured' | 'picture'> {
+  const [found, kept] = [measured.safeParse(typed.measured), picture.safeParse(typed.picture)];
+  return {
+    measured: found.success ? buildMeasured(found.data) : null,
+    picture: kept.success ? buildPicture(kept.data) : null,
+  };
+}
 
 const buildMeasured = (read: NonNullable<EvidenceRead['measured']>): Measured => ({
   photo: read.photo ?? null,

@@ -31,7 +31,7 @@ const figure = z.union(
   { error: FIGURE },
 );
 
-const measured = record({
+export const measured = record({
   photo: id.optional(),
   kind: choice('distance', 'diameter', 'angle', 'count'),
   points: list(point, 0, 64, 'points').optional(),
@@ -42,7 +42,7 @@ const measured = record({
 });
 
 const DEGREES = 'degrees from -360 to 360';
-const picture = record({
+export const picture = record({
   width: count(1, MOST_PIXELS),
   height: count(1, MOST_PIXELS),
   turned: z.number({ error: DEGREES }).min(-360, DEGREES).max(360, DEGREES).optional(),

@@ -2,7 +2,8 @@
 
 import type { Design, Evidence } from '#model/design.ts';
 import { block, tag, type Content, type Markup } from './markup.ts';
-import { measuredOn, photoFigure } from './photo-figure.ts';
+import { foundWords, measuredOn, photoFigure } from './photo-figure.ts';
+import { readMeasurement } from '#model/measure/measurement-note.ts';
 import type { ReportParts } from './report-parts.ts';
 
 export function evidence({ design }: ReportParts): Markup | null {
@@ -23,10 +24,13 @@ const measuresShown = (design: Design, each: Evidence): readonly string[] =>
 const isShownPhoto = ({ kind, file }: Evidence): boolean =>
   kind === 'photo' && file !== null && isPicture(file);
 
-function entry({ id, kind, says, fields, file }: Evidence): Content {
+function entry(each: Evidence): Content {
+  const { id, kind, says, fields, file } = each;
+  const note = readMeasurement(each);
   const text = [
     tag('b', {}, `${id}, ${kind}`),
     `: ${says}`,
+    note === null ? '' : `; ${foundWords(note)} on ${note.photo}`,
     fields.length === 0 ? '' : ` (${fields.join(', ')})`,
   ];
   if (file === null) return tag('p', {}, text);

@@ -2,9 +2,9 @@
 // each measurement drawn and numbered on it; below it what was found and which field it stands behind.
 
 import type { Design, Evidence } from '#model/design.ts';
-import { readMeasurementNote, type MeasurementNote } from '#model/measure/measurement-note.ts';
+import { readMeasurement, type MeasurementNote } from '#model/measure/measurement-note.ts';
 import { plainNumber } from '#model/measure/note-text.ts';
-import { readPhotoNote, type PhotoNote } from '#model/measure/photo-note.ts';
+import { readPhoto, type PhotoNote } from '#model/measure/photo-note.ts';
 import { fieldWords } from '#words/design/field-words.ts';
 import { tag, type Content, type Markup } from './markup.ts';
 
@@ -16,14 +16,16 @@ export interface Measured {
 
 /** What was measured on the photograph of this id. */
 export const measuredOn = (design: Design, photo: string): readonly Measured[] =>
-  design.evidence.flatMap(({ id, kind, says, fields }) => {
-    const note = kind === 'measurement' ? readMeasurementNote(says) : null;
+  design.evidence.flatMap((each) => {
+    const { id, kind, fields } = each;
+    const note = kind === 'measurement' ? readMeasurement(each) : null;
     return note?.photo === photo ? [{ id, fields, note }] : [];
   });
 
-/** Null where the entry's words are someone's own, so that nothing is known of scale and size. */
-export function photoFigure(design: Design, { id, says, file }: Evidence): Markup | null {
-  const note = readPhotoNote(says);
+/** Null where nothing is known of its size. */
+export function photoFigure(design: Design, entry: Evidence): Markup | null {
+  const { id, file } = entry;
+  const note = readPhoto(entry);
   if (note === null || file === null) return null;
   const measured = measuredOn(design, id);
   const caption = [
@@ -42,14 +44,17 @@ function scaleWords({ scale }: PhotoNote): string {
   return `scale ${plainNumber(scale.length)} ± ${plainNumber(scale.plusMinus)} mm between the ends marked 0, picked to ${plainNumber(scale.half)} px`;
 }
 
-function measuredWords(design: Design, { fields, note }: Measured): string {
-  const { words, measure, found, half } = note;
+export function foundWords({ measure, found }: MeasurementNote): string {
   const unit = measure === 'angle' ? 'degrees' : 'mm';
-  const figure =
-    found === null ? 'no figure' : `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} ${unit}`;
+  if (found === null) return `${measure} no figure`;
+  return `${measure} ${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} ${unit}`;
+}
+
+function measuredWords(design: Design, { fields, note }: Measured): string {
+  const { words, half } = note;
   const behind = fields.map((field) => fieldWords(design, field)).join(', ');
   return [
-    `${measure} ${figure}`,
+    foundWords(note),
     ...(words === '' ? [] : [words]),
     `picked to ${plainNumber(half)} px`,
     ...(behind === '' ? [] : [`stands behind ${behind}`]),

@@ -232,8 +232,8 @@ export class PhotoDesk {
     if (photo === null) return;
     if (record.pickedSpan({ measure, points, half }) === null)
       return this.#tell('These lines are too short, or lean too far towards each other: pick again.', true);
-    const found = record.foundOf({ measure, points, half }, photo.note);
-    const note = { words: '', measure, photo: photo.id, points, half, found };
+    const by = record.measuredBy({ measure, points, half }, photo.note);
+    const note = { words: '', measure, photo: photo.id, points, half, ...by };
     const [doc, id] = record.addMeasurement(this.#editor.doc, note);
     this.#change(doc, `measure a ${measure}`);
     this.chosen = id;

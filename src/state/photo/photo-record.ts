@@ -5,13 +5,10 @@ import { photoScale, scaled } from '#geometry/photo-scale.ts';
 import { angleSpan, distanceSpan, widthSpan, type Span } from '#geometry/photo-span.ts';
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
 import { insertAt, removeAt } from '#model/edit/edit-list.ts';
-import {
-  measurementNoteText,
-  readMeasurementNote,
-  type MeasurementNote,
-} from '#model/measure/measurement-note.ts';
+import { measurementFields, readMeasurement, type MeasurementNote } from '#model/measure/measurement-note.ts';
 import { plainNumber } from '#model/measure/note-text.ts';
-import { photoNoteText, readPhotoNote, type PhotoNote } from '#model/measure/photo-note.ts';
+import { photoFields, readPhoto, type PhotoNote } from '#model/measure/photo-note.ts';
+import { figuresOf } from '#model/read/build-evidence.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export interface Photo {
@@ -37,35 +34,39 @@ const evidenceOf = (doc: DesignFile): NonNullable<DesignFile['evidence']> => doc
 const PICTURE = /^data:image\/(?:png|jpeg|webp);base64,/;
 
 export const photosOf = (doc: DesignFile): readonly Photo[] =>
-  evidenceOf(doc).flatMap(({ id, kind, says = '', file }, index) => {
-    const note = kind === 'photo' && file !== undefined && PICTURE.test(file) ? readPhotoNote(says) : null;
-    return note === null || file === undefined ? [] : [{ index, id, file, note }];
+  evidenceOf(doc).flatMap((entry, index) => {
+    const { id, kind, says = '', file } = entry;
+    if (kind !== 'photo' || file === undefined || !PICTURE.test(file)) return [];
+    const note = readPhoto({ says, picture: figuresOf(entry).picture });
+    return note === null ? [] : [{ index, id, file, note }];
   });
 
 export const measurementsOf = (doc: DesignFile): readonly Measurement[] =>
-  evidenceOf(doc).flatMap(({ id, kind, says = '', fields = [] }, index) => {
-    const note = kind === 'measurement' ? readMeasurementNote(says) : null;
+  evidenceOf(doc).flatMap((entry, index) => {
+    const { id, kind, says = '', fields = [] } = entry;
+    const note =
+      kind === 'measurement' ? readMeasurement({ says, measured: figuresOf(entry).measured }) : null;
     // a file with a wrong entry is shown as well
     return note === null ? [] : [{ index, id, note, fields: Array.isArray(fields) ? fields : [] }];
   });
 
 export function addPhoto(doc: DesignFile, file: string, note: PhotoNote): readonly [DesignFile, string] {
   const id = freeId(doc, 'photo');
-  return [add(doc, { id, kind: 'photo', says: photoNoteText(note), fields: [], file }), id];
+  return [add(doc, { id, kind: 'photo', ...photoFields(note), fields: [], file }), id];
 }
 
 export function addMeasurement(doc: DesignFile, note: MeasurementNote): readonly [DesignFile, string] {
   const id = freeId(doc, 'measure');
-  return [add(doc, { id, kind: 'measurement', says: measurementNoteText(note), fields: [] }), id];
+  return [add(doc, { id, kind: 'measurement', ...measurementFields(note), fields: [] }), id];
 }
 
 /** What is measured anew by this photograph's scale follows, and so do the fields that it was sent to. */
 export function changePhoto(doc: DesignFile, photo: Photo, note: PhotoNote): DesignFile {
-  const after = editDesign(doc, `evidence[${photo.index}].says`, photoNoteText(note));
+  const after = keep(doc, photo.index, photoFields(note));
   return measurementsOf(after)
     .filter((measurement) => measurement.note.photo === photo.id)
     .reduce(
-      (edited, each) => remeasured(edited, each, { ...each.note, found: foundOf(each.note, note) }),
+      (edited, each) => remeasured(edited, each, { ...each.note, ...measuredBy(each.note, note) }),
       after,
     );
 }
@@ -78,7 +79,7 @@ export const changePoints = (
   { points, half }: Pick<MeasurementNote, 'points' | 'half'>,
 ): DesignFile => {
   const note = { ...measurement.note, points, half };
-  return remeasured(doc, measurement, { ...note, found: foundOf(note, photo.note) });
+  return remeasured(doc, measurement, { ...note, ...measuredBy(note, photo.note) });
 };
 
 function remeasured(
@@ -86,7 +87,7 @@ function remeasured(
   { index, note, fields }: Measurement,
   renewed: MeasurementNote,
 ): DesignFile {
-  const said = editDesign(doc, `evidence[${index}].says`, measurementNoteText(renewed));
+  const said = keep(doc, index, measurementFields(renewed));
   const figure = sendable(renewed);
   const held = figure === null ? [] : fields.filter((path) => holds(doc, path, note));
   return held.reduce((sent, path) => editDesign(sent, path, figure), said);
@@ -100,7 +101,7 @@ export function holds(doc: DesignFile, path: string, note: MeasurementNote): boo
 }
 
 export const changeWords = (doc: DesignFile, { index, note }: Measurement, words: string): DesignFile =>
-  editDesign(doc, `evidence[${index}].says`, measurementNoteText({ ...note, words }));
+  keep(doc, index, measurementFields({ ...note, words }));
 
 /** The field takes the figure over; one that was measured there before stands behind it no longer. */
 export function sendTo(doc: DesignFile, { index, note }: Measurement, path: string): DesignFile {
@@ -140,19 +141,20 @@ export const withoutPictures = (doc: DesignFile): DesignFile =>
 export const removeMeasurement = (doc: DesignFile, { index }: Measurement): DesignFile =>
   removeAt(doc, 'evidence', index);
 
-/** Null where the points give nothing: edges that lean or are too short, or no scale yet. */
-export function foundOf(
+/** Nothing is found where edges lean or are too short, or where there is no scale yet. */
+export function measuredBy(
   measured: Pick<MeasurementNote, 'measure' | 'points' | 'half'>,
-  photo: PhotoNote,
-): Span | null {
+  { scale }: PhotoNote,
+): Pick<MeasurementNote, 'found' | 'scale'> {
   const pixels = pickedSpan(measured);
-  if (pixels === null) return null;
-  if (measured.measure === 'angle') return outward(pixels, 100);
-  const { scale } = photo;
-  if (scale === null) return null;
-  const known = { value: scale.length, plusMinus: scale.plusMinus };
-  const perPixel = photoScale(known, scale.from, scale.to, scale.half);
-  return perPixel === null ? null : outward(scaled(pixels, perPixel), 1000);
+  if (measured.measure === 'angle') return { scale: null, found: pixels && outward(pixels, 100) };
+  const known = scale && { value: scale.length, plusMinus: scale.plusMinus };
+  const perPixel = scale && known && photoScale(known, scale.from, scale.to, scale.half);
+  if (pixels === null || perPixel === null) return { scale: null, found: null };
+  return {
+    scale: Number(perPixel.middle.toPrecision(6)),
+    found: outward(scaled(pixels, perPixel), 1000),
+  };
 }
 
 /** In pixels, or degrees of an angle. */
@@ -185,6 +187,13 @@ export function sendable({
   if (measure === 'angle' || found === null || found.plusMinus >= found.value) return null;
   return { value: `${plainNumber(found.value)} mm`, plusMinus: `${plainNumber(found.plusMinus)} mm` };
 }
+
+/** Writes some fields of an entry anew. */
+const keep = (doc: DesignFile, index: number, fields: object): DesignFile =>
+  Object.entries(fields).reduce(
+    (edited, [field, value]) => editDesign(edited, `evidence[${index}].${field}`, value),
+    doc,
+  );
 
 const add = (doc: DesignFile, entry: NonNullable<DesignFile['evidence']>[number]): DesignFile =>
   insertAt(doc, 'evidence', evidenceOf(doc).length, entry);

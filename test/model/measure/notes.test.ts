@@ -1,24 +1,22 @@
+// Photographs and measurements as entries of `evidence`: what is written is read back, and is what the format takes.
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  MEASURES,
-  measurementNoteText,
-  pointsOf,
-  readMeasurementNote,
-} from '#model/measure/measurement-note.ts';
+import { MEASURES, measurementFields, pointsOf, readMeasurement } from '#model/measure/measurement-note.ts';
 import { keptPoint } from '#model/measure/note-text.ts';
-import { photoNoteText, readPhotoNote } from '#model/measure/photo-note.ts';
+import { photoFields, readPhoto } from '#model/measure/photo-note.ts';
+import { figuresOf } from '#model/read/build-evidence.ts';
 
 const SEED = { seed: 20260218, numRuns: 300 };
 const coordinate = fc.double({ min: -50, max: 1700, noNaN: true });
 const point = fc.record({ x: coordinate, y: coordinate }).map(keptPoint);
-const figure = (most: number) => fc.integer({ min: 0, max: most * 1000 }).map((n) => n / 1000);
+const figure = (most: number, least = 0) => fc.integer({ min: least, max: most * 1000 }).map((n) => n / 1000);
 const words = fc.string({ maxLength: 60 }).map((text) => text.trim());
 
-describe('notes of photographs and measurements', () => {
+describe('photographs and measurements in a file', () => {
   it('should read back every photograph that they write, whatever the words say', () => {
     const scale = fc.record({
-      length: figure(200),
+      length: figure(200, 2000),
       plusMinus: figure(2),
       from: point,
       to: point,
@@ -33,7 +31,8 @@ describe('notes of photographs and measurements', () => {
     });
     fc.assert(
       fc.property(note, (each) => {
-        expect(readPhotoNote(photoNoteText(each))).toEqual(each);
+        const kept = { id: 'photo-1', kind: 'photo' as const, ...photoFields(each) };
+        expect(readPhoto({ says: kept.says, picture: figuresOf(kept).picture })).toEqual(each);
       }),
       SEED,
     );
@@ -44,15 +43,17 @@ describe('notes of photographs and measurements', () => {
       fc.record({
         words,
         measure: fc.constant(measure),
-        photo: fc.constantFrom('photo-1', 'a photo on a bench', 'P at 3'),
+        photo: fc.constantFrom('photo-1', 'photo-22'),
         points: fc.array(point, { minLength: pointsOf(measure), maxLength: pointsOf(measure) }),
         half: figure(5),
+        scale: fc.option(figure(1)),
         found: fc.option(fc.record({ value: figure(180), plusMinus: figure(9) })),
       }),
     );
     fc.assert(
       fc.property(note, (each) => {
-        expect(readMeasurementNote(measurementNoteText(each))).toEqual(each);
+        const kept = { id: 'measure-1', kind: 'measurement' as const, ...measurementFields(each) };
+        expect(readMeasurement({ says: kept.says, measured: figuresOf(kept).measured })).toEqual(each);
       }),
       SEED,
     );
@@ -65,25 +66,16 @@ describe('notes of photographs and measurements', () => {
       'margin [3 mm]',
       '[distance 3 mm ± 1 mm on photo-1 at 1.00,2.00, picked to 1 px]',
     ]) {
-      expect(readPhotoNote(says)).toBeNull();
-      expect(readMeasurementNote(says)).toBeNull();
+      expect(readPhoto({ says, picture: null })).toBeNull();
+      expect(readMeasurement({ says, measured: null })).toBeNull();
     }
   });
 
-  it('should say in plain words what was measured', () => {
-    const note = {
-      words: 'left margin of the output',
-      measure: 'distance' as const,
-      photo: 'photo-1',
-      points: [
-        { x: 100, y: 20.5 },
-        { x: 400, y: 20.5 },
-      ],
-      half: 1,
-      found: { value: 3.02, plusMinus: 0.041 },
-    };
-    expect(measurementNoteText(note)).toBe(
-      'left margin of the output [distance 3.02 mm ± 0.041 mm on photo-1 at 100.00,20.50 400.00,20.50, picked to 1 px]',
-    );
+  it('should take no measurement for its own that was made otherwise', () => {
+    const measured = { photo: null, kind: 'distance', points: [], picked: null, scale: null } as const;
+    const found = { value: 3, plusMinus: 0.1 };
+    expect(readMeasurement({ says: 'caliper', measured: { ...measured, found } })).toBeNull();
+    const counted = { ...measured, photo: 'photo-1', kind: 'count', found } as const;
+    expect(readMeasurement({ says: 'plies', measured: counted })).toBeNull();
   });
 });

@@ -7,10 +7,11 @@ import { knownIds } from '#judge/fill/known-ids.ts';
 import {
   addMeasurement,
   addPhoto,
-  foundOf,
+  measuredBy,
   measurementsOf,
   photosOf,
   sendTo,
+  withoutPictures,
 } from '#state/photo/photo-record.ts';
 import greenhouse from '#demos/greenhouse-timer.json' with { type: 'json' };
 
@@ -26,8 +27,8 @@ function measured(): DesignFile {
     { x: 311, y: 22 },
   ];
   const distance = { measure: 'distance' as const, points, half: 1 };
-  const found = foundOf(distance, photosOf(photo)[0]!.note);
-  const [doc] = addMeasurement(photo, { words: 'left margin', photo: 'photo-1', ...distance, found });
+  const by = measuredBy(distance, photosOf(photo)[0]!.note);
+  const [doc] = addMeasurement(photo, { words: 'left margin', photo: 'photo-1', ...distance, ...by });
   return sendTo(doc, measurementsOf(doc)[0]!, 'layers[0].margins.left.width');
 }
 
@@ -54,9 +55,9 @@ describe('a photograph in the report', () => {
   });
 
   it('should tell a measurement by itself whose photograph is not in the file', () => {
-    const doc = measured();
-    const bare = { ...doc, evidence: doc.evidence!.filter(({ kind }) => kind === 'measurement') };
-    expect(report(bare)).toContain('measure-1, measurement');
+    expect(report(withoutPictures(measured()))).toContain(
+      '<b>measure-1, measurement</b>: left margin; distance 3 ± 0.042 mm on photo-1',
+    );
   });
 
   it('should not show what is no plain bitmap', () => {

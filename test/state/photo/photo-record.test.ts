@@ -25,8 +25,8 @@ function withDistance(doc: DesignFile, pixels: number): DesignFile {
     { x: pixels, y: 0 },
   ];
   const measured = { measure: 'distance' as const, points, half: 1 };
-  const found = record.foundOf(measured, record.photosOf(doc)[0]!.note);
-  return record.addMeasurement(doc, { words: '', photo: 'photo-1', ...measured, found })[0];
+  const by = record.measuredBy(measured, record.photosOf(doc)[0]!.note);
+  return record.addMeasurement(doc, { words: '', photo: 'photo-1', ...measured, ...by })[0];
 }
 
 const editorWith = (doc: DesignFile): Editor => new Editor(doc, judging());
@@ -41,6 +41,85 @@ describe('photographs in a build', () => {
     expect(record.measurementsOf(sent)[0]!.fields).toEqual(['former.chambers[0].width']);
     const read = readDesign(sent, knownIds);
     expect(read.kind === 'design' && read.design.evidence[1]!.fields).toEqual(['former.chambers[0].width']);
+  });
+
+  it('should keep its figures in fields of their own, and say in words only what it shows', () => {
+    const doc = record.sendTo(
+      withDistance(withPhoto(SCALE), 300),
+      record.measurementsOf(withDistance(withPhoto(SCALE), 300))[0]!,
+      'former.height',
+    );
+    expect(doc.evidence).toEqual([
+      {
+        id: 'photo-1',
+        kind: 'photo',
+        says: 'the coil',
+        picture: {
+          width: 1600,
+          height: 1200,
+          turned: 0,
+          scale: {
+            length: { value: '10 mm', plusMinus: '0.05 mm' },
+            from: [0, 0],
+            to: [1000, 0],
+            picked: 1,
+          },
+        },
+        fields: [],
+        file: PICTURE,
+      },
+      {
+        id: 'measure-1',
+        kind: 'measurement',
+        says: 'distance',
+        measured: {
+          photo: 'photo-1',
+          kind: 'distance',
+          points: [
+            [0, 0],
+            [300, 0],
+          ],
+          picked: 1,
+          scale: 0.01,
+          value: 3,
+          plusMinus: 0.042,
+        },
+        fields: ['former.height'],
+      },
+    ]);
+  });
+
+  it('should read photographs and measurements whose figures an older file wrote into the words', () => {
+    const evidence = [
+      {
+        id: 'photo-1',
+        kind: 'photo' as const,
+        says: 'the coil [1600 x 1200 px; turned 3.50 degrees; 10 mm ± 0.05 mm is from 0.00,0.00 to 1000.00,0.00, picked to 1 px]',
+        file: PICTURE,
+      },
+      {
+        id: 'measure-1',
+        kind: 'measurement' as const,
+        says: 'left margin [tape width 3 mm ± 0.042 mm on photo-1 at 1.00,2.00 3.00,4.00 5.00,6.00 7.00,8.50, picked to 1 px]',
+        fields: ['former.height'],
+      },
+    ];
+    const old: DesignFile = { ...blankDesign(), evidence };
+    expect(readDesign(old, knownIds).kind).toBe('design');
+    const [photo] = record.photosOf(old);
+    expect(photo!.note).toEqual({ ...NOTE, turned: 3.5, scale: SCALE });
+    const [measurement] = record.measurementsOf(old);
+    expect(measurement!.note).toMatchObject({
+      words: 'left margin',
+      measure: 'tape width',
+      found: { value: 3, plusMinus: 0.042 },
+    });
+    const renamed = record.changeWords(old, measurement!, 'right margin');
+    expect(renamed.evidence![1]).toMatchObject({
+      says: 'right margin',
+      measured: { kind: 'distance', photo: 'photo-1', value: 3 },
+    });
+    expect(record.measurementsOf(renamed)[0]!.note).toEqual({ ...measurement!.note, words: 'right margin' });
   });
 
   it('should let only the newest measurement stand behind a field', () => {
