@@ -1,11 +1,9 @@
 // `mend FILE [--json] [--top N]`: the smallest changes that reach what is needed, best first, or why there are none.
 
-import { knownIds } from '#judge/fill/known-ids.ts';
-import { judge } from '#judge/judge.ts';
-import { PathCache } from '#judge/paths/path-cache.ts';
-import { MEND_DEFAULTS, mend, type JudgeFile, type Mending } from '#mend/mend.ts';
-import { heldOf, type Held } from '#mend/slack.ts';
-import { readDesign } from '#model/read/read-design.ts';
+import { fileJudge } from '#judge/judge-files.ts';
+import { heldMends, type HeldMending } from '#mend/held-mends.ts';
+import { MEND_DEFAULTS } from '#mend/mend.ts';
+import type { Held } from '#mend/slack.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { changeWords, limitWords, mendingLines, noMendWords } from '#words/mend/mend-words.ts';
 import { printable } from '#words/text/printable.ts';
@@ -27,35 +25,20 @@ export function mendFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const doc = JSON.parse(loaded.text) as DesignFile;
-  const judgeFile = judges();
-  const mending = wholeMending(doc, top, judgeFile);
-  const held = mending.proposals.map(({ design, changes }) => heldOf(design, changes, judgeFile));
-  if (given.options.has('json')) return done(`${JSON.stringify(mendData(mending, held, doc), null, 2)}\n`);
-  return done(`${mendingLines(mending, held, doc).map(printable).join('\n')}\n`);
+  const mending = wholeMending(doc, top);
+  if (given.options.has('json')) return done(`${JSON.stringify(mendData(mending, doc), null, 2)}\n`);
+  return done(`${mendingLines(mending, doc).map(printable).join('\n')}\n`);
 }
 
-function judges(): JudgeFile {
-  const cache = new PathCache();
-  return (edited) => {
-    const read = readDesign(edited, knownIds);
-    return read.kind === 'bad' ? null : judge(read.design, cache).verdict;
-  };
-}
-
-/** Once something was found, the search goes on for so long, ms. */
-const ENOUGH = 10_000;
-
-function wholeMending(doc: DesignFile, top: number, judgeFile: JudgeFile): Mending {
-  const began = Date.now();
-  const search = mend(doc, judgeFile, { ...MEND_DEFAULTS, top });
+function wholeMending(doc: DesignFile, top: number): HeldMending {
+  const search = heldMends(doc, fileJudge(), { ...MEND_DEFAULTS, top });
   for (;;) {
     const step = search.next();
-    if (step.done) return step.value;
-    if (step.value.proposals.length > 0 && Date.now() - began > ENOUGH) return step.value;
+    if (step.done === true) return step.value;
   }
 }
 
-const mendData = ({ proposals, none }: Mending, held: readonly Held[], doc: DesignFile) => ({
+const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFile) => ({
   format: 'layerwright-mend/1',
   proposals: proposals.map(({ changes, design, verdict, cost }, i) => ({
     changes: changes.map((change) => ({ ...change, says: changeWords(change, doc) })),
@@ -71,6 +54,15 @@ const mendData = ({ proposals, none }: Mending, held: readonly Held[], doc: Desi
     share: held[i]?.share ?? null,
     slack: slackData(held[i]?.slack ?? null),
     limits: limitWords(verdict),
+    coreAsPrimary: verdict.coreAsPrimary && { verdict: verdict.coreAsPrimary.verdict },
+    stillOpen: verdict.pairs.filter((pair) => pair.verdict === 'not-shown').map(({ between }) => between),
+  })),
+  leftOut: leftOut.map(({ changes, overfull, pair }) => ({
+    changes: changes.map((change) => ({ ...change, says: changeWords(change, doc) })),
+    overfull,
+    pair: pair && pair.between,
+    length: pair && pair.length,
+    required: pair && pair.required,
   })),
   none: none === null ? null : noMendWords(none),
 });

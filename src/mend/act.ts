@@ -77,3 +77,14 @@ export function changesOf(doc: DesignFile, acts: readonly Act[]): readonly Chang
     .filter(({ from, to }) => JSON.stringify(from) !== JSON.stringify(to));
   return [...inserted, ...changed];
 }
+
+/** The same for sets that do the same. */
+export const keyOf = (acts: readonly Act[]): string =>
+  acts
+    .map((act) => JSON.stringify(act))
+    .sort()
+    .join('\n');
+
+/** Whether a set acts upon all that another does, in the same way. */
+export const includesAll = (acts: readonly Act[], others: readonly Act[]): boolean =>
+  others.every((other) => acts.some(({ kind, on }) => kind === other.kind && on === other.on));

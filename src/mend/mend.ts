@@ -1,19 +1,20 @@
 // The smallest sets of acts that bring every pair to its needed grade. A search from the weak spots: each judged build is
 // mended where its first spots lie, the nearest to done first; what meets is stripped of every act it can spare, and each
-// length is given back until it just holds. Every step is a whole judgement with all unknowns at worst.
-// A generator: who asks may pause, stop, or take what there is so far.
+// length is given back until it just holds. Every step is a judgement with all unknowns at worst; what is proposed is judged
+// whole. A generator: who asks may pause, stop, or take what there is so far.
 
+import type { FileJudge } from '#judge/judge-files.ts';
+import type { ShortJudgement } from '#judge/short-judgement.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, changesOf, type Act, type Change } from './act.ts';
-import { actsOfSpot } from './acts-of-spot.ts';
+import { applyActs, changesOf, includesAll, keyOf, type Act, type Change } from './act.ts';
 import { costOf, type Cost } from './cost.ts';
 import { isMended } from './is-mended.ts';
+import { LeftOut, type Left } from './left-out.ts';
+import { nextSets } from './next-sets.ts';
+import { noneOf, settled, type NoMend } from './no-mend.ts';
 import { shortfall } from './shortfall.ts';
 import { stripped } from './stripped.ts';
-
-/** Null where the file would be refused. */
-export type JudgeFile = (doc: DesignFile) => Verdict | null;
 
 export interface Proposal {
   readonly acts: readonly Act[];
@@ -23,23 +24,11 @@ export interface Proposal {
   readonly cost: Cost;
 }
 
-export type NoMend =
-  /** Nothing needs mending. */
-  | { readonly why: 'meets' }
-  /** These pairs stay not shown whatever is mended: so much is not known. */
-  | {
-      readonly why: 'unknown';
-      readonly pairs: readonly (readonly [string, string])[];
-      readonly fields: readonly string[];
-    }
-  /** No act of the trade reaches it: these kinds of spots stay. */
-  | { readonly why: 'no-act'; readonly spots: readonly string[] }
-  /** The search ended before anything was found. */
-  | { readonly why: 'stopped' };
-
 export interface Mending {
   readonly proposals: readonly Proposal[];
   readonly none: NoMend | null;
+  /** Sets that come near and do not do, nearest first. */
+  readonly leftOut: readonly Left[];
   /** How many builds were judged. */
   readonly judged: number;
 }
@@ -55,54 +44,63 @@ export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 400 };
 
 interface Node {
   readonly acts: readonly Act[];
-  readonly verdict: Verdict;
   readonly rank: number;
 }
 
 /** More acts than this are no mending but another build. */
 const MOST_ACTS = 6;
-/** Spots of one build that the search begins at. */
-const SPOTS_TRIED = 2;
+/** Each act more has to bring a build nearer by so much. */
+const ACT_WEIGHT = 4;
 
+/** Yields what asks for the mending so far. */
 export function* mend(
   doc: DesignFile,
-  judgeFile: JudgeFile,
+  judge: FileJudge,
   { top, budget }: MendOptions = MEND_DEFAULTS,
-): Generator<Mending, Mending, void> {
+): Generator<() => Mending, Mending, void> {
   let judged = 0;
-  const judge = (file: DesignFile): Verdict | null => {
+  const short = (file: DesignFile): ShortJudgement | null => {
     judged += 1;
-    return judgeFile(file);
+    return judge.short(file);
   };
   const found: Proposal[] = [];
-  const now = (none: NoMend | null): Mending => ({
+  const left = new LeftOut(doc);
+  const now = (none: NoMend | null = { why: 'stopped' }): Mending => ({
     proposals: [...found].sort((a, b) => a.cost.rank - b.cost.rank).slice(0, top),
     none: found.length > 0 ? null : none,
+    leftOut: left.nearest(),
     judged,
   });
-  const first = judge(doc);
+  const first = judge.whole(doc);
   if (first === null || isMended(first)) return now(settled(first));
-  const open: Node[] = [{ acts: [], verdict: first, rank: shortfall(first) }];
+  const open: Node[] = [{ acts: [], rank: Infinity }];
   const seen = new Set<string>();
   let deadEnds: readonly string[] = [];
   while (open.length > 0 && judged < budget && found.length < top) {
     const node = takeBest(open);
-    const candidates = nextActs(doc, node);
-    if (candidates.length === 0) deadEnds = node.verdict.weakSpots.map(({ kind }) => kind);
+    const verdict = node.acts.length === 0 ? first : judge.whole(applyActs(doc, node.acts));
+    if (verdict === null) continue;
+    const candidates = nextSets(doc, node.acts, verdict.weakSpots);
+    if (candidates.length === 0) deadEnds = verdict.weakSpots.map(({ kind }) => kind);
     for (const acts of candidates) {
       if (judged >= budget || found.length >= top) break;
       const key = keyOf(acts);
       if (seen.has(key) || found.some((proposal) => includesAll(acts, proposal.acts))) continue;
       seen.add(key);
-      const verdict = judge(applyActs(doc, acts));
-      yield now({ why: 'stopped' });
-      if (verdict === null) continue;
-      const rank = shortfall(verdict);
-      if (isMended(verdict)) {
-        const proposal = proposalOf(doc, stripped(doc, acts, judge), judge);
+      const tried = short(applyActs(doc, acts));
+      yield now;
+      if (tried === null) continue;
+      const rank = shortfall(tried);
+      if (tried.mended) {
+        const isHeld = (file: DesignFile): boolean => short(file)?.mended === true;
+        const proposal = proposalOf(doc, stripped(doc, acts, isHeld), first, judge);
         if (proposal !== null && !found.some((other) => keyOf(other.acts) === keyOf(proposal.acts)))
           found.push(proposal);
-      } else if (rank < node.rank && acts.length < MOST_ACTS) open.push({ acts, verdict, rank });
+        yield now;
+        continue;
+      }
+      left.add(acts, tried, rank);
+      if (rank < node.rank && acts.length < MOST_ACTS) open.push({ acts, rank });
     }
   }
   return now(noneOf(first, deadEnds, judged >= budget));
@@ -114,73 +112,17 @@ function takeBest(open: Node[]): Node {
   return open.splice(place, 1)[0]!;
 }
 
-const scoreOf = ({ rank, acts }: Node): number => rank + acts.length * 4;
+const scoreOf = ({ rank, acts }: Node): number => rank + acts.length * ACT_WEIGHT;
 
-/** Sets one act larger; an act on the same thing takes the place of the one before. */
-function nextActs(doc: DesignFile, { acts, verdict }: Node): readonly (readonly Act[])[] {
-  const mended = applyActs(doc, acts);
-  const spots = verdict.weakSpots.slice(0, SPOTS_TRIED);
-  // layers put in shift the places of those after them: acts are then read off the first build's own spots only
-  if (acts.some((act) => 'insert' in act) && mended.layers.length !== doc.layers.length)
-    return spots
-      .flatMap((spot) => actsOfSpot(doc, { ...spot, layers: ownLayers(spot.layers, acts) }))
-      .map((act) => joined(acts, act));
-  return spots.flatMap((spot) => actsOfSpot(mended, spot)).map((act) => joined(acts, act));
-}
-
-/** Indices in the first build of layers of the mended one; those put in have none. */
-function ownLayers(layers: readonly number[], acts: readonly Act[]): readonly number[] {
-  const places = acts.flatMap((act) => ('insert' in act ? [act.insert.index] : [])).sort((a, b) => a - b);
-  return layers.flatMap((layer) => {
-    let own = layer;
-    for (const [i, place] of places.entries()) {
-      if (layer === place + i) return [];
-      if (layer > place + i) own -= 1;
-    }
-    return [own];
-  });
-}
-
-const joined = (acts: readonly Act[], act: Act): readonly Act[] => [
-  ...acts.filter(({ on }) => on !== act.on),
-  act,
-];
-
-const keyOf = (acts: readonly Act[]): string =>
-  acts
-    .map((act) => JSON.stringify(act))
-    .sort()
-    .join('\n');
-
-const includesAll = (acts: readonly Act[], others: readonly Act[]): boolean =>
-  others.every((other) => acts.some(({ kind, on }) => kind === other.kind && on === other.on));
-
-function proposalOf(doc: DesignFile, acts: readonly Act[], judge: JudgeFile): Proposal | null {
+function proposalOf(
+  doc: DesignFile,
+  acts: readonly Act[],
+  before: Verdict,
+  judge: FileJudge,
+): Proposal | null {
   const design = applyActs(doc, acts);
-  const verdict = judge(design);
-  const before = judge(doc);
-  if (verdict === null || before === null || !isMended(verdict)) return null;
+  const verdict = judge.whole(design);
+  if (verdict === null || !isMended(verdict)) return null;
   const changes = changesOf(doc, acts);
   return { acts, changes, design, verdict, cost: costOf({ doc, design, before, after: verdict, changes }) };
-}
-
-/** Nothing falls short; what is not shown is for want of facts. */
-const settled = (first: Verdict | null): NoMend =>
-  first === null || first.verdict === 'meets' ? { why: 'meets' } : unknownOf(first);
-
-function noneOf(first: Verdict, deadEnds: readonly string[], isOut: boolean): NoMend {
-  const unknown = unknownOf(first);
-  if (unknown.why === 'unknown' && unknown.pairs.length > 0 && unknown.fields.length > 0) return unknown;
-  return isOut && deadEnds.length === 0
-    ? { why: 'stopped' }
-    : {
-        why: 'no-act',
-        spots: [...new Set(deadEnds.length > 0 ? deadEnds : first.weakSpots.map(({ kind }) => kind))],
-      };
-}
-
-function unknownOf(verdict: Verdict): Extract<NoMend, { why: 'unknown' }> {
-  const fields = verdict.assumptions.filter(({ decides }) => decides).map(({ field }) => field);
-  const pairs = verdict.pairs.filter((pair) => pair.verdict === 'not-shown').map(({ between }) => between);
-  return { why: 'unknown', pairs, fields };
 }

@@ -1,12 +1,13 @@
 // How a mend holds when hands wind it: the share of pieces that meet under the placement model, and by how much its lengths
 // must grow beyond the least that meets on paper until nearly all do. A mend to the edge is no mend.
+// A generator, a breath after each share that is found.
 
+import type { FileJudge } from '#judge/judge-files.ts';
+import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
-import { spread, type JudgeFile } from '#spread/spread.ts';
-import { editDesign } from '#model/edit/edit-design.ts';
+import { spreadPart } from '#spread/spread.ts';
 import type { Change } from './act.ts';
-import { isMended } from './is-mended.ts';
 import { lengthAt, STEP, widthText } from './file-lengths.ts';
 
 export interface Slack {
@@ -31,24 +32,18 @@ const DRAWS = 300;
 const TRIED = 100;
 /** So many steps of the hand are tried, 1.6 mm. */
 const MOST_STEPS = 32;
+const GROWS = /\.width$|\.into$|outerGap$|\.height$/;
 
-export function heldOf(
+export function* heldOf(
   design: DesignFile,
   changes: readonly Change[],
-  judgeFile: JudgeFile,
+  judge: FileJudge,
   placement: Placement = PLACEMENT,
-): Held {
-  const shareOf = (doc: DesignFile, draws = TRIED): number => {
-    const search = spread(doc, judgeFile, { seed: 1, draws, placement, holds: isMended });
-    for (;;) {
-      const step = search.next();
-      if (step.done) return step.value.share;
-    }
-  };
-  const share = shareOf(design, DRAWS);
-  const lengths = changes.flatMap(({ field, from, to }) => {
-    const now = typeof from === 'object' && from === null ? null : lengthAt(design, field);
-    return now === null || to === null || !/\.width$|outerGap$|\.height$/.test(field) ? [] : [{ field, now }];
+): Generator<void, Held, void> {
+  const share = yield* shareOf(design, DRAWS, judge, placement);
+  const lengths = changes.flatMap(({ field }) => {
+    const now = lengthAt(design, field);
+    return now === null || !GROWS.test(field) ? [] : [{ field, now }];
   });
   const [first] = lengths;
   if (first === undefined || share >= NEARLY_ALL) return { share, slack: null };
@@ -57,14 +52,34 @@ export function heldOf(
       (doc, { field, now }) => editDesign(doc, field, widthText(doc, field, now + steps * STEP)),
       design,
     );
+  const holdsAt = function* (steps: number): Generator<void, boolean, void> {
+    return (yield* shareOf(grown(steps), TRIED, judge, placement)) >= NEARLY_ALL;
+  };
   let [low, high] = [0, MOST_STEPS];
-  if (shareOf(grown(high)) < NEARLY_ALL) return { share, slack: null };
+  if (!(yield* holdsAt(high))) return { share, slack: null };
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    if (shareOf(grown(middle)) >= NEARLY_ALL) high = middle;
+    if (yield* holdsAt(middle)) high = middle;
     else low = middle;
   }
   const doc = grown(high);
   const to = Math.round((first.now + high * STEP) * 100) / 100;
-  return { share, slack: { field: first.field, to, share: shareOf(doc, DRAWS), design: doc } };
+  const lifted = yield* shareOf(doc, DRAWS, judge, placement);
+  return { share, slack: { field: first.field, to, share: lifted, design: doc } };
+}
+
+function* shareOf(
+  doc: DesignFile,
+  draws: number,
+  judge: FileJudge,
+  placement: Placement,
+): Generator<void, number, void> {
+  const holds = ({ mended }: { readonly mended: boolean }): boolean => mended;
+  const options = { seed: 1, draws, measured: 0, placement, holds };
+  const search = spreadPart(doc, judge, options, [0, draws]);
+  for (;;) {
+    const step = search.next();
+    if (step.done === true) return step.value.meets / draws;
+    yield;
+  }
 }

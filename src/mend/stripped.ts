@@ -4,14 +4,14 @@
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, type Act, type SetAct } from './act.ts';
 import { lengthAt, STEP, upToStep, widthText } from './file-lengths.ts';
-import { isMended } from './is-mended.ts';
-import type { JudgeFile } from './mend.ts';
 
-export function stripped(doc: DesignFile, acts: readonly Act[], judge: JudgeFile): readonly Act[] {
-  const meets = (some: readonly Act[]): boolean => {
-    const verdict = judge(applyActs(doc, some));
-    return verdict !== null && isMended(verdict);
-  };
+/** `isMended` judges a file. */
+export function stripped(
+  doc: DesignFile,
+  acts: readonly Act[],
+  isMended: (file: DesignFile) => boolean,
+): readonly Act[] {
+  const meets = (some: readonly Act[]): boolean => isMended(applyActs(doc, some));
   let kept = [...acts];
   for (const act of acts) {
     const without = kept.filter((each) => each !== act);

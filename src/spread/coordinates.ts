@@ -15,6 +15,9 @@ export interface Coordinate {
   readonly better: number;
   /** Whether better is never worse: laws of the judgement hold for it. */
   readonly isLaw: boolean;
+  /** A number of plies, not a length: at its worse end once in `once` pieces. */
+  readonly isCount: boolean;
+  readonly once: number;
   readonly draw: (random: Random) => number;
   readonly apply: (doc: DesignFile, value: number) => DesignFile;
 }
@@ -27,7 +30,16 @@ export function coordinatesOf(doc: DesignFile, placement: Placement): readonly C
   ];
 }
 
-const mm = (value: number): string => `${Number(value.toFixed(6))} mm`;
+/** The piece with these values: the file's own tolerances are in them, and not counted twice. */
+export const pieceOf = (
+  doc: DesignFile,
+  coordinates: readonly Coordinate[],
+  values: readonly number[],
+): DesignFile => coordinates.reduce((file, { apply }, i) => apply(file, values[i]!), doc);
+
+export const mmText = (value: number): string => `${Number(value.toFixed(6))} mm`;
+
+const LENGTH = { isCount: false, once: 1 } as const;
 
 interface Interval {
   readonly value: number;
@@ -50,7 +62,7 @@ const evenly =
 const setLength =
   (field: string) =>
   (doc: DesignFile, value: number): DesignFile =>
-    editDesign(doc, field, mm(Math.max(0, value)));
+    editDesign(doc, field, mmText(Math.max(0, value)));
 
 function ofLayer(doc: DesignFile, index: number, placement: Placement): readonly Coordinate[] {
   const layer = doc.layers[index]!;
@@ -63,7 +75,7 @@ function ofLayer(doc: DesignFile, index: number, placement: Placement): readonly
     if (half === 0) return [];
     const [worse, better] = [Math.max(0, width.value - half), width.value + half];
     const isLaw = fieldAt(doc, `${at}.margins.${side}.filled`) === true;
-    return [{ field, worse, better, isLaw, draw: evenly(worse, better), apply: setLength(field) }];
+    return [{ field, worse, better, isLaw, ...LENGTH, draw: evenly(worse, better), apply: setLength(field) }];
   });
   if (layer.kind !== 'tape') return margins;
   return [...margins, ...narrowTape(doc, at, placement), ...forgottenPly(layer.plies, at, placement)];
@@ -77,7 +89,17 @@ function narrowTape(doc: DesignFile, at: string, { tape }: Placement): readonly 
     const [worse, better] = [inset.value + inset.half + tape / 2, Math.max(0, inset.value - inset.half)];
     return worse === better
       ? []
-      : [{ field, worse, better, isLaw: true, draw: evenly(better, worse), apply: setLength(field) }];
+      : [
+          {
+            field,
+            worse,
+            better,
+            isLaw: true,
+            ...LENGTH,
+            draw: evenly(better, worse),
+            apply: setLength(field),
+          },
+        ];
   });
 }
 
@@ -86,7 +108,7 @@ function forgottenPly(plies: unknown, at: string, { forgottenPly: once }: Placem
   const field = `${at}.plies`;
   const draw = (random: Random): number => (random.part() < 1 / once ? plies - 1 : plies);
   const apply = (file: DesignFile, value: number) => editDesign(file, field, value);
-  return [{ field, worse: plies - 1, better: plies, isLaw: false, draw, apply }];
+  return [{ field, worse: plies - 1, better: plies, isLaw: false, isCount: true, once, draw, apply }];
 }
 
 function ofLeads(doc: DesignFile, winding: number, { sleeve }: Placement): readonly Coordinate[] {
@@ -95,7 +117,9 @@ function ofLeads(doc: DesignFile, winding: number, { sleeve }: Placement): reado
     const into = lengthOf(doc, field);
     if (into === null || sleeve + into.half === 0) return [];
     const [worse, better] = [Math.max(0, into.value - into.half - sleeve), into.value + into.half];
-    return [{ field, worse, better, isLaw: true, draw: evenly(worse, better), apply: setLength(field) }];
+    return [
+      { field, worse, better, isLaw: true, ...LENGTH, draw: evenly(worse, better), apply: setLength(field) },
+    ];
   });
 }
 
@@ -112,6 +136,8 @@ function ofRest(doc: DesignFile): readonly Coordinate[] {
     const found = lengthOf(doc, field);
     if (found === null || found.half === 0) return [];
     const [worse, better] = [found.value - found.half, found.value + found.half];
-    return [{ field, worse, better, isLaw: false, draw: evenly(worse, better), apply: setLength(field) }];
+    return [
+      { field, worse, better, isLaw: false, ...LENGTH, draw: evenly(worse, better), apply: setLength(field) },
+    ];
   });
 }

@@ -8,7 +8,7 @@ export interface Placement {
   readonly tape: number;
   /** A sleeve is cut or pushed up to so much short, mm. */
   readonly sleeve: number;
-  /** A tape layer is wound with one ply forgotten, once in so many. */
+  /** A tape layer is wound with one ply forgotten, once in so many; 0: never. */
   readonly forgottenPly: number;
 }
 

@@ -3,14 +3,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { knownIds } from '#judge/fill/known-ids.ts';
-import { judge } from '#judge/judge.ts';
-import { PathCache } from '#judge/paths/path-cache.ts';
+import { fileJudge } from '#judge/judge-files.ts';
 import { applyActs } from '#mend/act.ts';
 import { isMended } from '#mend/is-mended.ts';
-import { MEND_DEFAULTS, mend, type JudgeFile, type Mending } from '#mend/mend.ts';
+import { MEND_DEFAULTS, mend, type Mending } from '#mend/mend.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
-import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 const read = (path: string): DesignFile =>
@@ -18,14 +15,10 @@ const read = (path: string): DesignFile =>
 const demo = (name: string): DesignFile => read(`../../static/demos/${name}.json`);
 const margins = read('../lesson-margin.json');
 
-const cache = new PathCache();
-const judgeFile: JudgeFile = (doc) => {
-  const read = readDesign(doc, knownIds);
-  return read.kind === 'bad' ? null : judge(read.design, cache).verdict;
-};
+const judge = fileJudge();
 
 function mended(doc: DesignFile, top = 2): Mending {
-  const search = mend(doc, judgeFile, { ...MEND_DEFAULTS, top, budget: 120 });
+  const search = mend(doc, judge, { ...MEND_DEFAULTS, top, budget: 120 });
   for (;;) {
     const step = search.next();
     if (step.done) return step.value;
@@ -33,7 +26,7 @@ function mended(doc: DesignFile, top = 2): Mending {
 }
 
 const holds = (doc: DesignFile): boolean => {
-  const verdict = judgeFile(doc);
+  const verdict = judge.whole(doc);
   return verdict !== null && isMended(verdict);
 };
 

@@ -3,14 +3,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { knownIds } from '#judge/fill/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { fileJudge } from '#judge/judge-files.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
-import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { coordinatesOf } from '#spread/coordinates.ts';
 import { EXACT, PLACEMENT, type Placement } from '#spread/placement.ts';
-import { spread, type JudgeFile, type Spread } from '#spread/spread.ts';
+import { spread, spreadOf, spreadPart, type Spread, type SpreadOptions } from '#spread/spread.ts';
+import { EMPTY, joined } from '#spread/spread-part.ts';
 import { wilson } from '#spread/wilson.ts';
 import { randomOfDraw } from '#units/random.ts';
 
@@ -28,16 +27,13 @@ const withMargins = (width: string): DesignFile =>
     margins,
   );
 
-const judgeFile: JudgeFile = (doc) => {
-  const read = readDesign(doc, knownIds);
-  return read.kind === 'bad' ? null : judge(read.design).verdict;
-};
+const judge = fileJudge();
 
-function whole(doc: DesignFile, draws: number, placement: Placement, seed = 1): Spread {
-  const search = spread(doc, judgeFile, { seed, draws, placement });
+function whole(doc: DesignFile, draws: number, placement: Placement, seed = 1, measured = 0): Spread {
+  const search = spread(doc, judge, { seed, draws, placement, measured });
   for (;;) {
     const step = search.next();
-    if (step.done) return step.value;
+    if (step.done === true) return step.value;
   }
 }
 
@@ -45,8 +41,14 @@ const MARGINS_ONLY: Placement = { ...EXACT, margin: 0.2 };
 
 describe('spread', () => {
   it('should equal the judgement where nothing varies', () => {
-    expect(whole(withMargins('2.41 mm'), 5, EXACT)).toMatchObject({ share: 1, worstCase: 'meets' });
-    expect(whole(withMargins('2.4 mm'), 5, EXACT)).toMatchObject({ share: 0, worstCase: 'falls-short' });
+    expect(whole(withMargins('2.41 mm'), 5, EXACT)).toMatchObject({
+      share: 1,
+      worstCase: { verdict: 'meets' },
+    });
+    expect(whole(withMargins('2.4 mm'), 5, EXACT)).toMatchObject({
+      share: 0,
+      worstCase: { verdict: 'falls-short' },
+    });
   });
 
   it('should agree with the closed form for two margins on each of two sides', () => {
@@ -63,16 +65,49 @@ describe('spread', () => {
     const coordinates = coordinatesOf(doc, PLACEMENT);
     const alone = Array.from({ length: 30 }, (_, i) => {
       const random = randomOfDraw(3, i);
-      return judgeFile(coordinates.reduce((file, { apply, draw }) => apply(file, draw(random)), doc));
+      return judge.whole(coordinates.reduce((file, { apply, draw }) => apply(file, draw(random)), doc));
     });
     const meets = alone.filter((verdict) => verdict?.verdict === 'meets').length;
     expect(whole(doc, 30, PLACEMENT, 3).share).toBe(meets / 30);
   });
 
-  it('should be the same for the same seed and judge far fewer pieces than it draws', () => {
-    const found = whole(withMargins('2.9 mm'), 300, PLACEMENT);
-    expect(whole(withMargins('2.9 mm'), 300, PLACEMENT)).toEqual(found);
-    expect(found.judged).toBeLessThan(100);
+  it('should be the same for the same seed, worked on in one, two or four parts', () => {
+    const doc = withMargins('2.9 mm');
+    const options: SpreadOptions = { seed: 1, draws: 200, measured: 30, placement: PLACEMENT };
+    const inParts = (parts: number): Spread => {
+      const size = options.draws / parts;
+      const all = Array.from({ length: parts }, (_, i) => {
+        const search = spreadPart(doc, fileJudge(), options, [i * size, (i + 1) * size]);
+        let step = search.next();
+        while (step.done !== true) step = search.next();
+        return step.value;
+      });
+      return spreadOf(doc, judge, options, all.reduce(joined, EMPTY));
+    };
+    const one = inParts(1);
+    expect(inParts(2)).toEqual(one);
+    expect(inParts(4)).toEqual(one);
+    expect(one.distances[0]?.lengths.length).toBe(30);
+    expect(one.deciding.reduce((sum, { weight }) => sum + weight, 0)).toBeLessThanOrEqual(1.2);
+  });
+
+  it('should judge far fewer pieces than it draws', () => {
+    let judged = 0;
+    const counting = {
+      ...judge,
+      short: (doc: DesignFile) => {
+        judged += 1;
+        return judge.short(doc);
+      },
+    };
+    const search = spreadPart(
+      withMargins('2.9 mm'),
+      counting,
+      { seed: 1, draws: 300, measured: 0, placement: PLACEMENT },
+      [0, 300],
+    );
+    for (let step = search.next(); step.done !== true; step = search.next());
+    expect(judged).toBeLessThan(100);
   });
 
   it('should give the interval of a share as published', () => {

@@ -3,7 +3,10 @@
 import type { Change } from '#mend/act.ts';
 import type { Cost } from '#mend/cost.ts';
 import type { Held } from '#mend/slack.ts';
-import type { Mending, NoMend, Proposal } from '#mend/mend.ts';
+import type { HeldMending } from '#mend/held-mends.ts';
+import type { Left } from '#mend/left-out.ts';
+import type { Proposal } from '#mend/mend.ts';
+import type { NoMend } from '#mend/no-mend.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
@@ -101,13 +104,31 @@ export function proposalLines(
 }
 
 export const mendingLines = (
-  { proposals, none }: Mending,
-  held: readonly Held[],
+  { proposals, none, held, leftOut }: HeldMending,
   doc: DesignFile,
-): readonly string[] =>
-  none === null
+): readonly string[] => [
+  ...(none === null
     ? proposals.flatMap((proposal, i) => proposalLines(proposal, held[i], doc, i + 1))
-    : [noMendWords(none)];
+    : [noMendWords(none)]),
+  ...(leftOut.length === 0 ? [] : ['Looked at and left out:']),
+  ...leftOut.map((left) => `   ${leftWords(left, doc)}`),
+];
+
+/** What was tried, and what it reaches. */
+export const leftWords = (left: Left, doc: DesignFile): string =>
+  `${left.changes.map((change) => changeWords(change, doc)).join('; ')}: ${reachedWords(left)}`;
+
+/** `5.18 of 5.6 mm, pri to out`. */
+export function reachedWords({ overfull, pair }: Left): string {
+  const full = overfull ? ['does not fit its window'] : [];
+  if (pair === null) return full[0] ?? 'a spot of the whole build stays';
+  const { length, required, achieved, needed, between } = pair;
+  const figure =
+    length === null || required === null || length >= required
+      ? `${achieved}, ${needed} is needed`
+      : `${lengthDown(length)} of ${lengthUp(required)} mm`;
+  return [`${figure}, ${between.join(' to ')}`, ...full].join('; ');
+}
 
 /** A mend to the edge is said to be one. */
 function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {

@@ -1,0 +1,38 @@
+// Mends with how each holds when hands wind it: first all that are found, then one by one, the best first, their shares.
+// A generator like the searches it is made of.
+
+import type { FileJudge } from '#judge/judge-files.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
+import { mend, MEND_DEFAULTS, type Mending, type MendOptions } from './mend.ts';
+import { heldOf, type Held } from './slack.ts';
+
+export interface HeldMending extends Mending {
+  /** To each proposal; those still to come are left out. */
+  readonly held: readonly Held[];
+}
+
+export function* heldMends(
+  doc: DesignFile,
+  judge: FileJudge,
+  options: MendOptions = MEND_DEFAULTS,
+): Generator<() => HeldMending, HeldMending, void> {
+  const search = mend(doc, judge, options);
+  let step = search.next();
+  while (step.done !== true) {
+    const now = step.value;
+    yield () => ({ ...now(), held: [] });
+    step = search.next();
+  }
+  const mending = step.value;
+  const held: Held[] = [];
+  for (const { design, changes } of mending.proposals) {
+    const holding = heldOf(design, changes, judge);
+    let found = holding.next();
+    while (found.done !== true) {
+      yield () => ({ ...mending, held: [...held] });
+      found = holding.next();
+    }
+    held.push(found.value);
+  }
+  return { ...mending, held };
+}
