@@ -26,9 +26,12 @@ const LEAST_MM = 3;
 /** Pixels that words keep from the edge. */
 const EDGE = 6;
 
-export function closeUp(scene: Scene, at: readonly [number, number], options: CloseUpOptions): string {
+export const closeUp = (scene: Scene, at: readonly [number, number], options: CloseUpOptions): string =>
+  windowOn(scene, windowRound(scene, at, options.width / options.height), options);
+
+/** The section through this window, which has the shape of the picture. */
+export function windowOn(scene: Scene, window: Box, options: CloseUpOptions): string {
   const { width, height, prefix } = options;
-  const window = windowRound(scene, at, width / height);
   const scale = width / (window.x1 - window.x0);
   const paper: Paper = {
     theme: palette[options.theme],
