@@ -56,6 +56,24 @@ function taped(count: number, thickness: number, ply: Partial<SolidRegion> = {},
   return { ...sectionOf([-1, -20, 11, 6], regions), potted };
 }
 
+describe('pieces out of a sleeve', () => {
+  it('should go through the cover of its wire and the sleeve, one after the other, in whatever order they are laid', () => {
+    const own = { crossX: 1, crossY: 1 } as const;
+    const sleeve = solid([3, 0, 7, 1], 1, { kind: 'sleeve', stuff: 4 });
+    const cover = solid([3.2, 0.2, 6.8, 0.8], 2, { ...own, kind: 'wireCover', stuff: 3 });
+    const floor = solid([-1, -20, 11, 0]);
+    const conductors = [metal('a', [3.3, 0.3, 6.7, 0.7]), metal('b', [3, 1, 7, 2])];
+    for (const solids of [
+      [sleeve, cover],
+      [cover, sleeve],
+    ]) {
+      const found = piecesOf(sectionOf([-1, -20, 11, 6], [floor, ...solids, ...conductors]));
+      expect(summed(found)).toEqual([[2, 0]]);
+      expect(found[0]!.punctured.map(({ stuff }) => stuff).sort()).toEqual([3, 4]);
+    }
+  });
+});
+
 describe('pieces past plies', () => {
   it('should find the way for every number of plies punctured: 3 + 3 + what is left to climb', () => {
     const pieces = piecesOf(taped(3, 0.1));

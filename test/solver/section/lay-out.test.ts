@@ -69,6 +69,30 @@ describe('lay-out of leads', () => {
     expect(stripped.map(cornersOf)).toEqual([[2, 0.1, 3, 1]]);
   });
 
+  it('should keep the cover of a covered wire under its sleeve, as far as the sleeve reaches and beyond', () => {
+    // 0.5 mm and two walls of 0.2 mm in a band of 1 mm
+    const section = sectionWith({ wire: wire(0.5, { cover: strongCover }), sleeve: sleeve(0.2, 3) });
+    expect(kindOf(section, 'sleeve')).toEqual([[0, 0.1, 3, 1]]);
+    expect(kindOf(section, 'wireCover')).toEqual([[0.2, 0.3, 3, 0.8]]);
+    expect(lead(section)).toEqual([[0.3, 0.4, 2.9, 0.7]]);
+    const short = sectionWith({ wire: wire(0.5, { cover: strongCover }), sleeve: sleeve(0.2, 2) });
+    expect(kindOf(short, 'wireCover')).toEqual([
+      [2, 0.1, 3, 1],
+      [0.2, 0.3, 2, 0.8],
+    ]);
+  });
+
+  it('should keep the cover of a riser under its sleeve', () => {
+    const thin = { ...strongCover, plies: 1 };
+    const section = sectionWith({
+      way: 'riser',
+      wire: wire(0.5, { cover: thin }),
+      sleeve: sleeve(0.2, 3),
+    });
+    expect(kindOf(section, 'sleeve')).toContainEqual([0, 0.1, 0.9, 5]);
+    expect(kindOf(section, 'wireCover')).toContainEqual([0.2, 0.3, 0.7, 4.8]);
+  });
+
   it('should end a sleeve flush with the winding where it is longer than the margin', () => {
     const section = sectionWith({ sleeve: sleeve(0.2, 5) });
     expect(kindOf(section, 'sleeve')).toEqual([[0, 0.1, 3, 1]]);
