@@ -33,13 +33,19 @@ export interface Question {
   readonly peak: VoltsPeak;
   readonly frequency: Hertz;
   readonly transients: Transients;
+  /** Whom the insulation protects, where the book asks it. */
+  readonly means: Means;
 }
+
+export type Means = 'patient' | 'operator';
 
 export interface Required {
   readonly clearance: Both<Answered<Nm>>;
   readonly creepage: (group: MaterialGroup) => Both<Answered<Nm>>;
-  /** Electric strength test, peak. */
-  readonly test: Both<Answered<VoltsPeak>>;
+  /** Electric strength test, peak; `supplementary` where the book has a level of its own for it. */
+  readonly test: Both<Answered<VoltsPeak>> & { readonly supplementary?: Answered<VoltsPeak> };
+  /** Why the book has no rule for solids here; null where it has. Then no solid counts, and at best every one does. */
+  readonly noSolids: OutOfRange | null;
   /** Level for solids of a material (null: of none that is named) at high frequency; null where none is asked. */
   readonly highFrequencyTest: (material: string | null) => Both<Judged<VoltsPeak> | null>;
   /** Gaps narrower than this are bridged. */

@@ -1,10 +1,30 @@
 // Which rule books there are. A new one is a folder of tables, a folder of code, and a line here.
 
+import type { OwnCell } from '#standards/own-cell.ts';
+import { AS_FILED, type Reader, readerWith } from '#standards/reader.ts';
 import type { Book } from './book.ts';
+import { iec603351 } from './iec-60335-1/iec-60335-1.ts';
+import { iec606011 } from './iec-60601-1/iec-60601-1.ts';
+import { iec606641 } from './iec-60664-1/iec-60664-1.ts';
+import { iec609501 } from './iec-60950-1/iec-60950-1.ts';
+import { iec61558216 } from './iec-61558-2-16/iec-61558-2-16.ts';
 import { iec623681 } from './iec-62368-1/iec-62368-1.ts';
 
-const BOOKS: readonly Book[] = [iec623681];
+const MAKERS: readonly ((read: Reader) => Book)[] = [
+  iec623681,
+  iec606641,
+  iec61558216,
+  iec603351,
+  iec606011,
+  iec609501,
+];
+
+const BOOKS: readonly Book[] = MAKERS.map((make) => make(AS_FILED));
 
 export const ruleBookIds: readonly string[] = BOOKS.map(({ id }) => id);
 
-export const ruleBook = (id: string): Book | null => BOOKS.find((book) => book.id === id) ?? null;
+/** As filed, or with cells that a user confirmed from a copy of their own laid over; null: there is none of that id. */
+export function ruleBook(id: string, own: readonly OwnCell[] = []): Book | null {
+  const i = ruleBookIds.indexOf(id);
+  return (own.length === 0 ? BOOKS[i] : MAKERS[i]?.(readerWith(own))) ?? null;
+}

@@ -47,6 +47,8 @@ export interface Levels {
  * where the book has none: then nothing stands it.
  */
 export interface TestLevels extends Levels {
+  /** Where the book has a level of its own for it. */
+  readonly supplementary?: VoltsPeak | null;
   readonly ordinary: Levels;
 }
 

@@ -12,6 +12,7 @@ import { type Turn, turnsOf } from '#solver/section/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { assumptionsOf, openFrequencies, openVoltages } from '#judge/verdict/assumptions.ts';
+import { bookRemarks } from '#judge/verdict/book-remarks.ts';
 import { bestFigures } from '#judge/verdict/best-figures.ts';
 import { hotSpot, overfullSpot, touchSpot } from '#judge/verdict/build-spots.ts';
 import { openBridgeFields } from '#judge/fill/open-bridges.ts';
@@ -150,7 +151,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       ...(hot ? [hot] : []),
     ],
     fit: fitOf(build),
-    remarks: remarksOf(design, build, worst.pairs),
+    remarks: [...bookRemarks(book, design, worst.pairs), ...remarksOf(design, build, worst.pairs)],
     assumptions: [
       ...openOfBuild(design, heat, touch?.touch ?? null),
       ...assumptionsOf(design, {
@@ -222,8 +223,9 @@ export function fitOf(build: Parameters<typeof chamberFits>[0]): Fit {
 const groundsOf = ({ limiting, because: why }: PairVerdict): readonly Because[] =>
   limiting === null ? [why] : [limiting.because, why];
 
-/** The least confirmed figure that any pair rests on. */
+/** The least confirmed figure that any pair rests on; a second-hand copy counts as memory. */
 function restsOn(whys: readonly Because[]): Confirmed {
   const all = because('verdict', {}, [], whys);
-  return citesOf(all).length === 0 ? 'stated' : weakestConfirmed(all);
+  const weakest = citesOf(all).length === 0 ? 'stated' : weakestConfirmed(all);
+  return weakest === 'secondary' ? 'memory' : weakest;
 }

@@ -6,9 +6,12 @@ import type { MaterialSteps } from './steps/of-materials.ts';
 import type { StressSteps } from './steps/of-stress.ts';
 import type { TableSteps } from './steps/of-tables.ts';
 
-/** How well a cell is confirmed. `memory` is always shown as such; a verdict resting on it says so. */
+/**
+ * How well a cell is confirmed. `memory` is always shown as such; a verdict resting on it says so. `secondary`, a second-hand
+ * copy, counts as memory. `user`: confirmed by the user, from a copy of their own.
+ */
 export type Confirmed =
-  'two-sources' | 'published' | 'secondary' | 'derived' | 'memory' | 'house-rule' | 'stated';
+  'two-sources' | 'published' | 'secondary' | 'derived' | 'memory' | 'house-rule' | 'stated' | 'user';
 
 /** Where one figure of a table or rule was seen. `sources` are keys of `tables/sources.json`. */
 export interface Cite {
@@ -21,6 +24,8 @@ export interface Cite {
   readonly cell: string;
   readonly confirmed: Confirmed;
   readonly sources: readonly string[];
+  /** Where the user's own copy says so, and when it was read. */
+  readonly own?: { readonly clause: string; readonly on: string };
 }
 
 /** Every kind of step, with the figures that it holds; each has its words in `words/derivation`. */
@@ -72,10 +77,11 @@ export function citesOf(why: Because): readonly Cite[] {
 
 const RANK: readonly Confirmed[] = [
   'memory',
+  'secondary',
   'house-rule',
   'derived',
-  'secondary',
   'stated',
+  'user',
   'published',
   'two-sources',
 ];

@@ -1,7 +1,8 @@
 // The figures of a book's rules that stand in words, each with its citation. The words are in the book's `rules.json`.
 
 import { because, type BecauseOf, type Cite } from './because.ts';
-import { citeOf, inBase, type Seen } from './table.ts';
+import type { OwnCell } from './own-cell.ts';
+import { citeOf, inBase, ownValue, type Seen } from './table.ts';
 
 export interface RulesFile {
   readonly id: string;
@@ -35,9 +36,10 @@ export interface Rule {
 
 export type Rules = (id: string) => Rule;
 
-export function readRules(json: unknown): Rules {
+/** `own` are laid over its figures. */
+export function readRules(json: unknown, own: readonly OwnCell[] = []): Rules {
   const file = json as RulesFile;
-  const rules = new Map(file.rules.map((rule) => [rule.id, ruleOf(file, rule)]));
+  const rules = new Map(file.rules.map((rule) => [rule.id, ruleOf(file, rule, own)]));
   return (id) => {
     const rule = rules.get(id);
     if (rule === undefined) throw new Error(`${file.standard} has no rule ${id}`);
@@ -45,11 +47,11 @@ export function readRules(json: unknown): Rules {
   };
 }
 
-function ruleOf(file: RulesFile, rule: RulesFile['rules'][number]): Rule {
+function ruleOf(file: RulesFile, rule: RulesFile['rules'][number], own: readonly OwnCell[]): Rule {
   const cites = new Map<string, Cite>();
   for (const [key, { from }] of Object.entries(rule.values)) {
     const head = { ...file, table: null, clauses: rule.clauses };
-    cites.set(key, citeOf(head, `${rule.id}, ${key}`, from));
+    cites.set(key, citeOf(head, `${rule.id}, ${key}`, from, own));
   }
   return {
     id: rule.id,
@@ -57,7 +59,7 @@ function ruleOf(file: RulesFile, rule: RulesFile['rules'][number]): Rule {
     figure: (key) => {
       const found = rule.values[key];
       if (typeof found?.value !== 'number') throw new Error(`rule ${rule.id} has no figure ${key}`);
-      return inBase(found.value, found.unit);
+      return inBase(ownValue(file, `${rule.id}, ${key}`, own) ?? found.value, found.unit);
     },
     word: (key) => {
       const found = rule.values[key]?.value;
@@ -65,7 +67,10 @@ function ruleOf(file: RulesFile, rule: RulesFile['rules'][number]): Rule {
       return found;
     },
     because: (keys = [...cites.keys()]) => {
-      const printed = keys.map((key) => [key, rule.values[key]?.value ?? null] as const);
+      const printed = keys.map((key) => {
+        const stated = ownValue(file, `${rule.id}, ${key}`, own);
+        return [key, stated ?? rule.values[key]?.value ?? null] as const;
+      });
       const cited = keys.map((key) => cites.get(key)).filter((cite) => cite !== undefined);
       return because('rule', { rule: rule.id, ...Object.fromEntries(printed) }, cited);
     },

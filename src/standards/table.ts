@@ -4,6 +4,7 @@
 import { mm } from '#units/quantity.ts';
 
 import type { Cite, Confirmed } from './because.ts';
+import { isOwn, type OwnCell } from './own-cell.ts';
 
 export interface Axis {
   readonly name: string;
@@ -97,8 +98,8 @@ export function inBase(value: number, unit: string): number {
 export const lineKey = (column: string, others: readonly (number | string)[]): string =>
   [column, ...others].join('|');
 
-/** `json` is a table file; its shape is taken for granted (see the header). */
-export function readTable(json: unknown): Table {
+/** `json` is a table file; its shape is taken for granted (see the header). `own` are laid over its cells. */
+export function readTable(json: unknown, own: readonly OwnCell[] = []): Table {
   const file = json as TableFile;
   const first = file.axes[0];
   if (first === undefined) throw new Error(`table ${file.id} has no axis`);
@@ -108,7 +109,7 @@ export function readTable(json: unknown): Table {
       const key = lineKey(column, row.at.slice(1));
       const line = lines.get(key) ?? [];
       if (line.length === 0) lines.set(key, line);
-      line.push(cellOf(file, row, column));
+      line.push(cellOf(file, row, column, own));
     }
   }
   return {
@@ -117,27 +118,36 @@ export function readTable(json: unknown): Table {
     columnSteps: file.columnAxis?.at.map((at) => inBase(at, file.columnAxis?.unit ?? '1')) ?? [],
     lines,
     factors: new Map(
-      file.factors?.map(({ key, value, from }) => [
-        key,
-        { value, cite: citeOf(file, `factor ${key}`, from) },
-      ]),
+      file.factors?.map(({ key, value, from }) => {
+        const cite = citeOf(file, `factor ${key}`, from, own);
+        return [key, { value: ownValue(file, cite.cell, own) ?? value, cite }];
+      }),
     ),
   };
 }
 
-function cellOf(file: TableFile, row: Row, column: string): Cell {
+function cellOf(file: TableFile, row: Row, column: string, own: readonly OwnCell[]): Cell {
   const printed = row[column] as Printed;
   const at = row.at[0] ?? '';
   const unit = file.axes[0]?.unit ?? '1';
   const from =
     (typeof row.from === 'string' ? row.from : row.from?.[column]) ?? file.columnFrom?.[column] ?? '';
+  const cite = citeOf(file, `${placeOf(file, row)}, ${column}`, from, own);
+  const figure = ownValue(file, cite.cell, own) ?? printed;
   return {
     at: typeof at === 'number' ? inBase(at, unit) : at,
-    value: typeof printed === 'number' ? inBase(printed, file.units?.[column] ?? file.unit) : null,
-    word: typeof printed === 'string' ? printed : null,
-    cite: citeOf(file, `${placeOf(file, row)}, ${column}`, from),
+    value: typeof figure === 'number' ? inBase(figure, file.units?.[column] ?? file.unit) : null,
+    word: typeof figure === 'string' ? figure : null,
+    cite,
   };
 }
+
+/** What the user's own copy says of a cell, in the unit of its column; null where it says nothing else. */
+export const ownValue = (
+  file: { readonly standard: string; readonly id: string },
+  cell: string,
+  own: readonly OwnCell[],
+): number | null => own.find((each) => isOwn(each, file, cell))?.value ?? null;
 
 /** `250 V rms, PD 2`. */
 function placeOf(file: TableFile, row: Row): string {
@@ -153,16 +163,19 @@ export function citeOf(
   file: Pick<TableFile, 'id' | 'standard' | 'edition' | 'table' | 'clauses' | 'sources'>,
   cell: string,
   from: string,
+  own: readonly OwnCell[] = [],
 ): Cite {
   const seen = file.sources.find(({ key }) => key === from);
   if (seen === undefined) throw new Error(`table ${file.id} names no source ${from}`);
+  const by = own.find((each) => isOwn(each, file, cell));
   return {
     standard: file.standard,
     edition: file.edition,
     clause: file.clauses.join(', '),
     table: file.table,
     cell,
-    confirmed: seen.confirmed,
+    confirmed: by === undefined ? seen.confirmed : 'user',
     sources: seen.in,
+    ...(by && { own: { clause: by.clause, on: by.on } }),
   };
 }

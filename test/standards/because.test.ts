@@ -16,10 +16,11 @@ const cite = (confirmed: Confirmed): Cite => ({
 /** Weakest first. */
 const ORDER: readonly Confirmed[] = [
   'memory',
+  'secondary',
   'house-rule',
   'derived',
-  'secondary',
   'stated',
+  'user',
   'published',
   'two-sources',
 ];

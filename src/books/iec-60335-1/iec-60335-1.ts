@@ -1,58 +1,76 @@
-// The rule book IEC 60335-1, edition 4, by its own clauses 14, 16.3 and 29. A sketch: what it has no rule for, or none that
-// anyone here has seen, is answered by a house reading and said so: parts by their classes as in the default book, films
-// and mouldings by the default book's share of their strength, heat and touch current not at all.
+// The rule book IEC 60335-1, edition 4, by its own clauses 14, 16 and 29. What it has no rule for, or none that anyone here
+// has seen, is answered by a house reading and said so: parts by their classes as in the default book, films and mouldings
+// by the default book's share of their strength; heat is not judged.
 
 import type { Book } from '#books/book.ts';
-import { solids as byDefault } from '#books/iec-62368-1/tables.ts';
+import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
+import { noHeat } from '#books/shared/no-heat.ts';
+import { figureOf } from '#books/shared/one-figure.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
+import { sineLimits } from '#books/shared/sine-limits.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
 import { lookUp } from '#standards/look-up.ts';
+import type { Reader } from '#standards/reader.ts';
 import { hertz, nm, seconds, voltsPeak } from '#units/quantity.ts';
+import { remarksOf } from './remarks.ts';
 import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';
-import { edition, rules, tables } from './tables.ts';
+import { edition, tablesOf } from './tables.ts';
 
-const thickness = rules('solid-thickness');
-const layers = rules('solid-layers');
-const test = rules('electric-strength-test');
-const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
-
-const mains = {
-  mainsTransient: (
-    ...[volts, category]: Parameters<Parameters<typeof transientsOf>[0]['mainsTransient']>
-  ) => {
-    const found = lookUp(tables.mainsTransient, volts, `category ${category}`);
-    return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
-  },
-  temporaryOvervoltage: () => noOvervoltage,
-};
-
-const leastThickness = () => judged(nm(thickness.figure('reinforced')), thickness.because(['reinforced']));
-
-export const iec603351: Book = {
-  id: 'iec-60335-1',
-  edition,
-  title: 'IEC 60335-1',
-  neededGrade: (a, b) => neededGrade(tables.neededGrades, a, b),
-  transients: (supply, a, b) => transientsOf(mains, supply, a, b),
-  required: requiredOf,
-  leastThickness,
-  sheets: () => judged({ alone: layers.figure('reinforced'), anyTwo: null }, layers.because(['reinforced'])),
-  solids: solidsWorth,
-  proofFactor: byDefault.proofFactor,
-  filmShare: byDefault.filmShare,
-  shownPerMm: byDefault.shownPerMm,
-  coverShown: byDefault.coverShown,
-  wireLayers: (at) => judged('nothing', because('wire-layers', { at, value: 'nothing' })),
-  part: (bridge, asked) => gradeOfBridge({ ...byDefault, leastThickness }, bridge, asked),
-  testSeconds: judged(seconds(test.figure('seconds')), test.because()),
-  routineTest: null,
-  touchCurrentLimits: null,
-  thermalClasses: [],
-  insulationTemperature: () => null,
-  windingTemperatureOverload: () => null,
-  thermocoupleAllowance: byDefault.thermocoupleAllowance,
-  highestFrequency: hertz(400_000),
-};
+export function iec603351(read: Reader): Book {
+  const tables = tablesOf(read);
+  const { files, rules } = tables;
+  const byDefault = defaultTablesOf(read).solids;
+  const thickness = rules('solid-thickness');
+  const layers = rules('solid-layers');
+  const leastThickness = () => figureOf(thickness, 'reinforced', nm);
+  const leastSupplementary = () => figureOf(thickness, 'supplementary', nm);
+  const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
+  return {
+    id: 'iec-60335-1',
+    edition,
+    title: 'IEC 60335-1',
+    scope: null,
+    gradeWords: {},
+    asksMeans: false,
+    tables: Object.values(files),
+    rules,
+    remarks: (asked) => remarksOf(tables, asked, requiredOf(tables, asked)),
+    neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
+    transients: (supply, a, b) =>
+      transientsOf(
+        {
+          mainsTransient: (volts, category) => {
+            const found = lookUp(files.mainsTransient, volts, `category ${category}`);
+            return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
+          },
+          temporaryOvervoltage: () => noOvervoltage,
+        },
+        supply,
+        a,
+        b,
+      ),
+    required: (asked) => requiredOf(tables, asked),
+    leastThickness,
+    leastSupplementary,
+    sheets: () =>
+      judged(
+        { alone: layers.figure('reinforced'), anyTwo: null, supplementary: layers.figure('supplementary') },
+        layers.because(),
+      ),
+    solids: solidsWorth(layers, leastSupplementary),
+    proofFactor: byDefault.proofFactor,
+    filmShare: byDefault.filmShare,
+    shownPerMm: byDefault.shownPerMm,
+    coverShown: (at) => judged(null, because('wire-layers', { at, value: null })),
+    wireLayers: (at) => judged('nothing', because('wire-layers', { at, value: 'nothing' })),
+    part: (bridge, asked) => gradeOfBridge({ ...byDefault, leastThickness }, bridge, asked),
+    testSeconds: figureOf(rules('electric-strength-test'), 'seconds', seconds),
+    routineTest: null,
+    touchCurrentLimits: sineLimits(rules('touch-current')),
+    ...noHeat(byDefault.thermocoupleAllowance),
+    highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
+  };
+}

@@ -1,4 +1,5 @@
-// The tables of IEC 60335-1, edition 4, made ready for look-up, and those of its parent that it refers to.
+// The tables of IEC 60335-1, edition 4, made ready for look-up, and those of its parent and of the transformer standard
+// that it refers to.
 
 import clearance from '#tables/standards/iec-60335-1/clearance.json' with { type: 'json' };
 import creepage from '#tables/standards/iec-60335-1/creepage.json' with { type: 'json' };
@@ -8,19 +9,28 @@ import rulesFile from '#tables/standards/iec-60335-1/rules.json' with { type: 'j
 import testVoltage from '#tables/standards/iec-60335-1/test-voltage.json' with { type: 'json' };
 import altitude from '#tables/standards/iec-60664-1/altitude.json' with { type: 'json' };
 import bridgingWidth from '#tables/standards/iec-60664-1/bridging-width.json' with { type: 'json' };
+import creepageHighFrequency from '#tables/standards/iec-60664-1/creepage-high-frequency.json' with { type: 'json' };
+import transformerClearance from '#tables/standards/iec-61558-2-16/clearance.json' with { type: 'json' };
+import transformerCreepage from '#tables/standards/iec-61558-2-16/creepage.json' with { type: 'json' };
 
-import { readRules } from '#standards/rules-in-words.ts';
-import { readTable } from '#standards/table.ts';
+import type { Reader } from '#standards/reader.ts';
 
-export const rules = readRules(rulesFile);
 export const { edition } = rulesFile;
 
-export const tables = {
-  clearance: readTable(clearance),
-  creepage: readTable(creepage),
-  mainsTransient: readTable(mainsTransient),
-  neededGrades: readTable(neededGrades),
-  testVoltage: readTable(testVoltage),
-  altitude: readTable(altitude),
-  bridgingWidth: readTable(bridgingWidth),
-} as const;
+export const tablesOf = ({ table, rules }: Reader) => ({
+  rules: rules(rulesFile),
+  files: {
+    clearance: table(clearance),
+    creepage: table(creepage),
+    mainsTransient: table(mainsTransient),
+    neededGrades: table(neededGrades),
+    testVoltage: table(testVoltage),
+    altitude: table(altitude),
+    bridgingWidth: table(bridgingWidth),
+    creepageHighFrequency: table(creepageHighFrequency),
+    transformerClearance: table(transformerClearance),
+    transformerCreepage: table(transformerCreepage),
+  },
+});
+
+export type Tables = ReturnType<typeof tablesOf>;

@@ -7,34 +7,35 @@ import { transientsOf } from '#books/shared/transients.ts';
 import { hertz } from '#units/quantity.ts';
 import { solidsWorthOf } from './solid-grade.ts';
 import { requiredOf, type Tables } from './required.ts';
-import {
-  distances,
-  edition,
-  highFrequencyTable,
-  neededGradesTable,
-  rules,
-  solids,
-  voltages,
-} from './tables.ts';
+import type { Reader } from '#standards/reader.ts';
+import { tablesOf } from './tables.ts';
 
-const tables: Tables = {
-  ...distances,
-  ...voltages,
-  highFrequencyAbove: rules('high-frequency').figure('above'),
-};
-
-export const iec623681: Book = {
-  id: 'iec-62368-1',
-  edition,
-  title: 'IEC 62368-1',
-  neededGrade: (a, b) => neededGrade(neededGradesTable, a, b),
-  transients: (supply, a, b) => transientsOf(voltages, supply, a, b),
-  required: (asked) => requiredOf(tables, asked),
-  ...solids,
-  sheets: () => solids.plyRule('reinforced'),
-  solids: solidsWorthOf(solids),
-  part: (bridge, asked) => gradeOfBridge(solids, bridge, asked),
-  testSeconds: voltages.testSeconds,
-  routineTest: voltages.routineTest,
-  highestFrequency: hertz(Math.max(...highFrequencyTable.columnSteps)),
-};
+export function iec623681(read: Reader): Book {
+  const { files, rules, distances, voltages, solids, edition } = tablesOf(read);
+  const tables: Tables = {
+    ...distances,
+    ...voltages,
+    highFrequencyAbove: rules('high-frequency').figure('above'),
+  };
+  return {
+    id: 'iec-62368-1',
+    edition,
+    title: 'IEC 62368-1',
+    scope: null,
+    gradeWords: {},
+    asksMeans: false,
+    tables: Object.values(files),
+    rules,
+    remarks: () => [],
+    neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
+    transients: (supply, a, b) => transientsOf(voltages, supply, a, b),
+    required: (asked) => requiredOf(tables, asked),
+    ...solids,
+    sheets: () => solids.plyRule('reinforced'),
+    solids: solidsWorthOf(solids),
+    part: (bridge, asked) => gradeOfBridge(solids, bridge, asked),
+    testSeconds: voltages.testSeconds,
+    routineTest: voltages.routineTest,
+    highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
+  };
+}

@@ -2,8 +2,9 @@
 // the width under which gaps are bridged.
 
 import { bridgedGap } from '#books/shared/bridged-gap.ts';
+import { forBoth } from '#books/shared/for-both.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import type { Answered, Both, Question, Required } from '#books/required.ts';
+import type { Answered, Question, Required } from '#books/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { nextRowOf } from '#standards/next-row.ts';
@@ -18,20 +19,17 @@ export interface Tables extends Distances, Voltages {
 }
 
 export function requiredOf(tables: Tables, asked: Question): Required {
-  const both = <T>(make: (column: Column) => T): Both<T> => ({
-    basic: make('basic'),
-    reinforced: make('reinforced'),
-  });
-  const clearance = both((column) => requiredClearance(tables, asked, column));
+  const clearance = forBoth((column) => requiredClearance(tables, asked, column));
   const creepage = byKey((group: MaterialGroup) =>
-    both((column) => requiredCreepage(tables, asked, group, column, clearance[column])),
+    forBoth((column) => requiredCreepage(tables, asked, group, column, clearance[column])),
   );
   return {
     clearance,
     creepage,
-    test: both((column) => testLevel(tables, asked, column)),
+    test: forBoth((column) => testLevel(tables, asked, column)),
+    noSolids: null,
     highFrequencyTest: byKey((material) =>
-      both((column) => tables.highFrequencyTest(asked.peak, asked.frequency, column, material)),
+      forBoth((column) => tables.highFrequencyTest(asked.peak, asked.frequency, column, material)),
     ),
     x: bridgedGap(tables.bridgingWidths, tables.bridgingThird, asked, clearance),
   };

@@ -17,6 +17,8 @@ import {
   type Strength,
   type TestLevels,
 } from '#books/solid.ts';
+import { asShown, basicAtMost, shownOf, solidWorth } from '#books/shared/solid-worth.ts';
+import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
 import type { Column } from '#standards/grade.ts';
 import { peakOfSine, voltsPeak, type VoltsPeak } from '#units/quantity.ts';
@@ -59,14 +61,14 @@ export function solidsWorthOf(solids: Solids) {
           break;
         }
         case 'run':
-          out.push(worth(solid, strongRun(solid, levels), levels));
+          out.push(solidWorth(solid, asShown(solid, levels), levels));
           break;
         case 'full-cover':
         case 'wall':
         case 'block':
         case 'sleeve':
         case 'closed-joint':
-          out.push(worth(solid, stands(solid.strength, levels.basic) ? BASIC_ONLY : FUNCTIONAL, levels));
+          out.push(solidWorth(solid, basicAtMost(solid, levels), levels));
           break;
         default:
           unreachable(solid.kind);
@@ -77,26 +79,6 @@ export function solidsWorthOf(solids: Solids) {
   };
 }
 
-/** A solid by itself, by what it is shown to stand. */
-const worth = (solid: Solid, value: Insulation, { basic, reinforced }: TestLevels): Judged<Insulation> =>
-  judgedLater(value, () =>
-    because(
-      'solid-worth',
-      { kind: solid.kind, shown: shownOf(solid.strength), basic, reinforced, worth: worthOf(value) },
-      [],
-      [solid.because],
-    ),
-  );
-
-/** Null where it is taken to stand whatever is asked. */
-const shownOf = (strength: Strength): number | null => (strength === 'whatever' ? null : (strength ?? 0));
-
-/** As thick as a strong solid: worth as much as it shows. */
-function strongRun({ strength }: Solid, { basic, reinforced }: TestLevels): Insulation {
-  if (stands(strength, reinforced)) return REINFORCED;
-  return stands(strength, basic) ? BASIC_ONLY : FUNCTIONAL;
-}
-
 /**
  * Graded by its layers alone, as its certificate has it, up to what its type test shows: of three layers half of what two
  * such wires stand twisted, and half as much again as a lower grade; of fewer the ordinary level that the twisted pair
@@ -105,7 +87,7 @@ function strongRun({ strength }: Solid, { basic, reinforced }: TestLevels): Insu
 function certifiedCover(cover: Solid, levels: TestLevels, solids: Solids): Judged<Insulation> {
   const { layers } = cover;
   const earned = layers === null ? null : solids.wireLayers(layers).value;
-  return worth(cover, earned === null ? FUNCTIONAL : coverWorth(cover, EARNED[earned], levels), levels);
+  return solidWorth(cover, earned === null ? FUNCTIONAL : coverWorth(cover, EARNED[earned], levels), levels);
 }
 
 const EARNED = {
@@ -137,10 +119,9 @@ function thinSheets(
   rules: SheetRules,
   rule: Because,
 ): Judged<Insulation> {
-  const standing = (column: Column) =>
-    plies.filter((ply) => stands(ply.strength, levelsOf(ply.material)[column])).length;
+  const standing = (column: Column) => standingAlone(plies, levelsOf, column);
   const enough = (column: Column) =>
-    standing(column) >= rules.alone || standInTwos(plies, levelsOf, column, rules.anyTwo, []);
+    standing(column) >= rules.alone || standInTwos(plies, levelsOf, column, rules.anyTwo);
   const supplementary = enough('basic');
   const value: Insulation = {
     basic: standing('basic') > 0 || supplementary,
@@ -153,31 +134,6 @@ function thinSheets(
     const values = { plies: plies.length, basic, reinforced, worth: worthOf(value) };
     return because('thin-sheets', values, [], [...kinds.map((ply) => ply.because), rule]);
   });
-}
-
-/** So many plies can be chosen that any two of them together stand the test. */
-function standInTwos(
-  plies: readonly Solid[],
-  levelsOf: LevelsOf,
-  column: Column,
-  wanted: number,
-  chosen: readonly Solid[],
-): boolean {
-  if (chosen.length === wanted) return true;
-  return plies.some(
-    (ply, i) =>
-      chosen.every((other) =>
-        [ply, other].every(({ material }) => stands(together(ply, other), levelsOf(material)[column])),
-      ) && standInTwos(plies.slice(i + 1), levelsOf, column, wanted, [...chosen, ply]),
-  );
-}
-
-/** Alike plies add up, others count twice the weaker. */
-function together(a: Solid, b: Solid): Strength {
-  if (a.strength === null || b.strength === null) return null;
-  if (a.strength === 'whatever' || b.strength === 'whatever') return 'whatever';
-  const weaker = Math.min(a.strength, b.strength);
-  return (a.alike === b.alike ? a.strength + b.strength : 2 * weaker) as VoltsPeak;
 }
 
 /** Plies that cannot be parted: the stack stands the test raised by the book's factor, from three on over a mandrel too. */

@@ -19,55 +19,47 @@ import testByPeak from '#tables/standards/iec-62368-1/test-by-peak.json' with { 
 import testByTemporaryOvervoltage from '#tables/standards/iec-62368-1/test-by-temporary-overvoltage.json' with { type: 'json' };
 import testByTransient from '#tables/standards/iec-62368-1/test-by-transient.json' with { type: 'json' };
 import touchCurrent from '#tables/standards/iec-62368-1/touch-current.json' with { type: 'json' };
+import trackingGroups from '#tables/standards/iec-62368-1/tracking-groups.json' with { type: 'json' };
 import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-temperature-overload.json' with { type: 'json' };
 import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
 
 import { distancesOf } from './distances.ts';
-import { readRules } from '#standards/rules-in-words.ts';
+import type { Reader } from '#standards/reader.ts';
 import { solidsOf } from './solids.ts';
-import { readTable } from '#standards/table.ts';
 import { voltagesOf } from './voltages.ts';
 
-export const rules = readRules(rulesFile);
-
-export const highFrequencyTable = readTable(creepageHighFrequency);
-
-export const distances = distancesOf(
-  {
-    clearanceByPeak: readTable(clearanceByPeak),
-    clearanceHighFrequency: readTable(clearanceHighFrequency),
-    clearanceByWithstand: readTable(clearanceByWithstand),
-    altitude: readTable(altitude),
-    creepage: readTable(creepage),
-    creepageHighFrequency: highFrequencyTable,
-    bridgingWidth: readTable(bridgingWidth),
-  },
-  rules,
-);
-
-export const voltages = voltagesOf(
-  {
-    mainsTransient: readTable(mainsTransient),
-    temporaryOvervoltage: readTable(temporaryOvervoltage),
-    testByTransient: readTable(testByTransient),
-    testByPeak: readTable(testByPeak),
-    testByTemporaryOvervoltage: readTable(testByTemporaryOvervoltage),
-    fieldReduction: readTable(fieldReduction),
-  },
-  rules,
-);
-
-export const solids = solidsOf(
-  {
-    wireLayers: readTable(wireLayers),
-    breakdownField: readTable(breakdownField),
-    capacitors: readTable(capacitors),
-    insulationTemperature: readTable(insulationTemperature),
-    windingTemperatureOverload: readTable(windingTemperatureOverload),
-    touchCurrent: readTable(touchCurrent),
-  },
-  rules,
-);
-
-export const edition = rulesFile.edition;
-export const neededGradesTable = readTable(neededGrades);
+/** The tables with what the procedure asks of them, as the reader gives them. */
+export function tablesOf({ table, rules: readRules }: Reader) {
+  const rules = readRules(rulesFile);
+  const files = {
+    clearanceByPeak: table(clearanceByPeak),
+    clearanceHighFrequency: table(clearanceHighFrequency),
+    clearanceByWithstand: table(clearanceByWithstand),
+    altitude: table(altitude),
+    creepage: table(creepage),
+    creepageHighFrequency: table(creepageHighFrequency),
+    bridgingWidth: table(bridgingWidth),
+    mainsTransient: table(mainsTransient),
+    temporaryOvervoltage: table(temporaryOvervoltage),
+    testByTransient: table(testByTransient),
+    testByPeak: table(testByPeak),
+    testByTemporaryOvervoltage: table(testByTemporaryOvervoltage),
+    fieldReduction: table(fieldReduction),
+    wireLayers: table(wireLayers),
+    breakdownField: table(breakdownField),
+    capacitors: table(capacitors),
+    insulationTemperature: table(insulationTemperature),
+    windingTemperatureOverload: table(windingTemperatureOverload),
+    touchCurrent: table(touchCurrent),
+    neededGrades: table(neededGrades),
+    trackingGroups: table(trackingGroups),
+  };
+  return {
+    files,
+    rules,
+    distances: distancesOf(files, rules),
+    voltages: voltagesOf(files, rules),
+    solids: solidsOf(files, rules),
+    edition: rulesFile.edition,
+  };
+}

@@ -22,6 +22,7 @@ import { lowest, printed } from '#judge/grade/grade.ts';
 import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/outcome.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
+import { meansOf } from '#judge/grade/means.ts';
 import { requiredFor } from '#judge/grade/required.ts';
 import { strongSolids } from '#judge/grade/strong-solids.ts';
 import { searchPlan } from '#judge/grade/search-plan.ts';
@@ -265,7 +266,8 @@ function askPair(
   const grade = book.neededGrade(circuitA.role, circuitB.role);
   const needed = grade.value === 'functional' ? null : grade.value;
   const entering = book.transients(design.supply, circuitA, circuitB);
-  const required = requiredFor(book, design, stress, entering, needed);
+  const means = meansOf(design, choice, own.between);
+  const required = requiredFor(book, design, stress, entering, needed, means);
   const { places, open } = askedAtPlaces(book, source, choice, stress, entering, needed);
   const asked = withPlaces(askedOf(required, choice.at === 'worst'), places);
   const question = { between: own.between, needed, required, asked, places };
@@ -289,7 +291,8 @@ function askedAtPlaces(
       if (working === null || needed === null || !concerns) return null;
       const here = stressAtPlace(design, stress, working, `${list}[${i}].working`, choice);
       open.push(...here.open);
-      const required = requiredFor(book, design, here, entering, needed);
+      const means = meansOf(design, choice, stress.between);
+      const required = requiredFor(book, design, here, entering, needed, means);
       return { rms: here.rms, required, asked: askedOf(required, choice.at === 'worst') };
     });
   return { places: { outside: at('outside'), bridges: at('bridges') }, open };
@@ -309,6 +312,7 @@ export function bridgesOf(
     const isBestAt = (key: OpenKey): boolean => isBest(choice, bridgeField(i, key));
     const graded = book.part(bridge, {
       barrier: question.needed !== null,
+      means: meansOf(design, choice, question.between),
       rms,
       mains: mainsOf(design.supply).value,
       category: design.supply.overvoltageCategory,

@@ -25,6 +25,7 @@ import { type FilledOutside, fillOutside } from './fill-outside.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
 import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
+import { meansField } from '#judge/grade/means.ts';
 import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
 import type { Solid } from '#books/solid.ts';
 
@@ -98,6 +99,7 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
   const bonds = coreBonds(filling, design);
   const outside = fillOutside(filling, design);
   const pollutionDegree = fillPollution(filling, design);
+  if (book.asksMeans) noteMeans(filling, design);
   // last, when every field has been asked for
   const counted = [...filling.counted.values()];
   return {
@@ -155,6 +157,13 @@ function fillPollution(filling: Filling, { surroundings }: Design): PollutionDeg
   const { pollutionDegree, proof } = surroundings;
   if (pollutionDegree !== 1 || proof === 'tested') return pollutionDegree;
   return filling.unknown('surroundings.proof', 'pollution degree 2, for no test proves 1') === 'best' ? 1 : 2;
+}
+
+/** For a book that tells patients from operators, whom a touchable circuit protects. */
+function noteMeans(filling: Filling, { circuits }: Design): void {
+  circuits.forEach(({ role, means }, i) => {
+    if (role === 'touchable' && means === null) filling.unknown(meansField(i), 'protecting a patient');
+  });
 }
 
 function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, 'layers' | 'lays'> {

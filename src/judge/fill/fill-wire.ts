@@ -91,7 +91,8 @@ function certified(
   const shown = book.coverShown(layers);
   const { withstand } = wire;
   const stated = withstand.kind !== 'unknown';
-  const says = `${Math.floor(shown.value)} V peak, as its type test shows`;
+  const says =
+    shown.value === null ? 'no strength shown' : `${Math.floor(shown.value)} V peak, as its type test shows`;
   const isBest = !stated && filling.unknown(`${field}.withstand`, says, 'house-rule') === 'best';
   const strength = stated ? peakOf(withstand) : isBest ? 'whatever' : shown.value;
   const why = because('wire-cover', { winding: winding.id, layers }, [], [rule.because, shown.because]);

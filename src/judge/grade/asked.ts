@@ -6,7 +6,7 @@ import type { Column, Grade } from '#standards/grade.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import { voltsPeak, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
-import type { Required } from '#books/required.ts';
+import type { Answered, Required } from '#books/required.ts';
 import type { LevelsOf, TestLevels } from '#books/solid.ts';
 import { GROUPS } from './stuff.ts';
 
@@ -42,11 +42,14 @@ export const withPlaces = (
   return { creepage: at('creepage'), clearance: at('clearance') };
 };
 
-/** What a pair asks along each metric, ready for grading; `highFrequency` raises the test to that level where larger. */
-export function askedOf(required: Required, highFrequency: boolean): Readonly<Record<Metric, Asked>> {
+/**
+ * What a pair asks along each metric, ready for grading. At worst the level for high frequency raises the test where it is
+ * larger, and solids for which the book has no level or no rule count for nothing; at best they hold.
+ */
+export function askedOf(required: Required, atWorst: boolean): Readonly<Record<Metric, Asked>> {
   const value = <T extends number>(found: Judged<T> | OutOfRange): T | null =>
     isOutOfRange(found) ? null : found.value;
-  const levels = levelsOf(required, highFrequency);
+  const levels = levelsOf(required, atWorst);
   const x = required.x.value;
   const clearance = {
     basic: value(required.clearance.basic),
@@ -63,23 +66,25 @@ export function askedOf(required: Required, highFrequency: boolean): Readonly<Re
   };
 }
 
+/** A level that every solid holds: at best a level that the book does not have is one. */
+const ANY_HOLDS = voltsPeak(0);
+
 /** Test levels by material. */
-function levelsOf({ test, highFrequencyTest }: Required, highFrequency: boolean): LevelsOf {
-  const levelAt = (column: Column): VoltsPeak | null => {
-    const found = test[column];
-    return isOutOfRange(found) ? null : found.value;
-  };
-  const ordinary = { basic: levelAt('basic'), reinforced: levelAt('reinforced') };
+function levelsOf({ test, noSolids, highFrequencyTest }: Required, atWorst: boolean): LevelsOf {
+  const level = (found: Answered<VoltsPeak>): VoltsPeak | null =>
+    noSolids !== null || isOutOfRange(found) ? (atWorst ? null : ANY_HOLDS) : found.value;
+  const ordinary = { basic: level(test.basic), reinforced: level(test.reinforced) };
+  const supplementary = test.supplementary === undefined ? {} : { supplementary: level(test.supplementary) };
   const made = new Map<string | null, TestLevels>();
   return (material) => {
     const known = made.get(material);
     if (known) return known;
-    const raised = highFrequency ? highFrequencyTest(material) : null;
+    const raised = atWorst ? highFrequencyTest(material) : null;
     const larger = (column: Column): VoltsPeak | null => {
       const [low, high] = [ordinary[column], raised?.[column]?.value ?? 0];
       return low === null || low >= high ? low : voltsPeak(high);
     };
-    const levels = { basic: larger('basic'), reinforced: larger('reinforced'), ordinary };
+    const levels = { basic: larger('basic'), reinforced: larger('reinforced'), ...supplementary, ordinary };
     made.set(material, levels);
     return levels;
   };

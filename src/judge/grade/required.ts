@@ -1,21 +1,21 @@
 // Puts the question of one pair to the rule book.
 
 import type { Book } from '#books/book.ts';
-import type { Required, Transients } from '#books/required.ts';
+import type { Means, Question, Required, Transients } from '#books/required.ts';
 import type { Circuit, Design } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
 import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
 
-export function requiredFor(
-  book: Book,
+export function questionOf(
   { circuits, supply, surroundings }: Design,
   stress: Pick<PairStressResult, 'between' | 'rms' | 'peak' | 'frequency'>,
   transients: Transients,
   needed: Grade | null,
-): Required {
+  means: Means,
+): Question {
   const circuit = (id: string): Circuit => circuits.find((one) => one.id === id)!;
   const { rms, peak, frequency } = stress;
-  return book.required({
+  return {
     between: [circuit(stress.between[0]), circuit(stress.between[1])],
     needed,
     supply,
@@ -25,5 +25,9 @@ export function requiredFor(
     peak,
     frequency,
     transients,
-  });
+    means,
+  };
 }
+
+export const requiredFor = (book: Book, ...asked: Parameters<typeof questionOf>): Required =>
+  book.required(questionOf(...asked));

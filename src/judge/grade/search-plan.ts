@@ -7,7 +7,7 @@ import type { Metric } from '#solver/paths/pieces.ts';
 import type { RunStep } from '#solver/paths/runs.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
-import type { LevelsOf, Solid } from '#books/solid.ts';
+import { type LevelsOf, type Solid, stands } from '#books/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
 import { solidRuns } from './solid-runs.ts';
@@ -94,7 +94,8 @@ function gradingCount(
   const enough: (number | undefined)[] = [];
   const top = hardest(questions);
   const pliesOf = (id: number) => pliesEnough(id, stuffs, top, rules);
-  const kinds = solidKinds(stuffs, (id) => pliesOf(id) === rules.alone);
+  // where the film of a sheet counts, sheets that each stand the test are still not alike
+  const kinds = solidKinds(stuffs, (id) => rules.sheets.film === undefined && standsAlone(stuffs[id]!, top));
   stuffs.forEach((stuff, id) => {
     // more classes than a search tells apart: the rest counts for nothing, in grading too
     if (stuff.strength === null && stuff.layers === null) return;
@@ -108,13 +109,17 @@ function gradingCount(
   return { classes: stuffs.map((_, id) => classes.get(id) ?? null), enough, byRank: true };
 }
 
+const standsAlone = ({ strength, bonded, material }: Solid, levels: LevelsOf): boolean =>
+  bonded === null && stands(strength, levels(material).reinforced);
+
 function pliesEnough(
   id: number,
   stuffs: readonly Solid[],
   levels: LevelsOf,
   rules: SolidRules,
 ): number | undefined {
-  const counts = rules.anyTwo === null ? [rules.alone] : [rules.alone, rules.anyTwo];
+  const { alone, anyTwo, film } = rules.sheets;
+  const counts = [alone, film?.plies ?? null, anyTwo].filter((count) => count !== null);
   return counts.find((count) =>
     solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some(({ value }) => value.reinforced),
   );

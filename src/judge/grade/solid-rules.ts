@@ -1,6 +1,6 @@
 // The rule book's answer on solids, for a build whose solids go by numbers.
 
-import type { Book } from '#books/book.ts';
+import type { Book, SheetRule } from '#books/book.ts';
 import type { Insulation } from '#books/insulation.ts';
 import type { LevelsOf, Solid } from '#books/solid.ts';
 import type { Punctured } from '#solver/paths/pieces.ts';
@@ -9,21 +9,16 @@ import type { Nm } from '#units/quantity.ts';
 
 export interface SolidRules {
   readonly leastThickness: Nm;
-  /** So many sheets that each stand the test; null: it takes none of the other rule. */
-  readonly alone: number;
-  /** So many of which any two together stand it; null where the book has no such rule. */
-  readonly anyTwo: number | null;
+  readonly sheets: SheetRule;
   /** A proven closed joint is shown up to this many times the ordinary test. */
   readonly proofFactor: number;
   readonly worth: Book['solids'];
 }
 
 export function solidRules(book: Book): SolidRules {
-  const { alone, anyTwo } = book.sheets().value;
   return {
     leastThickness: book.leastThickness().value,
-    alone,
-    anyTwo,
+    sheets: book.sheets().value,
     proofFactor: book.proofFactor.value,
     worth: book.solids,
   };

@@ -29,6 +29,7 @@ export function bestFigures(book: Book, design: Design, pairs: readonly PairOutc
 }
 
 const WORDS: readonly (readonly [RegExp, string])[] = [
+  [/^circuits\[\d+\]\.means$/, 'protecting an operator'],
   [/\.plies$/, '3 plies'],
   [/\.plyWithstand$/, 'each ply stands the test'],
   [/\.withstand$/, 'it stands the test'],

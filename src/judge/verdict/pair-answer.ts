@@ -28,9 +28,11 @@ export const missingOf = (design: Design): Missing => ({
  */
 export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing): Answer {
   if (worst.needed === null && best.needed === null) return 'meets';
-  if (beyondTables(best).length > 0 && !isContact(best)) return 'not-shown';
+  if (beyondTables(best).some(isDistance) && !isContact(best)) return 'not-shown';
+  // without a level or a rule for solids all of them held at best: what falls short then does so by its distances
   if (!reaches(best.achieved, best.needed)) return 'falls-short';
-  if (beyondTables(worst).length > 0) return 'not-shown';
+  // without a rule for solids the distances may still be enough; without a level of the test nothing is shown
+  if (beyondTables(worst).some((figure) => figure !== 'solid')) return 'not-shown';
   const isKnown =
     worst.stress.basis !== 'floor' &&
     !missing.unopened &&
@@ -40,14 +42,19 @@ export function answerOf(worst: PairOutcome, best: PairOutcome, missing: Missing
 }
 
 /** A figure of the rule book that a pair asks for and its tables do not have. */
-export type Beyond = 'clearance' | 'creepage' | 'test';
+export type Beyond = 'clearance' | 'creepage' | 'test' | 'solid';
+
+const isDistance = (figure: Beyond): boolean => figure === 'clearance' || figure === 'creepage';
 
 export function beyondTables({ needed, required }: PairOutcome): readonly Beyond[] {
   if (needed === null) return [];
   const column = needed === 'reinforced' || needed === 'double' ? 'reinforced' : 'basic';
-  const { clearance, creepage, test } = required;
+  const { clearance, creepage, test, noSolids } = required;
   const figures = { clearance, creepage: creepage('IIIb'), test };
-  return (['clearance', 'creepage', 'test'] as const).filter((key) => isOutOfRange(figures[key][column]));
+  const beyond = (['clearance', 'creepage', 'test'] as const).filter((key) =>
+    isOutOfRange(figures[key][column]),
+  );
+  return noSolids === null ? beyond : [...beyond, 'solid'];
 }
 
 /** Nothing but metal or enamel lies between them, or a part that is none for this: no figure is needed to see it. */

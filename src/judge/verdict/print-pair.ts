@@ -1,8 +1,8 @@
 // A judged pair as it is printed: millimetres and volts, what is required with its derivation, the paths by plies.
 
-import { because, type Because, type Judged } from '#standards/because.ts';
+import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
-import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { beyondTables } from './pair-answer.ts';
@@ -15,6 +15,9 @@ import { conditionsOf, type Unknowns } from './assumed-words.ts';
 import { placeOf } from './spot-kind.ts';
 import { requiredLength } from './spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
+import { byMeans } from './by-means.ts';
+import { plyWords } from './ply-words.ts';
+import { printDistance } from './print-distance.ts';
 import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from './verdict.ts';
 
 export function printPair(
@@ -43,7 +46,7 @@ export function printPair(
     beyond: beyondTables(worst),
     unplaced,
     stress: printStress(worst),
-    required: needed === null ? null : printRequired(book, worst),
+    required: needed === null ? null : printRequired(book, design, worst),
     paths,
     limiting: isJudged ? printLimiting(design, worst, unknowns) : null,
     proven: verdict === 'falls-short' && needed !== null ? printProven(design, best) : null,
@@ -68,26 +71,16 @@ function printStress({ stress, transients }: PairOutcome): PairStress {
   };
 }
 
-interface PrintedFigure {
-  readonly value: number | null;
-  readonly because: Because;
-}
-
-const lengthOf = (found: Judged<Nm> | OutOfRange): PrintedFigure => ({
-  value: isOutOfRange(found) ? null : inMm(found.value),
-  because: found.because,
-});
-
-function printRequired(book: Book, pair: PairOutcome): Required {
+function printRequired(book: Book, design: Design, pair: PairOutcome): Required {
   const { required } = pair;
   const group = GROUPS[weakestRank(pair)]!;
   const creepage = required.creepage(group);
   const least = book.leastThickness();
   const rule = book.sheets();
-  const { alone, anyTwo } = rule.value;
-  const { basic, reinforced } = required.test;
+  const { basic, reinforced, supplementary } = required.test;
   const level = isOutOfRange(reinforced) ? null : reinforced.value;
-  const asked = pair.needed === 'reinforced' || pair.needed === 'double' ? reinforced : basic;
+  const own = pair.needed === 'supplementary' ? (supplementary ?? basic) : basic;
+  const asked = pair.needed === 'reinforced' || pair.needed === 'double' ? reinforced : own;
   const peak = isOutOfRange(asked) ? null : asked.value;
   const column = asked === reinforced ? 'reinforced' : 'basic';
   // no material has a lower factor than one without a row: its level is the highest of all solids
@@ -97,7 +90,8 @@ function printRequired(book: Book, pair: PairOutcome): Required {
     creepage: { ...printDistance(creepage), materialGroup: group },
     throughInsulation: {
       leastThickness: inMm(least.value),
-      plies: `${alone} plies that each stand the test${anyTwo === null ? '' : `, or ${anyTwo} of which any two together do`}`,
+      plies: plyWords(rule.value),
+      ...supplementaryRule(book),
       because: because('through-insulation', {}, [], [least.because, rule.because]),
     },
     test: {
@@ -107,6 +101,7 @@ function printRequired(book: Book, pair: PairOutcome): Required {
       seconds: book.testSeconds.value,
       basicPeak: isOutOfRange(basic) ? null : basic.value,
       reinforcedPeak: level,
+      ...(supplementary && { supplementaryPeak: isOutOfRange(supplementary) ? null : supplementary.value }),
       highFrequencyPeak: high?.value ?? null,
       because: because(
         'test',
@@ -115,16 +110,16 @@ function printRequired(book: Book, pair: PairOutcome): Required {
         [asked.because, ...(high ? [high.because] : []), book.testSeconds.because],
       ),
     },
+    ...(book.asksMeans && { byMeans: byMeans(book, design, pair, group) }),
   };
 }
 
-function printDistance(both: PairOutcome['required']['clearance']): Required['clearance'] {
-  const [basic, reinforced] = [lengthOf(both.basic), lengthOf(both.reinforced)];
-  return {
-    basic: basic.value,
-    reinforced: reinforced.value,
-    because: because('distance', {}, [], [basic.because, reinforced.because]),
-  };
+function supplementaryRule(book: Book): Pick<Required['throughInsulation'], 'supplementary'> {
+  const { supplementary: plies } = book.sheets().value;
+  const least = book.leastSupplementary?.().value;
+  return least === undefined || plies === undefined
+    ? {}
+    : { supplementary: { leastThickness: inMm(least), plies } };
 }
 
 /** Tracking rank of the creepage path that holds the pair, or of its shortest. */

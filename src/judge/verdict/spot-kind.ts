@@ -1,5 +1,6 @@
 // What kind of weak spot a path is: the first kind that fits.
 
+import type { SheetRule } from '#books/book.ts';
 import type { Design } from '#model/design.ts';
 import type { Leg } from '#solver/paths/pieces.ts';
 import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/section/section.ts';
@@ -133,9 +134,13 @@ function solidKind(path: FoundPath): SpotKind {
   const sheets = counted.filter(({ stuff }) => stuff?.kind === 'sheet');
   const covers = counted.filter(({ stuff }) => stuff?.kind !== 'sheet');
   const plies = sheets.reduce((sum, { count }) => sum + count, 0);
-  const enough = plies >= path.tools.rules.alone && covers.length === 0;
+  const enough = plies >= fewest(path.tools.rules.sheets) && covers.length === 0;
   return enough ? 'weak-ply' : 'few-plies';
 }
+
+/** As many sheets as any rule of the book needs at the least. */
+const fewest = ({ alone, anyTwo, film }: SheetRule): number =>
+  Math.min(...[alone, anyTwo, film?.plies ?? null].filter((count) => count !== null));
 
 function layersAlong(
   section: Section,

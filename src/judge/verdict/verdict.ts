@@ -61,7 +61,7 @@ export interface PairVerdict {
   /** Circuits of the pair of which nothing is drawn: there is nothing to judge, and no grade is reached. */
   readonly undrawn: readonly string[];
   /** Figures that are asked for and that the rule book's tables do not have: then nothing is shown. */
-  readonly beyond: readonly ('clearance' | 'creepage' | 'test')[];
+  readonly beyond: readonly ('clearance' | 'creepage' | 'test' | 'solid')[];
   /** Outer parts that may bridge the pair: the file does not say where they lie. */
   readonly unplaced: readonly string[];
   readonly stress: PairStress;
@@ -133,6 +133,8 @@ export interface Required {
   readonly throughInsulation: {
     readonly leastThickness: number;
     readonly plies: string;
+    /** Supplementary insulation, where the book has a rule of its own for it. */
+    readonly supplementary?: { readonly leastThickness: number; readonly plies: number };
     readonly because: Because;
   };
   readonly test: {
@@ -144,10 +146,23 @@ export interface Required {
     /** Of the basic grade, for single plies. */
     readonly basicPeak: number | null;
     readonly reinforcedPeak: number | null;
+    /** Of supplementary insulation, where the book has a level of its own for it. */
+    readonly supplementaryPeak?: number | null;
     /** Level of the grade that is needed where the frequency is above 30 kHz; null below. */
     readonly highFrequencyPeak: number | null;
     readonly because: Because;
   };
+  /** Where the book tells patients from operators: the distances of both, and which was judged. */
+  readonly byMeans?: {
+    readonly judged: 'patient' | 'operator';
+    readonly patient: MeansDistances;
+    readonly operator: MeansDistances;
+  };
+}
+
+export interface MeansDistances {
+  readonly clearance: RequiredDistance;
+  readonly creepage: RequiredDistance;
 }
 
 /** Where a leg runs: along what, up or down which edge, through which solid. `back`: as it went out, the other way. */

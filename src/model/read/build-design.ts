@@ -55,7 +55,12 @@ export const buildDesign = (read: FileRead): Design => ({
   },
   converter: read.converter ? buildConverter(read.converter) : null,
   workingVoltages: (read.workingVoltages ?? []).map(buildWorkingVoltage),
-  circuits: read.circuits.map(({ id, name = id, role, means = null }) => ({ id, name, role, means })),
+  circuits: read.circuits.map(({ id, name = id, role, means = 'unknown' }) => ({
+    id,
+    name,
+    role,
+    means: means === 'unknown' ? null : means,
+  })),
   former: buildFormer(read.former),
   core: buildCore(read.core),
   parts: (read.parts ?? []).map(({ id, bond = 'floating', touches = [] }) => ({ id, bond, touches })),

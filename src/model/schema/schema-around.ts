@@ -56,7 +56,7 @@ export const circuit = record({
   id,
   name: text(SHORT_TEXT).optional(),
   role: choice('mains', 'touchable', 'earth', 'isolated'),
-  means: choice('patient', 'operator').optional(),
+  means: choice('patient', 'operator', 'unknown').optional(),
 });
 
 export const former = record({

@@ -111,6 +111,7 @@ const KNOWN: Readonly<Record<Confirmed, string>> = {
   secondary: element('circle', { cx: 8, cy: 5, r: 3.2, fill: 'none', stroke: 'currentColor' }),
   derived: dash,
   stated: dash,
+  user: element('path', { d: 'M3 5L7 9L13 1', fill: 'none', stroke: 'currentColor', 'stroke-width': 1.6 }),
   'house-rule': element('path', { d: 'M4 8V4l4-3 4 3v4Z', fill: 'none', stroke: 'currentColor' }),
   memory: element('circle', {
     cx: 8,

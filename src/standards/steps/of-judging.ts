@@ -67,6 +67,22 @@ export interface JudgingSteps {
   readonly 'impulse-step': { readonly from: number; readonly to: number };
   /** What the working peak has above the rated one comes on top of the impulse. */
   readonly 'impulse-raised': { readonly impulse: number; readonly excess: number; readonly value: number };
+  /** A peak times a factor, V. */
+  readonly 'peak-raised': { readonly peak: number; readonly factor: number; readonly value: number };
+  /** What is added to a clearance, mm. */
+  readonly 'additional-clearance': {
+    readonly before: number;
+    readonly more: number;
+    readonly value: number;
+  };
+  /** The row of the mains and what is added to it for a short time, V rms; `value` is its peak. */
+  readonly 'short-overvoltage': { readonly row: number; readonly add: number; readonly value: number };
+  /** The one row of means of operator protection, mm. */
+  readonly 'operator-row': {
+    readonly means: string;
+    readonly quantity: string;
+    readonly value: number;
+  };
   /** Factor times the working voltage plus a term, V rms; `value` is its peak. */
   readonly 'test-formula': {
     readonly factor: number;

@@ -49,6 +49,28 @@ export const judgingWords: WordsFor<JudgingSteps> = {
       'derived',
     ),
   ],
+  'peak-raised': (why) => {
+    const { peak, factor, value } = why.values;
+    return [row('raised', `${product(factor, peak)} V peak`, `${plain(value)} V peak`, weakest(why))];
+  },
+  'additional-clearance': ({ values: { before, more, value } }) => [
+    row('added', `${plain(before)} + ${plain(more)} mm above the peak of the mains`, mm(value), 'derived'),
+  ],
+  'short-overvoltage': (why) => {
+    const { row: mains, add, value } = why.values;
+    return [
+      row(
+        'overvoltage',
+        `${plain(mains)} + ${plain(add)} V rms, × √2`,
+        `${Math.ceil(value)} V peak`,
+        weakest(why),
+      ),
+    ];
+  },
+  'operator-row': (why) => {
+    const { means, quantity, value } = why.values;
+    return [row('operator', `${quantity}, ${means} means`, mm(value), weakest(why))];
+  },
   'test-formula': ({ values: { factor, rms, term, value } }) => {
     const text = `${product(factor, rms)} + ${plain(term)} = ${plain(factor * rms + term)} V rms, × √2`;
     return [row('test', text, `${Math.ceil(value)} V peak`, 'derived')];

@@ -92,7 +92,12 @@ export function beyondWords({ beyond, stress }: PairVerdict): string {
   return `The rule book has no figure for the ${figures} here (${at}): that is beyond its tables.`;
 }
 
-const BEYOND = { clearance: 'clearance', creepage: 'creepage', test: 'electric strength test' } as const;
+const BEYOND = {
+  clearance: 'clearance',
+  creepage: 'creepage',
+  test: 'electric strength test',
+  solid: 'solid insulation',
+} as const;
 
 function limitingWords(limiting: Limiting | null): string {
   if (limiting === null) return '';

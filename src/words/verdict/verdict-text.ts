@@ -74,7 +74,7 @@ function pairBlock(pair: PairVerdict, looks: readonly CircuitLook[]): readonly s
   const line = pairLine(pair, looks);
   const leading = leadingPath(pair);
   if (pair.required === null) return [line];
-  if (pair.beyond.length > 0) return [line, `  ${beyondWords(pair)}`];
+  if (pair.beyond.length > 0 && pair.verdict === 'not-shown') return [line, `  ${beyondWords(pair)}`];
   if (leading === null) return [line];
   const { section: where, legs } = leading;
   const figure = [limitingFigure(leading), where ?? ''].filter((part) => part !== '').join(', ');

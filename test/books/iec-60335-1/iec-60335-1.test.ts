@@ -3,7 +3,7 @@
 // impulse and then raised, 16.3 by formula above 250 V.
 
 import { describe, expect, it } from 'vitest';
-import { iec603351 } from '#books/iec-60335-1/iec-60335-1.ts';
+import { ruleBook } from '#books/shelf.ts';
 import type { Answered, Both } from '#books/required.ts';
 import { judgePlain } from '#judge/judge.ts';
 import { requiredFor } from '#judge/grade/required.ts';
@@ -14,11 +14,13 @@ import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { workedSheet } from '#words/derivation/worked-sheet.ts';
 import { designWith, type Changes } from '#test/judge/margin-build.ts';
 
+const iec603351 = ruleBook('iec-60335-1')!;
+
 function asked(changes: Changes = {}) {
   const design = designWith(changes);
   const [a, b] = design.circuits;
   const entering = iec603351.transients(design.supply, a!, b!);
-  return requiredFor(iec603351, design, workingVoltages(design)[0]!, entering, 'reinforced');
+  return requiredFor(iec603351, design, workingVoltages(design)[0]!, entering, 'reinforced', 'patient');
 }
 
 const both = (pair: Both<Answered<number>>, unit = 1e6) =>

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 
 import { weakestConfirmed } from '#standards/because.ts';
-import { rules, solids } from '#books/iec-62368-1/tables.ts';
+import { tablesOf } from '#books/iec-62368-1/tables.ts';
+import { AS_FILED } from '#standards/reader.ts';
 import type { Book } from '#books/book.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Role } from '#standards/grade.ts';
 import { inMm } from '#units/quantity.ts';
+
+const { rules, solids } = tablesOf(AS_FILED);
 
 const book = { ...(ruleBook('iec-62368-1') as Book), ...solids };
 const ROLES: readonly Role[] = ['mains', 'touchable', 'earth', 'isolated'];

@@ -17,7 +17,7 @@ function requiredWith(changes: Changes = {}, needed: Grade | null = 'reinforced'
   const design = designWith(changes);
   const [stress] = workingVoltages(design);
   const [a, b] = design.circuits;
-  return requiredFor(BOOK, design, stress!, BOOK.transients(design.supply, a!, b!), needed);
+  return requiredFor(BOOK, design, stress!, BOOK.transients(design.supply, a!, b!), needed, 'patient');
 }
 
 const voltage = (rms: number, peak: number, frequency = '65 kHz'): Changes => ({

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { distances } from '#books/iec-62368-1/tables.ts';
+import { tablesOf } from '#books/iec-62368-1/tables.ts';
+import { AS_FILED } from '#standards/reader.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { pressureAt } from '#stress/breakdown/air.ts';
 import { AIR, airBreakdown, piecewise, townsend, uniformField, type Gas } from '#stress/breakdown/paschen.ts';
 import { metres, mm, nm } from '#units/quantity.ts';
+
+const { distances } = tablesOf(AS_FILED);
 
 const SEA = metres(0);
 const ATMOSPHERE = 101.325;

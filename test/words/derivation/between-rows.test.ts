@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { betweenRows } from '#words/derivation/between-rows.ts';
-import { distances } from '#books/iec-62368-1/tables.ts';
+import { tablesOf } from '#books/iec-62368-1/tables.ts';
+import { AS_FILED } from '#standards/reader.ts';
 import { voltsRms } from '#units/quantity.ts';
+
+const { distances } = tablesOf(AS_FILED);
 
 const creepage = (volts: number) => {
   const found = distances.creepageByRms(voltsRms(volts), 2, 'IIIb', 'reinforced');

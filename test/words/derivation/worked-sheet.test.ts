@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
-import { distances, voltages } from '#books/iec-62368-1/tables.ts';
+import { tablesOf } from '#books/iec-62368-1/tables.ts';
+import { AS_FILED } from '#standards/reader.ts';
 import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
 import { workedSheet } from '#words/derivation/worked-sheet.ts';
+
+const { distances, voltages } = tablesOf(AS_FILED);
 
 const book = { ...distances, ...voltages };
 

@@ -23,6 +23,8 @@ export interface PartTables {
 export interface BridgeQuestion {
   /** A grade from basic up is asked between its two circuits. */
   readonly barrier: boolean;
+  /** Whom the barrier protects, where the book asks it; left out: the patient. */
+  readonly means?: 'patient' | 'operator';
   /** Working voltage of the pair. */
   readonly rms: VoltsRms;
   readonly mains: VoltsRms;

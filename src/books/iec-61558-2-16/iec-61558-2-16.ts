@@ -1,0 +1,82 @@
+// The rule book IEC 61558-2-16:2009 + A1, with IEC 61558-1:2005 + A1. All of its rows are recalled, one point of them is
+// printed: every verdict of this book rests on memory and says so. Heat and touch current are not judged.
+
+import type { Book } from '#books/book.ts';
+import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import { neededGrade } from '#books/shared/needed-grade.ts';
+import { noHeat } from '#books/shared/no-heat.ts';
+import { figureOf } from '#books/shared/one-figure.ts';
+import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
+import { transientsOf } from '#books/shared/transients.ts';
+import { because, judged } from '#standards/because.ts';
+import { lookUp } from '#standards/look-up.ts';
+import type { Reader } from '#standards/reader.ts';
+import { hertz, nm, seconds, voltsPeak } from '#units/quantity.ts';
+import { requiredOf } from './required.ts';
+import { solidsWorth } from './solids.ts';
+import { edition, tablesOf } from './tables.ts';
+
+export function iec61558216(read: Reader): Book {
+  const tables = tablesOf(read);
+  const { files, rules } = tables;
+  const byDefault = defaultTablesOf(read).solids;
+  const [layers, wire, thickness] = [rules('layers'), rules('wire'), rules('solid-thickness')];
+  const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
+  const leastThickness = () => figureOf(thickness, 'reinforced', nm);
+  return {
+    id: 'iec-61558-2-16',
+    edition,
+    title: 'IEC 61558-2-16',
+    scope: null,
+    gradeWords: {},
+    asksMeans: false,
+    tables: Object.values(files),
+    rules,
+    remarks: ({ supply: { overvoltageCategory } }) => [
+      ...(overvoltageCategory === rules('any-category').figure('category')
+        ? []
+        : [{ kind: 'reads' as const, rule: rules('any-category') }]),
+      { kind: 'reads', rule: rules('groups-as-iiia') },
+    ],
+    neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
+    transients: (supply, a, b) =>
+      transientsOf(
+        {
+          mainsTransient: (volts, category) => {
+            const found = lookUp(files.mainsTransient, volts, `category ${category}`);
+            return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
+          },
+          temporaryOvervoltage: () => noOvervoltage,
+        },
+        supply,
+        a,
+        b,
+      ),
+    required: (asked) => requiredOf(tables, asked),
+    leastThickness,
+    sheets: () =>
+      judged(
+        {
+          alone: layers.figure('reinforced'),
+          anyTwo: layers.figure('anyTwo'),
+          supplementary: layers.figure('supplementary'),
+        },
+        layers.because(),
+      ),
+    solids: solidsWorth(layers, wire),
+    proofFactor: byDefault.proofFactor,
+    filmShare: byDefault.filmShare,
+    shownPerMm: byDefault.shownPerMm,
+    coverShown: byDefault.coverShown,
+    wireLayers: (at) => {
+      const value = at === wire.figure('layers') ? 'reinforced' : 'nothing';
+      return judged(value, because('wire-layers', { at, value }, wire.because().cites));
+    },
+    part: (bridge, asked) => gradeOfBridge({ ...byDefault, leastThickness }, bridge, asked),
+    testSeconds: figureOf(rules('electric-strength-test'), 'seconds', seconds),
+    routineTest: null,
+    touchCurrentLimits: null,
+    ...noHeat(byDefault.thermocoupleAllowance),
+    highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
+  };
+}

@@ -1,0 +1,34 @@
+// The tables of IEC 61558-2-16:2009 + A1 with IEC 61558-1:2005 + A1, made ready for look-up, and those of IEC 60664-1 and -4
+// that they refer to.
+
+import altitude from '#tables/standards/iec-60664-1/altitude.json' with { type: 'json' };
+import bridgingWidth from '#tables/standards/iec-60664-1/bridging-width.json' with { type: 'json' };
+import clearanceHighFrequency from '#tables/standards/iec-60664-1/clearance-high-frequency.json' with { type: 'json' };
+import creepageHighFrequency from '#tables/standards/iec-60664-1/creepage-high-frequency.json' with { type: 'json' };
+import mainsTransient from '#tables/standards/iec-60664-1/mains-transient.json' with { type: 'json' };
+import clearance from '#tables/standards/iec-61558-2-16/clearance.json' with { type: 'json' };
+import creepage from '#tables/standards/iec-61558-2-16/creepage.json' with { type: 'json' };
+import neededGrades from '#tables/standards/iec-61558-2-16/needed-grades.json' with { type: 'json' };
+import rulesFile from '#tables/standards/iec-61558-2-16/rules.json' with { type: 'json' };
+import testVoltage from '#tables/standards/iec-61558-2-16/test-voltage.json' with { type: 'json' };
+
+import type { Reader } from '#standards/reader.ts';
+
+export const { edition } = rulesFile;
+
+export const tablesOf = ({ table, rules }: Reader) => ({
+  rules: rules(rulesFile),
+  files: {
+    clearance: table(clearance),
+    creepage: table(creepage),
+    testVoltage: table(testVoltage),
+    neededGrades: table(neededGrades),
+    mainsTransient: table(mainsTransient),
+    altitude: table(altitude),
+    bridgingWidth: table(bridgingWidth),
+    clearanceHighFrequency: table(clearanceHighFrequency),
+    creepageHighFrequency: table(creepageHighFrequency),
+  },
+});
+
+export type Tables = ReturnType<typeof tablesOf>;

@@ -1,0 +1,15 @@
+// The rule of sheets of a book in one phrase: `2 plies that each stand the test, or 3 of which any two together do`.
+
+import type { SheetRule } from '#books/book.ts';
+import { inMm } from '#units/quantity.ts';
+
+export function plyWords({ alone, anyTwo, film }: SheetRule): string {
+  const each =
+    alone === null
+      ? []
+      : [alone === 1 ? '1 ply that stands the test' : `${alone} plies that each stand the test`];
+  const thick =
+    film === undefined ? [] : [`${film.plies} plies of together ${inMm(film.together)} mm of film`];
+  const twos = anyTwo === null ? [] : [`${anyTwo} of which any two together do`];
+  return [...each, ...thick, ...twos].join(', or ');
+}
