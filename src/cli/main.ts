@@ -54,4 +54,4 @@ async function main(): Promise<void> {
 
 // as a thread of its own it has no command line to read
 if (isMainThread) await main();
-else await (await import('./file-thread.ts')).fileThread();
+else await (await import('#cli/many/file-thread.ts')).fileThread();

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { itemOf, type FileJob } from '#cli/file-jobs.ts';
-import { judgeJob } from '#cli/judge-item.ts';
-import { codeOf } from '#cli/judge-many.ts';
-import { overviewJob } from '#cli/overview-item.ts';
+import { itemOf, type FileJob } from '#cli/many/file-jobs.ts';
+import { judgeJob } from '#cli/many/judge-item.ts';
+import { codeOf } from '#cli/many/judge-many.ts';
+import { overviewJob } from '#cli/many/overview-item.ts';
 import { broken, ownFault } from '#cli/own-fault.ts';
 
 const broke = new Error('Cannot read properties of undefined\n    at judge (judge.ts:3)');

@@ -3,9 +3,9 @@
 import { markAnswers, type Marking } from '#learn/exercise/mark.ts';
 import { markedLine } from '#words/learn/exercise-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { refused, type Outcome } from './outcome.ts';
-import { readFile } from './read-file.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { refused, type Outcome } from '#cli/outcome.ts';
+import { readFile } from '#cli/files/read-file.ts';
 
 type Row = { readonly file: string; readonly marking: Marking };
 

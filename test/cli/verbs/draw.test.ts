@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { tagsOf } from '#test/papers/well-formed.ts';
 import { cases } from '#test/cases/read-cases.ts';
-import { bundled, fileIn, newFolder, run } from './command.ts';
+import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);

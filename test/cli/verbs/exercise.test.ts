@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
-import { exerciseOf } from '#cli/exercise.ts';
-import { markFiles } from '#cli/mark.ts';
+import { exerciseOf } from '#cli/verbs/exercise.ts';
+import { markFiles } from '#cli/verbs/mark.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'layerwright-'));
 afterAll(() => rmSync(folder, { recursive: true }));

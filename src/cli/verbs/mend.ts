@@ -7,9 +7,9 @@ import type { Held } from '#mend/slack.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { changeWords, limitWords, mendingLines, noMendWords } from '#words/mend/mend-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
 
 const MOST = 20;
 

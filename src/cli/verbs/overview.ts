@@ -5,12 +5,12 @@ import { mkdirSync, readdirSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { overviewHtml } from '#papers/html/overview.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { itemsOf } from './file-threads.ts';
-import type { OverviewItem } from './overview-item.ts';
-import type { ExitCode, Outcome } from './outcome.ts';
-import { refused } from './outcome.ts';
-import { writeWhole } from './write-whole.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { itemsOf } from '#cli/many/file-threads.ts';
+import type { OverviewItem } from '#cli/many/overview-item.ts';
+import type { ExitCode, Outcome } from '#cli/outcome.ts';
+import { refused } from '#cli/outcome.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 export async function overviewOf(words: readonly string[]): Promise<Outcome> {
   const given = readArguments(words, { out: 'value' });

@@ -8,11 +8,11 @@ import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
 import { judge, type Judgement } from '#judge/judge.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { refused, type Outcome } from './outcome.ts';
-import { pngOf } from './png.ts';
-import { writeWhole } from './write-whole.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { refused, type Outcome } from '#cli/outcome.ts';
+import { pngOf } from '#cli/files/png.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 const MOST_STRETCH = 8;
 

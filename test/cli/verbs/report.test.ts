@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { escapeText } from '#words/text/escape-text.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
-import { bundled, fileIn, newFolder, run } from './command.ts';
+import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);

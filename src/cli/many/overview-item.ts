@@ -5,9 +5,9 @@ import { judgedBuild, type BadBuild, type JudgedBuild } from '#papers/html/overv
 import { reportHtml } from '#papers/html/report.ts';
 import { study } from '#judge/study.ts';
 import type { FileJob } from './file-jobs.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { ownFault } from './own-fault.ts';
-import { writeWhole } from './write-whole.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { ownFault } from '#cli/own-fault.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 export interface OverviewOrder {
   /** The folder, which is there. */

@@ -8,10 +8,10 @@ import { finished } from '#field/solve/finished.ts';
 import { FINE, fieldOf } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
 import { study, studyOf } from '#judge/study.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { refused, type Outcome } from './outcome.ts';
-import { writeWhole } from './write-whole.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { refused, type Outcome } from '#cli/outcome.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 export function reportFile(words: readonly string[]): Outcome {
   const given = readArguments(words, { out: 'value', winder: 'switch', black: 'switch', field: 'switch' });

@@ -9,10 +9,10 @@ import { study, studyOf, type Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldText } from '#words/field/field-text.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
-import { writeWhole } from './write-whole.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 const WIDTH = 1200;
 

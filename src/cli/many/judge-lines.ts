@@ -5,10 +5,10 @@ import { told } from '#words/told.ts';
 import { createReadStream } from 'node:fs';
 import type { BadInput } from '#model/read/bad-input.ts';
 import { judge } from '#judge/judge.ts';
-import { inputLines } from './input-lines.ts';
-import { readDesignOf } from './load-design.ts';
-import { ownFault } from './own-fault.ts';
-import type { ExitCode, Outcome } from './outcome.ts';
+import { inputLines } from '#cli/files/input-lines.ts';
+import { readDesignOf } from '#cli/files/load-design.ts';
+import { ownFault } from '#cli/own-fault.ts';
+import type { ExitCode, Outcome } from '#cli/outcome.ts';
 
 /** `file`: `-` is standard input. `write` resolves once it may be called again. */
 export async function judgeLines(

@@ -6,13 +6,13 @@ import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
 import { judge } from '#judge/judge.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
-import { readArguments } from './arguments.ts';
-import { explained } from './explained.ts';
-import type { JudgeOrder } from './judge-item.ts';
-import { judgeLines } from './judge-lines.ts';
-import { judgeMany } from './judge-many.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { refused, type Outcome } from './outcome.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { explained } from '#cli/explained.ts';
+import type { JudgeOrder } from '#cli/many/judge-item.ts';
+import { judgeLines } from '#cli/many/judge-lines.ts';
+import { judgeMany } from '#cli/many/judge-many.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { refused, type Outcome } from '#cli/outcome.ts';
 
 export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome> {
   const given = readArguments(words, {

@@ -6,9 +6,9 @@ import { PLACEMENT, type Placement } from '#spread/placement.ts';
 import { MEASURED, spread, type Spread, type SpreadOptions } from '#spread/spread.ts';
 import { spreadLines } from '#words/mend/spread-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
 
 const MOST_DRAWS = 1_000_000;
 /** What the placement model counts, and the most of it, mm. */

@@ -2,14 +2,14 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:f
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { bundled, fileIn, newFolder, run } from './command.ts';
+import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const TEST = fileURLToPath(new URL('../', import.meta.url));
-const demos = fileURLToPath(new URL('../../static/demos/', import.meta.url));
+const demos = fileURLToPath(new URL('../../../static/demos', import.meta.url));
 const demo = (name: string): string =>
   readFileSync(join(name === 'lesson-margin' ? TEST : demos, `${name}.json`), 'utf8');
 

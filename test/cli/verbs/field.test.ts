@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
 import type { FieldReport } from '#judge/field/field-report.ts';
-import { bundled, fileIn, newFolder, run } from './command.ts';
+import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);

@@ -2,9 +2,9 @@
 
 import { stressText } from '#words/stress/stress-words.ts';
 import { study } from '#judge/study.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
 
 export function stressOfFile(words: readonly string[]): Outcome {
   const given = readArguments(words, { json: 'switch' });

@@ -8,9 +8,9 @@ import { templateOf, templates } from '#learn/exercise/templates.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { exerciseSheet } from '#papers/html/exercise-sheet.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { refused, type Outcome } from './outcome.ts';
-import { writeWhole } from './write-whole.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { refused, type Outcome } from '#cli/outcome.ts';
+import { writeWhole } from '#cli/files/write-whole.ts';
 
 const NAMES = templates.map(({ id }) => id).join(', ');
 const LARGEST_SEED = 0xffffffff;

@@ -1,8 +1,8 @@
 import { rmSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
-import { inputLines } from '#cli/input-lines.ts';
+import { inputLines } from '#cli/files/input-lines.ts';
 import { cases } from '#test/cases/read-cases.ts';
-import { bundled, fileIn, newFolder, run } from './command.ts';
+import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);

@@ -5,10 +5,10 @@ import type { BadInput } from '#model/read/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judge.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
-import { explained } from './explained.ts';
+import { explained } from '#cli/explained.ts';
 import type { FileJob } from './file-jobs.ts';
-import { faultLines, loadDesign } from './load-design.ts';
-import { ownFault } from './own-fault.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { ownFault } from '#cli/own-fault.ts';
 
 /** How the files are to be judged and told. */
 export interface JudgeOrder {
