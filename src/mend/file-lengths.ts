@@ -1,7 +1,7 @@
 // Lengths of a design file as numbers in mm, and back as one types them.
 
 import { fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 /** Lengths are proposed in such steps, mm: finer is not wound by hand. */

@@ -15,7 +15,7 @@ import type {
   VoltsRms,
   Watts,
 } from '#units/quantity.ts';
-import type { Known, Reading, Unknown } from './reading.ts';
+import type { Known, Reading, Unknown } from '#model/quantity/reading.ts';
 
 export type Role = 'mains' | 'touchable' | 'earth' | 'isolated';
 export type Side = 'left' | 'right';

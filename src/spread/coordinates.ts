@@ -3,7 +3,7 @@
 // of those a judged piece tells of others.
 
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Random } from '#units/random.ts';
 import type { Placement } from './placement.ts';

@@ -3,7 +3,7 @@
 import type { Book } from '#books/book.ts';
 import type { Answered, Both, Means, Question, Required } from '#books/required.ts';
 import type { Circuit, Supply } from '#model/design.ts';
-import { known } from '#model/reading.ts';
+import { known } from '#model/quantity/reading.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Grade, OvervoltageCategory, PollutionDegree, Role } from '#standards/grade.ts';
 import { hertz, metres, voltsPeak, voltsRms } from '#units/quantity.ts';

@@ -1,7 +1,7 @@
 // Faulty files: for each the field, what was found, what was expected.
 
 import { describe, expect, it } from 'vitest';
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { fullFile, KNOWN, plainFile } from './sample-files.ts';

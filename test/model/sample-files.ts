@@ -1,7 +1,7 @@
 // Design files for the tests of this room: an ordinary build, and one that uses every field of the format.
 
 import { mm } from '#units/quantity.ts';
-import type { KnownIds } from '#model/read/check-ids.ts';
+import type { KnownIds } from '#model/check/check-ids.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export const KNOWN: KnownIds = {

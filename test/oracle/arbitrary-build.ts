@@ -2,7 +2,7 @@
 // compared on. Lengths come from coarse grids so that coincidences are frequent.
 
 import * as fc from 'fast-check';
-import { linkGaps } from '#model/read/link-gaps.ts';
+import { linkGaps } from '#model/check/link-gaps.ts';
 import { layer, lead, link, often, plyThickness, steps } from './arbitrary-layer.ts';
 
 const CIRCUITS = [

@@ -2,8 +2,8 @@
 // For tests only: no table is looked up, and every solid that is stated apart is a stuff of its own.
 
 import type { Design, Lead, Link, Margin, Sheet, Side, Sleeve, Wire } from '#model/design.ts';
-import { linkGaps } from '#model/read/link-gaps.ts';
-import type { Reading, Unknown } from '#model/reading.ts';
+import { linkGaps } from '#model/check/link-gaps.ts';
+import type { Reading, Unknown } from '#model/quantity/reading.ts';
 import type {
   Build,
   BuildLayer,

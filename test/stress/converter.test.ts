@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
-import { unknown } from '#model/reading.ts';
+import { unknown } from '#model/quantity/reading.ts';
 import { between, runningConverter } from '#stress/voltages/computed-stress.ts';
 import type { EndName, PairStressResult, SwitchingState } from '#stress/voltages/pair-stress.ts';
 import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';

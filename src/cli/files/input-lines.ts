@@ -1,6 +1,6 @@
 // The lines of an input, one at a time, each at most so long as a design file may be: what is longer is passed over and told.
 
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 
 const MOST_BYTES = 2_000_000;
 const LINE_END = 0x0a;

@@ -1,6 +1,6 @@
 // From a file name to a read design, or to all that is wrong with the file.
 
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';

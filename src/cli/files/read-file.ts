@@ -1,7 +1,7 @@
 // Reads one input as text, at most so much as a design file may hold; `-` is standard input.
 
 import { closeSync, openSync, readSync } from 'node:fs';
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 
 export type FileText =
   { readonly kind: 'text'; readonly text: string } | { readonly kind: 'bad'; readonly fault: BadInput };

@@ -1,7 +1,7 @@
 // One of many files, judged and already told: the verdict itself is let go, so that a thousand of them fit in memory.
 
 import { told } from '#words/told.ts';
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judge.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';

@@ -3,7 +3,7 @@
 
 import { told } from '#words/told.ts';
 import { createReadStream } from 'node:fs';
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { judge } from '#judge/judge.ts';
 import { inputLines } from '#cli/files/input-lines.ts';
 import { readDesignOf } from '#cli/files/load-design.ts';

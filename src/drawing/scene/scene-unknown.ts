@@ -2,7 +2,7 @@
 // that is not known is counted as none, but it is there: a dashed band without hatching, of no measured thickness, tells it.
 
 import type { Design, Lead, Winding } from '#model/design.ts';
-import type { Unknown } from '#model/reading.ts';
+import type { Unknown } from '#model/quantity/reading.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';
 import { outlineOf, type Box, type Point } from './outline.ts';

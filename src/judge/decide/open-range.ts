@@ -2,7 +2,7 @@
 // Null where finding it out is no single figure, as with the leads of a whole winding.
 
 import { fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { inMm, mm } from '#units/quantity.ts';
 

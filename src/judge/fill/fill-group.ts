@@ -1,7 +1,7 @@
 // The tracking group of a material, or what one that nobody knows counts as.
 
 import type { MaterialGroup } from '#model/design.ts';
-import type { Unknown } from '#model/reading.ts';
+import type { Unknown } from '#model/quantity/reading.ts';
 import type { Filling } from './filling.ts';
 
 export function groupOrAssumed(

@@ -3,8 +3,8 @@
 
 import type { Book } from '#books/book.ts';
 import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
-import { linkGaps } from '#model/read/link-gaps.ts';
-import type { Unknown } from '#model/reading.ts';
+import { linkGaps } from '#model/check/link-gaps.ts';
+import type { Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { Filling } from './filling.ts';

@@ -2,7 +2,7 @@
 // leaves the turns their rows at best, and both for a third circuit's. Two of one layer share the room between them.
 
 import type { Design, Layer, Side } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 import type { BuildWire } from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { isBest } from './choice.ts';

@@ -1,6 +1,6 @@
 // The ids that a design file may name: rule books and materials that the tables hold.
 
-import type { KnownIds } from '#model/read/check-ids.ts';
+import type { KnownIds } from '#model/check/check-ids.ts';
 import { ruleBookIds } from '#books/shelf.ts';
 import { formers, sleeves, tapes } from '#standards/materials.ts';
 

@@ -2,7 +2,7 @@
 // travels with the paper. An answer that cannot be read earns nothing and is told as such.
 
 import * as z from 'zod';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { Exercise, Question, Slip } from './exercise.ts';
 import { makeExercise } from './make-exercise.ts';
 import { templateOf, templates } from './templates.ts';

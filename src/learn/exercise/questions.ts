@@ -2,7 +2,7 @@
 // Null where the question has no answer, or more than one, on this build.
 
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { Question, QuestionKind, RightAnswer, Slip } from './exercise.ts';

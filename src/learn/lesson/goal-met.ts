@@ -2,7 +2,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';

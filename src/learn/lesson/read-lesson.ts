@@ -1,8 +1,8 @@
 // Reads a lesson: JSON in, a lesson whose build reads like any design file, or all that is wrong with it by field.
 
-import { badField } from '#model/read/bad-field.ts';
-import type { BadInput } from '#model/read/bad-input.ts';
-import type { KnownIds } from '#model/read/check-ids.ts';
+import { badField } from '#model/faults/bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import type { KnownIds } from '#model/check/check-ids.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { lessonSchema, type Lesson } from './lesson-schema.ts';
 

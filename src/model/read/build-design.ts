@@ -17,7 +17,7 @@ import { buildEvidence } from './build-evidence.ts';
 import { buildLayer } from './build-layer.ts';
 import { buildSheet, buildWall, orOpen } from './build-solid.ts';
 import { buildWinding } from './build-winding.ts';
-import { known, leftOut } from '#model/reading.ts';
+import { known, leftOut } from '#model/quantity/reading.ts';
 import type { FileRead } from '#model/schema/schema.ts';
 
 const TOLERANCE = 0.1;

@@ -3,7 +3,7 @@
 import type * as z from 'zod';
 import { mm, type Nm } from '#units/quantity.ts';
 import type { Margin, Margins, Sheet, Side, Sleeve, Wall } from '#model/design.ts';
-import { known, leftOut, unknown, type Known, type Unknown } from '#model/reading.ts';
+import { known, leftOut, unknown, type Known, type Unknown } from '#model/quantity/reading.ts';
 import type { inset, margins, sheet, sleeve, wall } from '#model/schema/schema-solid.ts';
 
 type Read<S extends z.ZodType> = z.output<S>;

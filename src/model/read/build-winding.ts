@@ -3,8 +3,8 @@
 import type * as z from 'zod';
 import type { Lead, Link, Winding, WindingLeads, Wire } from '#model/design.ts';
 import { buildSleeve, orOpen } from './build-solid.ts';
-import { linkGaps } from './link-gaps.ts';
-import { leftOut, type Unknown } from '#model/reading.ts';
+import { linkGaps } from '#model/check/link-gaps.ts';
+import { leftOut, type Unknown } from '#model/quantity/reading.ts';
 import type { FileRead } from '#model/schema/schema.ts';
 import type { screenLead } from '#model/schema/schema-winding.ts';
 

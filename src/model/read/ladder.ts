@@ -1,8 +1,8 @@
 // Old formats of the design file, raised step by step to the one that is read now.
 // Each step names the format it starts from and changes only its own fields; format 1 is the first, so there is none yet.
 
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import { FORMAT } from '#model/schema/schema.ts';
 
 type Doc = Readonly<Record<string, unknown>>;

@@ -1,8 +1,8 @@
 // Reads a design from the text of a file: bounds its size, says where it stops being JSON, then reads the JSON.
 
-import type { BadInput } from './bad-input.ts';
-import type { KnownIds } from './check-ids.ts';
-import { jsonFault } from './json-fault.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import type { KnownIds } from '#model/check/check-ids.ts';
+import { jsonFault } from '#model/faults/json-fault.ts';
 import { readDesign, type ReadDesign } from './read-design.ts';
 
 const MOST_BYTES = 2_000_000;

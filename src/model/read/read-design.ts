@@ -1,15 +1,15 @@
 // Reads a design file: JSON in, a design with every reference checked out, or all that is wrong with it.
 // In steps: hostile content, format ladder, schema, defaults, what must hold together. A step's faults end the reading.
 
-import type { BadInput } from './bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { buildDesign } from './build-design.ts';
-import { checkDesign } from './check-design.ts';
-import type { KnownIds } from './check-ids.ts';
+import { checkDesign } from '#model/check/check-design.ts';
+import type { KnownIds } from '#model/check/check-ids.ts';
 import type { Design } from '#model/design.ts';
-import { hostileFaults } from './hostile-faults.ts';
+import { hostileFaults } from '#model/faults/hostile-faults.ts';
 import { raised } from './ladder.ts';
 import { schema } from '#model/schema/schema.ts';
-import { schemaFaults } from '#model/schema/schema-faults.ts';
+import { schemaFaults } from '#model/faults/schema-faults.ts';
 
 export type ReadDesign =
   | { readonly kind: 'design'; readonly design: Design }

@@ -2,7 +2,7 @@
 // What was measured on a photograph is kept as figures, so that a program need not read it out of the words.
 
 import * as z from 'zod';
-import { quantityText } from '#model/read/quantity-text.ts';
+import { quantityText } from '#model/quantity/quantity-text.ts';
 import { choice, count, id, list, LONG_TEXT, quantity, record, SHORT_TEXT, text } from './schema-leaf.ts';
 
 /** A data address fills at most the whole file. */

@@ -2,9 +2,9 @@
 // Every leaf carries the end of the sentence "expected ..." as its message; faults.ts makes the whole sentence.
 
 import * as z from 'zod';
-import type { DimensionName, QuantityOf } from './dimension.ts';
-import { expectedOf, quantityField, type QuantityField } from '#model/read/quantity-field.ts';
-import type { Known, Reading } from '#model/reading.ts';
+import type { DimensionName, QuantityOf } from '#model/quantity/dimension.ts';
+import { expectedOf, quantityField, type QuantityField } from '#model/quantity/quantity-field.ts';
+import type { Known, Reading } from '#model/quantity/reading.ts';
 
 // the library would otherwise probe for eval, which the page's content security policy reports
 z.config({ jitless: true });

@@ -2,8 +2,8 @@
 
 import * as z from 'zod';
 import type { Withstand } from '#model/design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
-import { unknown, type Unknown } from '#model/reading.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
+import { unknown, type Unknown } from '#model/quantity/reading.ts';
 import { choice, countOrUnknown, flag, id, quantity, reading, record, UNKNOWN } from './schema-leaf.ts';
 
 const MOST_PLIES = 500;

@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
-import { quantityText } from '#model/read/quantity-text.ts';
+import { quantityText } from '#model/quantity/quantity-text.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { inMm, nm } from '#units/quantity.ts';

@@ -1,7 +1,7 @@
 // The answers given so far to the questions of an examination; what was passed over counts as don't know, and so does a
 // figure that was left empty.
 
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { KeptAnswers } from '#state/storage/kept-answers.ts';
 import { questions, type AnswerField } from './questions.ts';
 

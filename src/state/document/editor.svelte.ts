@@ -2,7 +2,7 @@
 // The file may hold a wrong entry; then the faults name their fields and the last good judgement stays in view.
 // A drag or a half-typed figure is a preview: shown and judged, but no step of the history until it is committed.
 
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

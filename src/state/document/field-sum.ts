@@ -1,7 +1,7 @@
 // Arithmetic typed into a field: the file keeps the figure that it comes to, never the sum. The parser is fetched when the
 // first sum is typed.
 
-import { dimension, type DimensionName } from '#model/schema/dimension.ts';
+import { dimension, type DimensionName } from '#model/quantity/dimension.ts';
 
 /** An operator or a bracket between figures; a sign before a number or in its exponent is none. `2x1.5` is a sum of the file. */
 export const looksLikeSum = (text: string): boolean =>
@@ -17,7 +17,7 @@ export interface Summed {
 }
 
 export async function summed(text: string, name: DimensionName): Promise<Summed> {
-  const { quantitySum } = await import('#model/read/quantity-sum.ts');
+  const { quantitySum } = await import('#model/quantity/quantity-sum.ts');
   const plain = text.replace(/[−–]/g, '-').replace(/[×·]/g, '*').replace(/÷/g, '/');
   const found = quantitySum(plain, name);
   if (found.kind === 'bad') return { text, value: null, why: found.why };

@@ -2,7 +2,7 @@
 // long as the tab lasts, so that a reload loses none of it.
 
 import { jsonAt, keysOfFault, withJsonAt } from '#model/edit/edit-json.ts';
-import type { BadInput } from '#model/read/bad-input.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { KeptBuild } from '#state/storage/build-store.ts';
 import { openable, openableJson, type Openable } from '#state/storage/openable.ts';

@@ -1,7 +1,7 @@
 // What a quantity was understood as, in the unit that the page prints: shown beside a field while one types.
 
-import type { DimensionName } from '#model/schema/dimension.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import type { DimensionName } from '#model/quantity/dimension.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import { dimension as length, frequency, plain, volts } from '#words/text/number-words.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';

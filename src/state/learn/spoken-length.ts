@@ -1,6 +1,6 @@
 // A length as a pupil types it, in millimetres where no unit stands: `4.2`, `4,2`, `4.2 mm`, `420 um`. Null for what is none.
 
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import { inMm } from '#units/quantity.ts';
 
 export function spokenLength(text: string): number | null {

@@ -5,7 +5,7 @@ import { levelling, withinHalfTurn, type PicturePoint } from '#geometry/photo-sp
 import { photoScale } from '#geometry/photo-scale.ts';
 import { MEASURES, pointsOf, type Measure } from '#model/measure/measurement-note.ts';
 import { keptPoint } from '#model/measure/note-text.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import { inMm } from '#units/quantity.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
 import { designText } from '#state/storage/files.ts';

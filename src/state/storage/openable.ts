@@ -1,8 +1,8 @@
 // Whether a text from outside (a file, a paste, a link) or what this browser kept can be laid on the sheet. It passes the same
 // reading as on the command line: with faults it is put right first. What is no design file at all is refused in a sentence.
 
-import type { BadInput } from '#model/read/bad-input.ts';
-import { hostileFaults } from '#model/read/hostile-faults.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { hostileFaults } from '#model/faults/hostile-faults.ts';
 import { readDesign, type ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

@@ -2,7 +2,7 @@
 // grade of insulation between circuits; it tells whether turns of one circuit may lie on each other.
 
 import type { Wire } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 import type { Judged } from '#standards/because.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import { fullyInsulatedWire, roundWire } from '#standards/wires.ts';

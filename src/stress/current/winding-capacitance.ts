@@ -5,7 +5,7 @@
 // Step: layers-capacitance {farads, width, meanTurn, distance, permittivity}, lengths in mm.
 
 import type { Design, Layer, Margin, Wire } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import { because, type Because } from '#standards/because.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';

@@ -4,7 +4,7 @@
 // Steps: system-class {class, setBy}, class-of {what, field, class}; under it the cites of the tables of materials.
 
 import type { Design, Lead, Margin, Winding } from '#model/design.ts';
-import { isKnown, type Unknown } from '#model/reading.ts';
+import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { formerById, sleeveById, tapeById, type Figure } from '#standards/materials.ts';

@@ -9,7 +9,7 @@ import type {
   Rail,
   Supply,
 } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 
 import { bulkValley } from './bulk-valley.ts';
 import type { SwitchingState } from './pair-stress.ts';

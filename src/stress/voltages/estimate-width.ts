@@ -2,7 +2,7 @@
 // low line and the rail are known, and where one of them is not.
 
 import type { Design } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 
 import type { BestFields, OpenVoltage } from './pair-stress.ts';
 import { openTurns } from './winding-turns.ts';

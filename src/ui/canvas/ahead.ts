@@ -2,7 +2,7 @@
 // stands where the file says, so that the next step of a key starts from there.
 
 import { fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/read/quantity-field.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { positionOf, type Handle } from './handle.ts';
 

@@ -2,7 +2,7 @@
 // The tube's outer face and the left flange's inner face are where measuring starts; they stay where they are.
 
 import type { Design, Layer } from '#model/design.ts';
-import { isKnown, type Known, type Reading } from '#model/reading.ts';
+import { isKnown, type Known, type Reading } from '#model/quantity/reading.ts';
 import { mm, nm, type Nm } from '#units/quantity.ts';
 import { LEAST_ROOM, LONGEST, type DrawnSection, type Handle } from './handle.ts';
 

@@ -3,7 +3,7 @@
 // from the margin where it has one.
 
 import type { Design, Layer, Margin, Side } from '#model/design.ts';
-import { isKnown, known, type Known, type Reading } from '#model/reading.ts';
+import { isKnown, known, type Known, type Reading } from '#model/quantity/reading.ts';
 import { mm, nm, type Nm } from '#units/quantity.ts';
 import { LEAST_ROOM, LONGEST, type DrawnSection, type Handle } from './handle.ts';
 

@@ -2,7 +2,7 @@
 // Which lead a section holds is told by the names of what is laid into it: `P start`, `P link 1`, `screen 2 lead`.
 
 import type { Design, Lead, Side, Sleeve, WindingLayer } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 import { mm, nm } from '#units/quantity.ts';
 import type { DrawnSection, Handle } from './handle.ts';
 

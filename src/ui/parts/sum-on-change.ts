@@ -1,6 +1,6 @@
 // Arithmetic in a plain input: when it is left, the figure that the sum comes to takes its place. What is no sum stays.
 
-import type { DimensionName } from '#model/schema/dimension.ts';
+import type { DimensionName } from '#model/quantity/dimension.ts';
 import { looksLikeSum, summed } from '#state/document/field-sum.ts';
 
 export const sumOnChange =

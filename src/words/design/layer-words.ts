@@ -11,7 +11,7 @@ import type {
   WindingLayer,
   Wire,
 } from '#model/design.ts';
-import { isKnown, type Known, type Reading, type Unknown } from '#model/reading.ts';
+import { isKnown, type Known, type Reading, type Unknown } from '#model/quantity/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';

@@ -12,7 +12,7 @@ import type {
   Winding,
   WindingLayer,
 } from '#model/design.ts';
-import { isKnown, type Unknown } from '#model/reading.ts';
+import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';

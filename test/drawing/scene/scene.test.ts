@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import type { Design } from '#model/design.ts';
-import { unknown } from '#model/reading.ts';
+import { unknown } from '#model/quantity/reading.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
 
 const scene = (section: string, choices = {}) => {

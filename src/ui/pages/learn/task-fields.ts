@@ -1,6 +1,6 @@
 // How the fields of a task are asked for: what each takes, and which of them hold the same figure and are set at once.
 
-import type { DimensionName } from '#model/schema/dimension.ts';
+import type { DimensionName } from '#model/quantity/dimension.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { FieldKind } from '#state/document/field-text.ts';

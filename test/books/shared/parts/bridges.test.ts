@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Bridge } from '#model/design.ts';
-import { known, leftOut } from '#model/reading.ts';
+import { known, leftOut } from '#model/quantity/reading.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { BridgeQuestion } from '#books/shared/parts/bridge-grade.ts';
 import { mm, voltsRms } from '#units/quantity.ts';

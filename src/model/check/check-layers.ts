@@ -1,13 +1,13 @@
 // Layers that make sense: their winding, circuit, chamber and materials exist, and they keep some width in the chamber.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import { beyondMatter, checkSheet, oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import { checkBeside } from './check-beside.ts';
 import { checkLead } from './check-windings.ts';
 import type { Design, Layer, Margin, ScreenLayer, Side, TapeLayer, WindingLayer } from '#model/design.ts';
-import { isKnown, type Known } from '#model/reading.ts';
+import { isKnown, type Known } from '#model/quantity/reading.ts';
 
 export function checkLayers(design: Design, known: KnownIds): readonly BadInput[] {
   const windings = design.windings.map(({ id }) => id);

@@ -1,7 +1,7 @@
 // What cannot both be so: two voltages for one pair, a part with approval and nothing inside, evidence that says nothing.
 
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import type { Bridge, Design, GivenVoltage } from '#model/design.ts';
 
 export const checkContradictions = (design: Design): readonly BadInput[] => [

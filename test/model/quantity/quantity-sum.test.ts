@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { quantitySum } from '#model/read/quantity-sum.ts';
+import { quantitySum } from '#model/quantity/quantity-sum.ts';
 
 const figure = (text: string) => {
   const found = quantitySum(text, 'length');

@@ -1,13 +1,13 @@
 // What the schema cannot see: every id named exists and stands once, and figures that only make sense together do.
 
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
 import { checkContradictions } from './check-contradictions.ts';
 import { checkLayers } from './check-layers.ts';
 import { checkWindings } from './check-windings.ts';
 import type { BulkCapacitor, Design, Supply } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 
 /** Ids that mean something of their own where a conductor is named. */
 const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];

@@ -2,7 +2,7 @@
 // The only place where the conversion library is used; it gives two numbers a unit (factor, offset), kept for good.
 // A comma before exactly three digits ("1,500 V") could be either mark and is refused.
 
-import { dimension, type DimensionName } from '#model/schema/dimension.ts';
+import { dimension, type DimensionName } from './dimension.ts';
 import { unitLibrary } from './unit-library.ts';
 
 export type QuantityText =

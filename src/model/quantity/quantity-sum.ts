@@ -10,7 +10,7 @@ import {
   type ParenthesisNode,
   type SymbolNode,
 } from 'mathjs/number';
-import { dimension, type DimensionName } from '#model/schema/dimension.ts';
+import { dimension, type DimensionName } from './dimension.ts';
 import { quantityText } from './quantity-text.ts';
 
 export type SumText =

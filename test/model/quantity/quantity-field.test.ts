@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { quantityField, type QuantityField } from '#model/read/quantity-field.ts';
+import { quantityField, type QuantityField } from '#model/quantity/quantity-field.ts';
 
 const LENGTH: QuantityField<'length'> = { dimension: 'length', aboveZero: false, mayBeUnknown: false };
 const WIRE = { ...LENGTH, aboveZero: true };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dimension, type DimensionName } from '#model/schema/dimension.ts';
-import { quantityNumber, quantityText } from '#model/read/quantity-text.ts';
+import { dimension, type DimensionName } from '#model/quantity/dimension.ts';
+import { quantityNumber, quantityText } from '#model/quantity/quantity-text.ts';
 
 const valueOf = (text: string, name: DimensionName = 'length', asDifference = false): number | string => {
   const found = quantityText(text, name, asDifference);

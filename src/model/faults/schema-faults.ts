@@ -2,8 +2,8 @@
 // Where a field may be one of several shapes, the shape that was evidently meant speaks.
 
 import type * as z from 'zod';
-import type { BadInput } from '#model/read/bad-input.ts';
-import { badField } from '#model/read/bad-field.ts';
+import type { BadInput } from './bad-input.ts';
+import { badField } from './bad-field.ts';
 
 type Issue = z.core.$ZodIssue;
 

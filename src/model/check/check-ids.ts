@@ -1,10 +1,10 @@
 // Ids of materials, circuits and the like: whether each is among those that exist.
 
-import { badField } from './bad-field.ts';
-import type { BadInput } from './bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import type { Sheet, Withstand } from '#model/design.ts';
-import type { Unknown } from '#model/reading.ts';
+import type { Unknown } from '#model/quantity/reading.ts';
 
 export type Keys = readonly PropertyKey[];
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jsonFault } from '#model/read/json-fault.ts';
+import { jsonFault } from '#model/faults/json-fault.ts';
 
 describe('jsonFault', () => {
   it.each([

@@ -1,11 +1,11 @@
 // Two windings side by side in one band: each must say where it lies, and their places may not overlap.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import type { Keys } from './check-ids.ts';
 import type { Design, Layer, WindingLayer } from '#model/design.ts';
-import { isKnown } from '#model/reading.ts';
+import { isKnown } from '#model/quantity/reading.ts';
 
 export function checkBeside(design: Design, index: number): readonly BadInput[] {
   const keys: Keys = ['layers', index, 'beside'];

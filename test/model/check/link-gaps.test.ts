@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { linkGaps } from '#model/read/link-gaps.ts';
+import { linkGaps } from '#model/check/link-gaps.ts';
 
 const wound = (winding: string, chamber = 0) => ({ kind: 'winding', winding, chamber });
 const tape = (chamber = 0) => ({ kind: 'tape', chamber });

@@ -2,10 +2,10 @@
 // Both ends of an interval must lie in the field's range, so that later work at either end stays in range too.
 
 import type { Quantity } from '#units/quantity.ts';
-import { dimension, type DimensionName, type QuantityOf } from '#model/schema/dimension.ts';
+import { dimension, type DimensionName, type QuantityOf } from './dimension.ts';
 import { quantityNumber, quantityText, type QuantityText } from './quantity-text.ts';
 import { wireGauge } from './wire-gauge.ts';
-import { unknown, type Known, type Reading } from '#model/reading.ts';
+import { unknown, type Known, type Reading } from './reading.ts';
 
 export interface QuantityField<D extends DimensionName = DimensionName> {
   readonly dimension: D;

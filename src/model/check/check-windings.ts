@@ -1,11 +1,11 @@
 // Windings that make sense: their circuit exists, their wire has a size and a grade of its kind, their links have gaps.
 
-import type { BadInput } from './bad-input.ts';
-import { badField } from './bad-field.ts';
+import type { BadInput } from '#model/faults/bad-input.ts';
+import { badField } from '#model/faults/bad-field.ts';
 import { beyondMatter, oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import type { Design, Lead, Sleeve, Wire } from '#model/design.ts';
 import { linkGaps } from './link-gaps.ts';
-import { isKnown, type Unknown } from '#model/reading.ts';
+import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import { nm } from '#units/quantity.ts';
 
 export function checkWindings(design: Design, known: KnownIds): readonly BadInput[] {
