@@ -1,7 +1,7 @@
 // The pages, each loaded when it is opened; the first one is part of the page's own script.
 
 import type { Component } from 'svelte';
-import type { PageName } from '#state/document/pages.svelte.ts';
+import type { PageName } from '#state/app/pages.svelte.ts';
 
 /** `onkeys` shows the list of keys, for a page that offers it. */
 type View = Component<{ readonly onkeys: () => void }>;

@@ -8,8 +8,8 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { inMm, nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
-import type { FormerStart } from '#state/document/pickers.ts';
-import { lengthOfMm } from '#state/document/understood.ts';
+import type { FormerStart } from '#state/fields/field-options.ts';
+import { lengthOfMm } from '#state/fields/quantity-echo.ts';
 
 export const constructions = [
   {

@@ -7,7 +7,7 @@ import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
-import { applyEdits, type Edit } from './edit.ts';
+import { applyEdits, type Edit } from '#state/fields/edit.ts';
 import {
   NewestJudgement,
   type JudgeBeside,

@@ -5,7 +5,7 @@ import { judge, withTurns } from '#judge/judge.ts';
 import type { Design } from '#model/design.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { judgingAnswer, type JudgingAnswer } from './judging-answer.ts';
-import type { Thread } from './thread.ts';
+import type { Thread } from '#state/threads/thread.ts';
 
 export type JudgeErrand = (design: Design) => Promise<JudgingAnswer<Drawable>>;
 

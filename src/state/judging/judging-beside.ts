@@ -2,7 +2,7 @@
 
 import { withTurns } from '#judge/judge.ts';
 import type { JudgeBeside } from './newest-judgement.svelte.ts';
-import type { Thread } from './thread.ts';
+import type { Thread } from '#state/threads/thread.ts';
 
 export function judgingBeside(thread: Thread): JudgeBeside {
   return (design) => {

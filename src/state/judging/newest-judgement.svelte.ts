@@ -6,7 +6,7 @@ import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { judgingAnswer, type JudgingAnswer } from './judging-answer.ts';
-import { samePlaces } from '#state/document/same-places.ts';
+import { samePlaces } from './same-places.ts';
 
 export interface JudgedBuild {
   readonly doc: DesignFile;

@@ -2,9 +2,9 @@
 
 import type { Lesson } from '#learn/lesson/lesson-schema.ts';
 import type { ThemeState } from '#state/document/theme.svelte.ts';
-import { judging } from '#state/judging/judging.ts';
+import { judging } from '#state/searches/judging.ts';
 import { judgingBeside } from '#state/judging/judging-beside.ts';
-import type { Threads } from '#state/judging/threads.ts';
+import type { Threads } from '#state/threads/threads.ts';
 import { saveFile } from '#state/storage/files.ts';
 import { LessonWalk } from './lesson-walk.svelte.ts';
 import { keepProgress, keptProgress, progressText, type LessonProgress } from './progress.ts';

@@ -2,7 +2,7 @@
 // it the same build is live under the hand, and the task is held against the judgement of the worker, never a stored answer.
 
 import type { Judging } from '#state/document/editor.svelte.ts';
-import { Bench } from '#state/document/bench.svelte.ts';
+import { Bench } from '#state/document/workspace.svelte.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import type { ThemeState } from '#state/document/theme.svelte.ts';
 import { goalMet } from '#learn/lesson/goal-met.ts';

@@ -6,7 +6,7 @@ import { fieldAt } from '#model/edit/edit-design.ts';
 import type { Measure } from '#model/measure/measurement-note.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import type { Option } from '#state/document/pickers.ts';
+import type { Option } from '#state/fields/field-options.ts';
 
 export function photoTargets(doc: DesignFile, design: Design | null, measure: Measure): readonly Option[] {
   const paths = [...formerPaths(doc), ...windingPaths(doc), ...layerPaths(doc), ...outsidePaths(doc)];

@@ -1,7 +1,7 @@
 // Files in and out: a design file read from the disk, and what is handed to the browser to save.
 
 import type { DesignFile } from '#model/schema/schema.ts';
-import { openable, type Openable } from './openable.ts';
+import { openable, type Openable } from './import-design.ts';
 
 const MOST_BYTES = 2_000_000;
 

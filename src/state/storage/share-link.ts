@@ -2,7 +2,7 @@
 // Reading bounds what comes in and what it swells to, so that a small hostile link cannot fill the memory.
 
 import type { DesignFile } from '#model/schema/schema.ts';
-import { openable, type Openable } from './openable.ts';
+import { openable, type Openable } from './import-design.ts';
 
 export const SHARE_PREFIX = 'build=';
 const MOST_PACKED = 2_000_000;

@@ -1,7 +1,7 @@
 // One handle in the hand, from press to release: where it was taken, where it is now, what that makes of the design.
 // Nothing is recorded while it lasts; dropping it is one step, letting go with Escape is none.
 
-import type { Edit } from '#state/document/edit.ts';
+import type { Edit } from '#state/fields/edit.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { editsOf, type Handle } from './handle.ts';
 import { COARSE, FINE, snapped } from './snap.ts';

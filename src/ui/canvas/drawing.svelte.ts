@@ -4,7 +4,7 @@
 import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
-import type { Bench } from '#state/document/bench.svelte.ts';
+import type { Bench } from '#state/document/workspace.svelte.ts';
 import { ahead } from './ahead.ts';
 import { cornerOverview } from './corner-overview.ts';
 import { flagsInSight, type PlacedFlag } from './flags-in-sight.ts';

@@ -1,7 +1,7 @@
 // What the hand does on the drawing: takes an edge, carries a layer, pans, pinches, picks. Pointers and keys come in as
 // plain events; changes go to the editor as a preview while they last and as one step when they end.
 
-import type { Bench } from '#state/document/bench.svelte.ts';
+import type { Bench } from '#state/document/workspace.svelte.ts';
 import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
 import type { DrawnSection, Handle } from './handle.ts';

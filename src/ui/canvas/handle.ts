@@ -2,7 +2,7 @@
 // value = sign * (position - origin), in whole nanometres. A handle knows nothing of pixels.
 
 import type { Drawable } from '#drawing/scene/scene.ts';
-import type { Edit } from '#state/document/edit.ts';
+import type { Edit } from '#state/fields/edit.ts';
 import { inMm, mm, nm, type Nm } from '#units/quantity.ts';
 
 /** The section as judged; the drawing room gets its shape through `report`. */

@@ -1,6 +1,6 @@
 // Keys that work anywhere on the page, unless one is typing: steps back and forward, files, weak spots, sections, the list.
 
-import type { Desk } from '#state/document/desk.svelte.ts';
+import type { Desk } from '#state/app/app.svelte.ts';
 
 export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void): void {
   if (event.defaultPrevented) return;

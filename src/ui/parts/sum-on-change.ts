@@ -1,7 +1,7 @@
 // Arithmetic in a plain input: when it is left, the figure that the sum comes to takes its place. What is no sum stays.
 
 import type { DimensionName } from '#model/quantity/dimension.ts';
-import { looksLikeSum, summed } from '#state/document/field-sum.ts';
+import { looksLikeSum, summed } from '#state/fields/field-sum.ts';
 
 export const sumOnChange =
   (name: DimensionName, set: (figure: string) => void) =>

@@ -5,13 +5,13 @@ import { knownIds } from '#judge/fill/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sketch } from '#judge/sketch.ts';
 import { demos, firstBuild } from '#state/begin/demos.ts';
-import { answerers } from '#state/judging/answerers.ts';
-import type { AskName } from '#state/judging/asks.ts';
-import { firstJudged, firstJudgement } from '#state/judging/first-judgement.ts';
+import { answerers } from '#state/threads/answerers.ts';
+import type { AskName } from '#state/threads/asks.ts';
+import { firstJudged, firstJudgement } from '#state/begin/first-judgement.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import { judgingBeside } from '#state/judging/judging-beside.ts';
-import type { FromThread, ToThread } from '#state/judging/messages.ts';
-import { Thread, type WorkerLike } from '#state/judging/thread.ts';
+import type { FromThread, ToThread } from '#state/threads/messages.ts';
+import { Thread, type WorkerLike } from '#state/threads/thread.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Design } from '#model/design.ts';
 

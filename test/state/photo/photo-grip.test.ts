@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blankDesign } from '#model/begin/blank-design.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
-import { judging } from '#state/judging/judging.ts';
+import { judging } from '#state/searches/judging.ts';
 import { PhotoDesk } from '#state/photo/photo-desk.svelte.ts';
 import { carried, gripAt } from '#state/photo/photo-grip.ts';
 import * as record from '#state/photo/photo-record.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { applyEdits } from '#state/document/edit.ts';
+import { applyEdits } from '#state/fields/edit.ts';
 import { ahead } from '#ui/canvas/ahead.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 import { judgedDemo, sectionOf } from './judged-demo.ts';

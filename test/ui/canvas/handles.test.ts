@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { applyEdits } from '#state/document/edit.ts';
+import { applyEdits } from '#state/fields/edit.ts';
 import { editsOf, limited, LONGEST, positionOf, valueAt } from '#ui/canvas/handle.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 import { mm, nm } from '#units/quantity.ts';

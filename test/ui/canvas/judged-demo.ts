@@ -4,8 +4,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
-import { applyEdits, type Edit } from '#state/document/edit.ts';
-import { judging } from '#state/judging/judging.ts';
+import { applyEdits, type Edit } from '#state/fields/edit.ts';
+import { judging } from '#state/searches/judging.ts';
 import type { DrawnSection, Handle } from '#ui/canvas/handle.ts';
 import { handlesOf } from '#ui/canvas/handles.ts';
 

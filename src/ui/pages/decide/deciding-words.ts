@@ -2,7 +2,7 @@
 
 import { answerWords } from '#words/verdict/answer-words.ts';
 import { plain, plies } from '#words/text/number-words.ts';
-import type { Deciding } from '#state/judging/deciding.svelte.ts';
+import type { Deciding } from '#state/searches/deciding.svelte.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 export function decidingWords(deciding: Deciding): string {

@@ -1,7 +1,7 @@
 // What stands at a place of a field's picture: read from its raster, and what lies there from its outlines.
 
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { FieldPicture } from '#state/judging/field-search.svelte.ts';
+import type { FieldPicture } from '#state/searches/field-search.svelte.ts';
 import type { Probed } from '#words/field/probe-words.ts';
 
 /** Null beyond the picture. */

@@ -3,8 +3,8 @@
 import type { DimensionName } from '#model/quantity/dimension.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { FieldKind } from '#state/document/field-text.ts';
-import { roleOptions, safetyClassOptions, type Option } from '#state/document/pickers.ts';
+import type { FieldKind } from '#state/fields/field-text.ts';
+import { roleOptions, safetyClassOptions, type Option } from '#state/fields/field-options.ts';
 import { fieldWords } from '#words/design/field-words.ts';
 
 export type TaskField =

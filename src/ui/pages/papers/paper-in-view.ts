@@ -1,7 +1,7 @@
 // A paper shown on the page under its own style: in a shadow tree, so that neither touches the other's.
 // The style is set as an object, since the page's policy allows no inline style.
 
-import { paperParts } from '#state/storage/paper-parts.ts';
+import { paperParts } from '#state/exports/paper-parts.ts';
 
 export function showPaper(host: HTMLElement, html: string): void {
   const tree = host.shadowRoot ?? host.attachShadow({ mode: 'open' });

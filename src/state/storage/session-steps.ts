@@ -1,7 +1,7 @@
 // The build on this tab's sheet as it was left, with the steps back and forward, as many as the tab's storage takes: written
 // at the last moment, when nothing that must be waited for would still be done.
 
-import { isSheetSafe } from './openable.ts';
+import { isSheetSafe } from './import-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { History, HistoryStep } from '#state/document/editor.svelte.ts';
 

@@ -4,8 +4,8 @@ import { knownIds } from '#judge/fill/known-ids.ts';
 import { judgePlain, withTurns, type PlainJudgement } from '#judge/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { firstBuild } from '#state/begin/demos.ts';
-import type { JudgedBuild } from './newest-judgement.svelte.ts';
+import { firstBuild } from './demos.ts';
+import type { JudgedBuild } from '#state/judging/newest-judgement.svelte.ts';
 
 export const firstJudgement = (): PlainJudgement => judgePlain(firstDesign(), new PathCache());
 

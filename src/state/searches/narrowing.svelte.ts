@@ -1,7 +1,7 @@
 // How a judgement narrows while facts come in: after each one how much is still unknown, and what each pair reaches at worst
 // and at best.
 
-import type { Grade, Verdict } from './judged.ts';
+import type { Grade, Verdict } from '#state/judging/judged.ts';
 
 export interface Narrowed {
   /** The fact that came in. */

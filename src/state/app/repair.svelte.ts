@@ -5,7 +5,7 @@ import { jsonAt, keysOfFault, withJsonAt } from '#model/edit/edit-json.ts';
 import type { BadInput } from '#model/faults/bad-input.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { KeptBuild } from '#state/storage/build-store.ts';
-import { openable, openableJson, type Openable } from '#state/storage/openable.ts';
+import { openable, openableJson, type Openable } from '#state/storage/import-design.ts';
 
 const KEY = 'layerwright-repair';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { textOf, valueOf } from '#state/document/field-text.ts';
-import { saysTheSame, understood } from '#state/document/understood.ts';
+import { textOf, valueOf } from '#state/fields/field-text.ts';
+import { saysTheSame, understood } from '#state/fields/quantity-echo.ts';
 
 describe('field text', () => {
   it('should read what one types', () => {

@@ -3,8 +3,8 @@
 
 import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Design } from '#model/design.ts';
-import type { Asked } from './thread.ts';
-import type { Thread } from './thread.ts';
+import type { Asked } from '#state/threads/thread.ts';
+import type { Thread } from '#state/threads/thread.ts';
 
 export type { FieldPicture } from '#judge/field/field-picture.ts';
 export type { FieldGap, FieldReport, DividedPart } from '#judge/field/field-report.ts';

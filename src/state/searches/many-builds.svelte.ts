@@ -11,8 +11,8 @@ import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { studyOf } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
-import type { JudgeErrand } from './judge-errand.ts';
-import type { Answer, Grade, Verdict } from './judged.ts';
+import type { JudgeErrand } from '#state/judging/judge-errand.ts';
+import type { Answer, Grade, Verdict } from '#state/judging/judged.ts';
 
 export interface JudgedRow {
   readonly kind: 'judged';

@@ -3,7 +3,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { BuildStore, KeptBuild } from './build-store.ts';
-import { isSheetSafe } from './openable.ts';
+import { isSheetSafe } from './import-design.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
 
 export type Keeping =

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { looksLikeSum, summed } from '#state/document/field-sum.ts';
+import { looksLikeSum, summed } from '#state/fields/field-sum.ts';
 
 describe('looksLikeSum', () => {
   it.each(['2*0.06+0.025 mm', '3.2 mm - 0.4', '(1.5+2)/2', '1/8 in', '3 - .5'])(

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { Examination } from '#state/begin/examination.svelte.ts';
-import { keepAnswers, keptAnswers } from '#state/storage/kept-answers.ts';
+import { keepAnswers, keptAnswers } from '#state/storage/session-answers.ts';
 import { stubSession } from '#test/state/session-storage.ts';
 
 describe('kept answers of an examination', () => {

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Design } from '#model/design.ts';
-import type { FromThread, ToThread } from '#state/judging/messages.ts';
-import { Thread, type WorkerLike } from '#state/judging/thread.ts';
+import type { FromThread, ToThread } from '#state/threads/messages.ts';
+import { Thread, type WorkerLike } from '#state/threads/thread.ts';
 
 const SILENT_MS = 1000;
 const design = (title: string): Design => ({ title }) as Design;

@@ -4,7 +4,7 @@ import type { Drawable } from '#drawing/scene/scene.ts';
 import type { KeepAnswer, KeptBuild } from '#state/storage/build-store.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
-import { Keeper } from '#state/storage/keeper.svelte.ts';
+import { Keeper } from '#state/storage/autosave.svelte.ts';
 
 /** A shelf in memory with the rules of the real one: a write must grow from the version held. */
 class Shelf {

@@ -8,9 +8,9 @@ import { reportHtml } from '#papers/html/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
-import type { FieldSearch } from '#state/judging/field-search.svelte.ts';
-import type { Bench } from '#state/document/bench.svelte.ts';
-import { designText, fileName, saveFile } from './files.ts';
+import type { FieldSearch } from '#state/searches/field-search.svelte.ts';
+import type { Bench } from '#state/document/workspace.svelte.ts';
+import { designText, fileName, saveFile } from '#state/storage/files.ts';
 import { stillJudging } from './still-judging.ts';
 import { pngOf } from './svg-to-png.ts';
 

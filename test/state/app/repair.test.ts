@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { jsonAt, keysOfFault, withJsonAt } from '#model/edit/edit-json.ts';
 import { fieldPath } from '#model/field-path.ts';
 import { firstBuild } from '#state/begin/demos.ts';
-import { Repair } from '#state/document/repair.svelte.ts';
-import { isSheetSafe, openable, openableJson } from '#state/storage/openable.ts';
+import { Repair } from '#state/app/repair.svelte.ts';
+import { isSheetSafe, openable, openableJson } from '#state/storage/import-design.ts';
 import { stubSession } from '#test/state/session-storage.ts';
 
 const [pri, out, ...circuits] = firstBuild.circuits;

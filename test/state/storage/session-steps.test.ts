@@ -4,7 +4,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
-import { keepSteps, keptSteps } from '#state/storage/kept-steps.ts';
+import { keepSteps, keptSteps } from '#state/storage/session-steps.ts';
 import { stubSession } from '#test/state/session-storage.ts';
 
 const emptyJudgement = { verdict: { title: '' }, sections: [], turns: new Map() } as unknown as Drawable;

@@ -2,17 +2,17 @@
 
 import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Bench } from './bench.svelte.ts';
+import type { Bench } from '#state/document/workspace.svelte.ts';
 import type { KeptBuild } from '#state/storage/build-store.ts';
 import { firstDemo, type Demo } from '#state/begin/demos.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import { rememberSheet } from '#state/storage/last-sheet.ts';
-import type { Keeper } from '#state/storage/keeper.svelte.ts';
-import { FieldSearch } from '#state/judging/field-search.svelte.ts';
+import type { Keeper } from '#state/storage/autosave.svelte.ts';
+import { FieldSearch } from '#state/searches/field-search.svelte.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
-import type { Threads } from '#state/judging/threads.ts';
-import { ManyBuilds } from '#state/judging/many-builds.svelte.ts';
-import { openable, openableJson, type Openable } from '#state/storage/openable.ts';
+import type { Threads } from '#state/threads/threads.ts';
+import { ManyBuilds } from '#state/searches/many-builds.svelte.ts';
+import { openable, openableJson, type Openable } from '#state/storage/import-design.ts';
 import type { Pages } from './pages.svelte.ts';
 import { Repair } from './repair.svelte.ts';
 import { PhotoDesk } from '#state/photo/photo-desk.svelte.ts';
@@ -165,8 +165,8 @@ export class Desk {
   /** From now on printing gives the report in place of the screen; returns what ends that. */
   async printReports(): Promise<() => void> {
     const [{ printPapers }, { stillJudging }, { reportHtml }, { studyOf }] = await Promise.all([
-      import('#state/storage/print-papers.ts'),
-      import('#state/storage/still-judging.ts'),
+      import('#state/exports/print-papers.ts'),
+      import('#state/exports/still-judging.ts'),
       import('#papers/html/report.ts'),
       import('#judge/study.ts'),
     ]);

@@ -5,8 +5,8 @@ import type { Deciding } from '#judge/decide/deciding-figure.ts';
 import { nextMeasurement, type NextMeasurement } from '#judge/decide/next-measurement.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
-import type { Assumption } from './judged.ts';
-import type { Asked, Thread } from './thread.ts';
+import type { Assumption } from '#state/judging/judged.ts';
+import type { Asked, Thread } from '#state/threads/thread.ts';
 
 export type { Deciding, NextMeasurement };
 
