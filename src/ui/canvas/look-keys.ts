@@ -1,6 +1,6 @@
 // Keys of the drawing when it has the keyboard itself: nearer, farther, all of it, the overview away and back; arrows pan.
 
-import type { Sight } from './sight.svelte.ts';
+import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
 
 const PAN_PX = 48;
 

@@ -1,7 +1,7 @@
 // The neighbourhood of the path, for a close view: the path with a little air, no smaller than can be made sense of.
 
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { Box } from './view.ts';
+import type { Box } from '#ui/canvas/viewport/view.ts';
 
 /** Millimetres round the path, and the least width and height of the view. */
 const AIR = 0.5;

@@ -1,8 +1,8 @@
 // Ties what the pointer, wheel and fingers do beside the grips to the hand and the sight. One finger scrolls the page until it
 // meets a grip or the drawing is zoomed in; two fingers, and the wheel while it changes anything, belong to the drawing.
 
-import type { Hand } from './hand.svelte.ts';
-import type { Sight } from './sight.svelte.ts';
+import type { Hand } from '#ui/canvas/grips/pointer-tool.svelte.ts';
+import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
 
 /** A turn of the wheel by one notch is about a hundred pixels. */
 const WHEEL = 0.0016;

@@ -6,8 +6,8 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { applyEdits, type Edit } from '#state/fields/edit.ts';
 import { judging } from '#state/searches/judging.ts';
-import type { DrawnSection, Handle } from '#ui/canvas/handle.ts';
-import { handlesOf } from '#ui/canvas/handles.ts';
+import type { DrawnSection, Handle } from '#ui/canvas/handles/handle.ts';
+import { handlesOf } from '#ui/canvas/handles/handles.ts';
 
 const { read, judge } = judging();
 

@@ -1,7 +1,7 @@
 // The pen: a way drawn on the section by hand, or walked from corner to corner by keys. Millimetres on the section; on
 // letting go it settles on the surfaces near it.
 
-import type { DrawnSection } from '#ui/canvas/handle.ts';
+import type { DrawnSection } from '#ui/canvas/handles/handle.ts';
 import {
   drawnWay,
   groundOf,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '#state/fields/edit.ts';
-import { ahead } from '#ui/canvas/ahead.ts';
-import { handlesOf } from '#ui/canvas/handles.ts';
-import { judgedDemo, sectionOf } from './judged-demo.ts';
+import { ahead } from '#ui/canvas/handles/pending-handles.ts';
+import { handlesOf } from '#ui/canvas/handles/handles.ts';
+import { judgedDemo, sectionOf } from '#test/ui/canvas/judged-demo.ts';
 
 const MARGIN = 'layers[2].margins.left.width';
 

@@ -4,9 +4,9 @@
 import type { Paper } from '#drawing/marks/paper.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 import type { Group, Library, MarkNodes } from './mark-nodes.ts';
-import { overviewMarks } from './overview-marks.ts';
+import { overviewMarks } from '#ui/canvas/viewport/overview-marks.ts';
 import type { Picture } from './picture.ts';
-import type { Overview } from './sight.svelte.ts';
+import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
 
 type Shape = InstanceType<Library['Shape']>;
 

@@ -2,7 +2,7 @@
 // one on the tube, in pixels of the stage. What is out of sight has none.
 
 import type { Area } from '#drawing/scene/scene.ts';
-import type { Picture } from './picture.ts';
+import type { Picture } from '#ui/canvas/nodes/picture.ts';
 import { toScreenX, toScreenY } from '#drawing/scene/view.ts';
 
 export interface LeaderEnd {

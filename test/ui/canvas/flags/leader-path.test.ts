@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leaderPath } from '#ui/canvas/leader-path.ts';
+import { leaderPath } from '#ui/canvas/flags/leader-path.ts';
 
 const flag = { left: 60, right: 92, top: 40, bottom: 62 };
 

@@ -1,7 +1,7 @@
 // What a scene gives to look at: its frame, the height of its stack, the ply that sets the offered scales.
 
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { Sights } from './sight.svelte.ts';
+import type { Sights } from './viewport.svelte.ts';
 
 const NOTHING: Sights = { frame: { x0: 0, y0: 0, x1: 1, y1: 1 }, stack: 1, ply: null };
 

@@ -2,7 +2,7 @@
 // A grip is a small capsule across its edge, in the middle of the part that is in sight.
 
 import { inMm } from '#units/quantity.ts';
-import type { Handle } from './handle.ts';
+import type { Handle } from '#ui/canvas/handles/handle.ts';
 import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 
 export interface Grip {

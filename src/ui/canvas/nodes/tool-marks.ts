@@ -6,8 +6,8 @@ import { crisp, type Paper } from '#drawing/marks/paper.ts';
 import { chip, chipWidth, line, rectangle } from '#drawing/marks/shapes.ts';
 import { dimension } from '#words/text/number-words.ts';
 import { inMm } from '#units/quantity.ts';
-import type { Drag } from './drag.ts';
-import type { Grip } from './grip.ts';
+import type { Drag } from '#ui/canvas/handles/drag.ts';
+import type { Grip } from '#ui/canvas/grips/grip.ts';
 import type { Picture } from './picture.ts';
 
 const ROLE = 'hand';

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { dragged, isMoved, taken } from '#ui/canvas/drag.ts';
-import { gripsOf, REACH, reachOf } from '#ui/canvas/grip.ts';
-import { keyedTo } from '#ui/canvas/grip-keys.ts';
-import { handlesOf } from '#ui/canvas/handles.ts';
-import { layerAt, layerDrop } from '#ui/canvas/layer-drop.ts';
-import { otherEdges } from '#ui/canvas/snap.ts';
+import { dragged, isMoved, taken } from '#ui/canvas/handles/drag.ts';
+import { gripsOf, REACH, reachOf } from '#ui/canvas/grips/grip.ts';
+import { keyedTo } from '#ui/canvas/grips/grip-keys.ts';
+import { handlesOf } from '#ui/canvas/handles/handles.ts';
+import { layerAt, layerDrop } from '#ui/canvas/grips/layer-drop.ts';
+import { otherEdges } from '#ui/canvas/handles/snap.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { mm } from '#units/quantity.ts';
-import { handleOf, judgedDemo, sectionOf } from './judged-demo.ts';
+import { handleOf, judgedDemo, sectionOf } from '#test/ui/canvas/judged-demo.ts';
 
 const judged = judgedDemo('greenhouse-timer');
 const section = sectionOf(judged);

@@ -3,12 +3,12 @@
 
 import type { Bench } from '#state/document/workspace.svelte.ts';
 import { inMm } from '#units/quantity.ts';
-import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from './drag.ts';
-import type { DrawnSection, Handle } from './handle.ts';
+import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from '#ui/canvas/handles/drag.ts';
+import type { DrawnSection, Handle } from '#ui/canvas/handles/handle.ts';
 import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
-import type { Measuring } from './measuring.svelte.ts';
-import type { Sight } from './sight.svelte.ts';
-import { otherEdges } from './snap.ts';
+import type { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
+import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
+import { otherEdges } from '#ui/canvas/handles/snap.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 

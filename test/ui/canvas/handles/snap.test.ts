@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { COARSE, FINE, otherEdges, snapped, stepped } from '#ui/canvas/snap.ts';
+import { COARSE, FINE, otherEdges, snapped, stepped } from '#ui/canvas/handles/snap.ts';
 import { mm, nm } from '#units/quantity.ts';
-import { handleOf, judgedDemo, sectionOf } from './judged-demo.ts';
+import { handleOf, judgedDemo, sectionOf } from '#test/ui/canvas/judged-demo.ts';
 
 const judged = judgedDemo('greenhouse-timer');
 const left = handleOf(judged, 'layers[2].margins.left.width');

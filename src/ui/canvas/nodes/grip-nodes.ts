@@ -3,9 +3,9 @@
 
 import type Konva from 'konva/lib/Core';
 import type { Theme } from '#drawing/scene/palette.ts';
-import { EDGE_REACH, GRIP, reachOf, stands, type Grip } from './grip.ts';
-import type { Pointer } from './drag.ts';
-import type { Handle } from './handle.ts';
+import { EDGE_REACH, GRIP, reachOf, stands, type Grip } from '#ui/canvas/grips/grip.ts';
+import type { Pointer } from '#ui/canvas/handles/drag.ts';
+import type { Handle } from '#ui/canvas/handles/handle.ts';
 import type { Group, Library } from './mark-nodes.ts';
 import type { Picture } from './picture.ts';
 

@@ -5,11 +5,11 @@ import type { Theme } from '#drawing/scene/palette.ts';
 import { RULER } from '#drawing/marks/ruler-marks.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import type { Paper } from '#drawing/marks/paper.ts';
-import type { Drag } from './drag.ts';
-import type { Grip } from './grip.ts';
-import type { PlacedFlag } from './flags-in-sight.ts';
-import type { Measure } from './measuring.svelte.ts';
-import type { Overview } from './sight.svelte.ts';
+import type { Drag } from '#ui/canvas/handles/drag.ts';
+import type { Grip } from '#ui/canvas/grips/grip.ts';
+import type { PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
+import type { Measure } from '#ui/canvas/measuring/measuring.svelte.ts';
+import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
 export interface Picture {

@@ -4,7 +4,7 @@
 import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 import type { Box } from '#drawing/scene/outline.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { Overview } from './sight.svelte.ts';
+import type { Overview } from './viewport.svelte.ts';
 import { centred } from './view.ts';
 
 /** Share of the room's width and height that it takes at most, its widest, and its distance from the edge. */

@@ -6,7 +6,7 @@ import type { Scene } from '#drawing/scene/scene.ts';
 import { toDrawingX, toDrawingY, type View } from '#drawing/scene/view.ts';
 import type { MeasuredWay } from '#state/document/measured-way.ts';
 import { mm } from '#units/quantity.ts';
-import type { DrawnSection } from './handle.ts';
+import type { DrawnSection } from '#ui/canvas/handles/handle.ts';
 
 export interface Measure {
   /** Millimetres on the section. */

@@ -2,8 +2,8 @@
 // value; Home and End go to its limits. Null: the key means nothing here.
 
 import type { Nm } from '#units/quantity.ts';
-import { LONGEST, positionOf, type Handle } from './handle.ts';
-import { COARSE, FINE, stepped } from './snap.ts';
+import { LONGEST, positionOf, type Handle } from '#ui/canvas/handles/handle.ts';
+import { COARSE, FINE, stepped } from '#ui/canvas/handles/snap.ts';
 
 export interface KeyedTo {
   readonly value: Nm;

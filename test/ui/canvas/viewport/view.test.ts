@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nearestScale, nextScale, scaleAtMost } from '#ui/canvas/offered-scale.ts';
+import { nearestScale, nextScale, scaleAtMost } from '#ui/canvas/viewport/offered-scale.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
-import { centred, fittingScale, keptInSight, SCALE_LIMITS, zoomed } from '#ui/canvas/view.ts';
+import { centred, fittingScale, keptInSight, SCALE_LIMITS, zoomed } from '#ui/canvas/viewport/view.ts';
 
 const box = { x0: -1, y0: -2, x1: 13, y1: 5 };
 const room = { left: 30, top: 30, right: 1000, bottom: 500 };
