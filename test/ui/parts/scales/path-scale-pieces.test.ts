@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { staffPieces } from '#ui/parts/staff-pieces.ts';
+import { staffPieces } from '#ui/parts/scales/path-scale-pieces.ts';
 
 describe('staffPieces', () => {
   it('should fill one millimetre and leave the next hollow, the last as long as is left', () => {
