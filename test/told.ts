@@ -6,7 +6,7 @@ import { flagsOf } from '#drawing/scene/scene-flags.ts';
 import type { Study } from '#judge/study.ts';
 import type { Limiting, PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { heightOf } from '#standards/ladder.ts';
 import type { Grade } from '#standards/grade.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';

@@ -9,7 +9,7 @@ import { readDesignText } from '#model/read/read-design-text.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { csvOf } from '#papers/csv.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 
 const LONGEST_SAYS = 600;

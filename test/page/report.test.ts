@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { hostileDesign } from '#test/papers/hostile-design.ts';

@@ -3,7 +3,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import { csvOf } from '#papers/csv.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { judgedBuild, overviewHtml } from '#papers/html/overview.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';

@@ -2,7 +2,7 @@
 
 import { join } from 'node:path';
 import { judgedBuild, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
 import type { FileJob } from './file-jobs.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';

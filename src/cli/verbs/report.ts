@@ -2,7 +2,7 @@
 // sheet; `--out X.csv` gives the figures alone.
 
 import { csvOf } from '#papers/csv.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { finished } from '#field/solve/finished.ts';
 import { FINE, fieldOf } from '#judge/field/field-of.ts';

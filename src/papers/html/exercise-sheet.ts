@@ -18,8 +18,8 @@ import {
 } from '#words/learn/exercise-words.ts';
 import { bookWords } from '#words/verdict/answer-words.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
-import { raw, tag, type Markup } from './markup.ts';
-import { sheet } from './sheet.ts';
+import { raw, tag, type Markup } from '#papers/html/page/markup.ts';
+import { sheet } from '#papers/html/page/document.ts';
 
 export interface ExercisePaper {
   readonly exercise: Exercise;

@@ -10,9 +10,9 @@ import { lengthDown, lengthTaken } from '#words/text/number-words.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
-import { tag, type Content, type Markup } from './markup.ts';
-import { gradeSign, verdictSign } from './signs.ts';
-import { sheet } from './sheet.ts';
+import { tag, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { gradeSign, verdictSign } from '#papers/html/page/signs.ts';
+import { sheet } from '#papers/html/page/document.ts';
 
 /** One build as its row: plain data, and so small that a thousand of them fit in memory. */
 export interface JudgedBuild {

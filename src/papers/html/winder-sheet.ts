@@ -10,8 +10,8 @@ import { stressBlocks } from '#words/stress/stress-words.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { windingSteps, type WindingStep } from '#words/design/winding-steps.ts';
-import { raw, tag, wholeBlock, type Content, type Markup } from './markup.ts';
-import { sheet } from './sheet.ts';
+import { raw, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { sheet } from '#papers/html/page/document.ts';
 
 export interface WinderInput {
   readonly design: Design;

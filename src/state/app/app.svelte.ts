@@ -167,7 +167,7 @@ export class Desk {
     const [{ printPapers }, { stillJudging }, { reportHtml }, { studyOf }] = await Promise.all([
       import('#state/exports/print-papers.ts'),
       import('#state/exports/still-judging.ts'),
-      import('#papers/html/report.ts'),
+      import('#papers/html/report/report.ts'),
       import('#judge/study.ts'),
     ]);
     return printPapers(() => {

@@ -4,7 +4,7 @@
 import { studyOf } from '#judge/study.ts';
 import { csvOf } from '#papers/csv.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';

@@ -105,7 +105,7 @@ export class ManyBuilds {
   async saveReport(file: File): Promise<string | null> {
     const found = await readBuild(file);
     if (found.kind === 'bad') return found.says;
-    const { reportHtml } = await import('#papers/html/report.ts');
+    const { reportHtml } = await import('#papers/html/report/report.ts');
     const { design, text } = found;
     const judged = await this.#judge(design);
     if (judged.kind === 'broke') return brokeWords(judged.says);

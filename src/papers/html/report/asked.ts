@@ -4,9 +4,9 @@ import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import { askedLength, frequency, kilovoltsUp, lengthDown, volts } from '#words/text/number-words.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
-import { table, wholeBlock, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
-import { knownSign, pairSign } from './signs.ts';
+import { table, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
+import { knownSign, pairSign } from '#papers/html/page/signs.ts';
 
 export function asked(parts: ReportParts): readonly (Markup | null)[] {
   return worstFirst(parts.judgement.verdict).map((pair) =>

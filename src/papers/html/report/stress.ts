@@ -1,8 +1,8 @@
 // Stress, touch current, tests and heat as the command line tells them, with the cautions in a box of their own.
 
 import { stressBlocks, type StressBlock } from '#words/stress/stress-words.ts';
-import { tag, wholeBlock, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
+import { tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 export function stress({ design, judgement }: ReportParts): Content {
   // the first block repeats the title and the verdict

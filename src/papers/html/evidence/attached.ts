@@ -1,6 +1,6 @@
 // The design file inside the report, so that the tool can open a report as it opens a design.
 
-import { block, raw, tag, type Markup } from './markup.ts';
+import { block, raw, tag, type Markup } from '#papers/html/page/markup.ts';
 
 const ID = 'layerwright-design';
 

@@ -7,7 +7,7 @@ import { fieldPicture } from '#judge/field/field-picture.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 
 describe('the field in the report', () => {
   it('should stand on a page of its own where it was solved, and be left out where not', () => {

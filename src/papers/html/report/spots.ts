@@ -5,8 +5,8 @@ import { capitalised, spotWords } from '#words/verdict/answer-words.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';
-import { block, raw, tag, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
+import { block, raw, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 /** More pictures than this make the report heavy without saying more. */
 const MOST_PICTURES = 9;

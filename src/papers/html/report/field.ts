@@ -4,8 +4,8 @@ import { fieldSvg, gapSvg } from '#drawing/field/field-svg.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { fieldBasis, fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldBlocks } from '#words/field/field-text.ts';
-import { block, raw, tag, type Content } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
+import { block, raw, tag, type Content } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 export function field({ design, judgement, field: picture, theme }: ReportParts): Content {
   if (picture === null) return null;

@@ -5,9 +5,9 @@ import type { PairVerdict, PrintedPath } from '#judge/verdict/verdict.ts';
 import { lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { limitingFigure, nameOf, worstFirst } from '#words/verdict/pair-words.ts';
 import { pathSentence } from '#words/verdict/path-words.ts';
-import { table, wholeBlock, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
-import { gradeSign, pairSign, verdictSign } from './signs.ts';
+import { table, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
+import { gradeSign, pairSign, verdictSign } from '#papers/html/page/signs.ts';
 
 export function pairsBlock(parts: ReportParts): Markup | null {
   const rows = worstFirst(parts.judgement.verdict).map((pair) => pairRow(pair, parts));

@@ -1,10 +1,10 @@
 // Photographs, measurements and documents behind the figures. A picture is shown only where the file itself holds it.
 
 import type { Design, Evidence } from '#model/design.ts';
-import { block, tag, type Content, type Markup } from './markup.ts';
+import { block, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
 import { foundWords, measuredOn, photoFigure } from './photo-figure.ts';
 import { readMeasurement } from '#model/measure/measurement-note.ts';
-import type { ReportParts } from './report-parts.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 export function evidence({ design }: ReportParts): Markup | null {
   const shown = new Set(design.evidence.flatMap((each) => measuresShown(design, each)));

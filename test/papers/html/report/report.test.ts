@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { attachedDesign } from '#papers/html/attached.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { attachedDesign } from '#papers/html/evidence/attached.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { studyOf } from '#judge/study.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
@@ -90,7 +90,7 @@ describe('reportHtml', () => {
 
 describe('TOOL_VERSION', () => {
   it('should be that of the package', () => {
-    const file = new URL('../../../package.json', import.meta.url);
+    const file = new URL('../../../../package.json', import.meta.url);
     expect(JSON.parse(readFileSync(file, 'utf8')).version).toBe(TOOL_VERSION);
   });
 });

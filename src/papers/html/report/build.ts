@@ -2,8 +2,8 @@
 
 import { layerWords } from '#words/design/layer-words.ts';
 import { lengthDown } from '#words/text/number-words.ts';
-import { table, tag, wholeBlock, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
+import { table, tag, wholeBlock, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 export function build({ design, judgement }: ReportParts): Markup | null {
   const { fit } = judgement.verdict;

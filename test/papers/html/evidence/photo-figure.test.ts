@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { reportHtml } from '#papers/html/report.ts';
+import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import {

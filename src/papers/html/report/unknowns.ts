@@ -3,9 +3,9 @@
 import { answerWords, capitalised } from '#words/verdict/answer-words.ts';
 import { assumedField, countedWords } from '#words/verdict/assumption-words.ts';
 import { openQuestionsOf } from '#words/verdict/open-questions.ts';
-import { block, table, tag, wholeBlock, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
-import { unknownSign } from './signs.ts';
+import { block, table, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
+import { unknownSign } from '#papers/html/page/signs.ts';
 
 export function unknowns({ design, judgement }: ReportParts): Markup | null {
   const rows = judgement.verdict.assumptions.map((assumption): readonly Content[] => {

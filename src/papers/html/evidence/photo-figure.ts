@@ -6,7 +6,7 @@ import { readMeasurement, type MeasurementNote } from '#model/measure/measuremen
 import { plainNumber } from '#model/measure/note-text.ts';
 import { readPhoto, type PhotoNote } from '#model/measure/photo-note.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import { tag, type Content, type Markup } from './markup.ts';
+import { tag, type Content, type Markup } from '#papers/html/page/markup.ts';
 
 export interface Measured {
   readonly id: string;

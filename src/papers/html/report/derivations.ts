@@ -7,9 +7,9 @@ import { sheetsOf } from '#words/derivation/explain-text.ts';
 import { askedLength } from '#words/text/number-words.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
 import { workedSheet } from '#words/derivation/worked-sheet.ts';
-import { block, raw, table, tag, type Content, type Markup } from './markup.ts';
-import type { ReportParts } from './report-parts.ts';
-import { knownSign, pairSign } from './signs.ts';
+import { block, raw, table, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
+import type { ReportParts } from '#papers/html/page/report-parts.ts';
+import { knownSign, pairSign } from '#papers/html/page/signs.ts';
 
 export function foundBlock({ judgement }: ReportParts): Markup | null {
   const [worst] = worstFirst(judgement.verdict);
