@@ -5,10 +5,10 @@ import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import { ruleBook } from '#books/shelf.ts';
-import { runningConverter } from '#stress/voltages/computed-stress.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { leakageOf } from '#stress/current/leakage.ts';
-import { localStresses } from '#stress/voltages/local-stress.ts';
+import { localStresses } from '#stress/turns/local-stress.ts';
 import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
 import { unknown } from '#model/quantity/reading.ts';
-import { between, runningConverter } from '#stress/voltages/computed-stress.ts';
-import type { EndName, PairStressResult, SwitchingState } from '#stress/voltages/pair-stress.ts';
-import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import { between, runningConverter } from '#stress/converter/computed-stress.ts';
+import type { EndName, PairStressResult, SwitchingState } from '#stress/pair/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/pair/waveform.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { hertz } from '#units/quantity.ts';
 

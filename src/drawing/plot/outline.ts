@@ -1,6 +1,6 @@
 // Where each switching state lies along one period of the mains, for the plot.
 
-import type { PairWaveform } from '#stress/voltages/pair-stress.ts';
+import type { PairWaveform } from '#stress/pair/pair-stress.ts';
 import { voltsPeak, type VoltsPeak } from '#units/quantity.ts';
 
 export interface Outline {

@@ -2,7 +2,7 @@
 // state and the band between them that switching fills; on the right one switching period at the crest. Plain geometry
 // in the units of the drawing; whoever renders it maps roles to strokes.
 
-import type { ComputedFigure, PairWaveform, SwitchingState } from '#stress/voltages/pair-stress.ts';
+import type { ComputedFigure, PairWaveform, SwitchingState } from '#stress/pair/pair-stress.ts';
 import { outlineOf } from './outline.ts';
 import { frequency, volts } from '#words/text/number-words.ts';
 import { stateWords } from '#words/stress/voltage-words.ts';

@@ -10,7 +10,7 @@ import type { ChamberFit } from '#solver/section/section.ts';
 import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.ts';
 import type { Required, Transients } from '#books/required.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import type { OpenVoltage, PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
 import { countedStress, type CountedStress, stressAtPlace, voltagesAs } from '#judge/fill/counted-stress.ts';
 import type { Choice } from '#judge/fill/choice.ts';
 import { isBest, settled } from '#judge/fill/choice.ts';

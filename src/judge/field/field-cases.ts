@@ -6,10 +6,10 @@
 import type { AskedState } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
 import type { StressPair } from '#judge/study/stress-report.ts';
-import { runningConverter } from '#stress/voltages/computed-stress.ts';
-import { potentialAt } from '#stress/voltages/places.ts';
-import { waysWound, type Way } from '#stress/voltages/ways-wound.ts';
-import type { SwitchingState } from '#stress/voltages/pair-stress.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
+import { potentialAt } from '#stress/turns/places.ts';
+import { waysWound, type Way } from '#stress/turns/ways-wound.ts';
+import type { SwitchingState } from '#stress/pair/pair-stress.ts';
 import type { DrawnField } from './drawn-field.ts';
 
 export interface FieldCase extends AskedState {

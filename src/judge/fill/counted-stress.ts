@@ -4,7 +4,7 @@
 import type { Book } from '#books/book.ts';
 import type { Design, GivenVoltage } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { OpenVoltage, PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
 import { placeVoltages } from '#stress/voltages/place-voltages.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { hertz, voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';

@@ -4,7 +4,7 @@ import type { Book } from '#books/book.ts';
 import type { Means, Question, Required, Transients } from '#books/required.ts';
 import type { Circuit, Design } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
-import type { PairStressResult } from '#stress/voltages/pair-stress.ts';
+import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 
 export function questionOf(
   { circuits, supply, surroundings }: Design,

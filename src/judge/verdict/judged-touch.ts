@@ -5,7 +5,7 @@ import type { Book } from '#books/book.ts';
 import type { Design } from '#model/design.ts';
 import { leakageOf, type TouchCurrent } from '#stress/current/leakage.ts';
 import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
-import { runningConverter } from '#stress/voltages/computed-stress.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
 import type { VoltsRms } from '#units/quantity.ts';
 import type { Answer, JudgedTouchCurrent } from './verdict.ts';
 

@@ -1,7 +1,7 @@
 // What is worth saying of a working voltage that both the file and the converter give, where they differ.
 
 import type { PairOutcome } from '#judge/paths/outcome.ts';
-import type { StressNote } from '#stress/voltages/pair-stress.ts';
+import type { StressNote } from '#stress/pair/pair-stress.ts';
 import type { Remark } from './verdict.ts';
 
 export const voltageRemarks = (

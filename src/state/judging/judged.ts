@@ -14,6 +14,6 @@ export type {
   WeakSpot,
 } from '#judge/verdict/verdict.ts';
 export type { StressPair, StressReport } from '#judge/study/stress-report.ts';
-export type { PlacedLayer } from '#stress/voltages/placed-layers.ts';
-export type { Place } from '#stress/voltages/place-voltage.ts';
+export type { PlacedLayer } from '#stress/turns/placed-layers.ts';
+export type { Place } from '#stress/turns/place-voltage.ts';
 export type { Because, Confirmed } from '#standards/because.ts';

@@ -4,7 +4,7 @@ import type { Drawable } from '#drawing/scene/scene.ts';
 import { studyOf, type Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 
-export { placeVoltage } from '#stress/voltages/place-voltage.ts';
+export { placeVoltage } from '#stress/turns/place-voltage.ts';
 
 interface Shown {
   readonly design: Design | null;

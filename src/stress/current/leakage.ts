@@ -12,7 +12,7 @@ import { touchNetwork } from '#standards/touch-network.ts';
 import { amperes, hertz, voltsRms, type Amperes, type Hertz, type VoltsRms } from '#units/quantity.ts';
 
 import { complex, magnitude, over } from './complex.ts';
-import type { RunningConverter } from '#stress/voltages/computed-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
 import { bridgingBranches, EARTH, heldNodes, TOUCHED, type BridgingParts } from './leakage-branches.ts';
 import { currentFrom, nodeVoltages, type Branch } from './node-voltages.ts';
 import { switchingCurrent, type SwitchingCurrent } from './switching-current.ts';

@@ -6,7 +6,7 @@ import type { Design } from '#model/design.ts';
 import { amperes, hertz, type Amperes, type Hertz } from '#units/quantity.ts';
 
 import { complex, magnitude, over, type Complex } from './complex.ts';
-import type { RunningConverter } from '#stress/voltages/computed-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
 import { bridgingBranches, EARTH, heldNodes, nodeOf, TOUCHED } from './leakage-branches.ts';
 import { currentFrom, nodeVoltages, type Branch } from './node-voltages.ts';
 import { touchBody } from './touch-body.ts';

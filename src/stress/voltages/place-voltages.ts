@@ -6,8 +6,8 @@ import type { Design, GivenVoltage } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
-import { estimateWithin, openConverter } from './estimate-width.ts';
-import type { Basis, BestFields, OpenVoltage, PairStressResult } from './pair-stress.ts';
+import { estimateWithin, openConverter } from '#stress/converter/estimate-width.ts';
+import type { Basis, BestFields, OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
 import { voltageFloor } from './voltage-floor.ts';
 
 interface Place {

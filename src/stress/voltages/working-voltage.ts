@@ -9,10 +9,10 @@ import type { Circuit, Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
-import { modesOf } from './converter-cases.ts';
-import { computedStress, inMode, runningConverter, type RunningConverter } from './computed-stress.ts';
-import { converterNotes } from './converter-notes.ts';
-import { estimateWithin, openConverter } from './estimate-width.ts';
+import { modesOf } from '#stress/converter/converter-cases.ts';
+import { computedStress, inMode, runningConverter, type RunningConverter } from '#stress/converter/computed-stress.ts';
+import { converterNotes } from '#stress/converter/converter-notes.ts';
+import { estimateWithin, openConverter } from '#stress/converter/estimate-width.ts';
 import { givenVoltages, type Given } from './given-voltages.ts';
 import type {
   Basis,
@@ -21,7 +21,7 @@ import type {
   OpenVoltage,
   PairStressResult,
   StressNote,
-} from './pair-stress.ts';
+} from '#stress/pair/pair-stress.ts';
 import { voltageFloor, type VoltageFloor } from './voltage-floor.ts';
 
 interface Figure<Q> {

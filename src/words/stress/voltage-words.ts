@@ -1,8 +1,8 @@
 // Working voltages and what stands between neighbouring layers, in words.
 
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import type { LocalStress } from '#stress/voltages/local-stress.ts';
-import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/voltages/pair-stress.ts';
+import type { LocalStress } from '#stress/turns/local-stress.ts';
+import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/pair/pair-stress.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 import type { CircuitLook } from '#words/design/circuit-look.ts';

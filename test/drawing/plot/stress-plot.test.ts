@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { stressPlot } from '#drawing/plot/stress-plot.ts';
 import { because } from '#standards/because.ts';
-import type { ComputedFigure, PairWaveform } from '#stress/voltages/pair-stress.ts';
-import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import type { ComputedFigure, PairWaveform } from '#stress/pair/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/pair/waveform.ts';
 import { hertz, voltsPeak } from '#units/quantity.ts';
 
 const end = (circuit: string) => ({ circuit, winding: null, at: 'tied', diode: null }) as const;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { ruleBook } from '#books/shelf.ts';
 import { complex } from '#stress/current/complex.ts';
-import { runningConverter } from '#stress/voltages/computed-stress.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { leakageOf } from '#stress/current/leakage.ts';
 import { currentFrom, nodeVoltages } from '#stress/current/node-voltages.ts';
 import { touchBody } from '#stress/current/touch-body.ts';

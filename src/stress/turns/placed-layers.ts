@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { voltsPeak, type VoltsPeak } from '#units/quantity.ts';
 
-import type { RunningConverter } from './computed-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
 import { placedWindings, potentialAt } from './places.ts';
 
 export interface PlacedLayer {

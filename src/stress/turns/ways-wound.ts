@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import type { VoltsPeak, VoltsRms } from '#units/quantity.ts';
 
-import type { RunningConverter } from './computed-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
 import { placedWindings, potentialAt, voltageBetweenPlaces, type PlacedWinding, type Run } from './places.ts';
 
 export interface Way {

@@ -7,7 +7,7 @@ import { bulkValley } from './bulk-valley.ts';
 import { computedStress, type RunningConverter } from './computed-stress.ts';
 import { woundCircuits } from './converter-turns.ts';
 import { KNOWN_WITHIN } from './estimate-width.ts';
-import type { ComputedStress, StressNote } from './pair-stress.ts';
+import type { ComputedStress, StressNote } from '#stress/pair/pair-stress.ts';
 
 /** Turns are whole and rectifiers drop part of a volt: closer than this they agree. */
 const AGREE_WITHIN = 0.2;

@@ -1,7 +1,7 @@
 // The voltage between two turns that a reader picks, at its worst over all that the file leaves open.
 
 import type { Design } from '#model/design.ts';
-import { runningConverter } from './computed-stress.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { waysWound, worstBetween } from './ways-wound.ts';
 
 /** A turn of a layer, counted from where the layer begins. */

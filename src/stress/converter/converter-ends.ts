@@ -8,7 +8,7 @@ import type { Circuit } from '#model/design.ts';
 
 import type { WoundCircuit, Primary } from './converter-turns.ts';
 import type { OperatingCase } from './converter-cases.ts';
-import type { EndName, SwitchingState } from './pair-stress.ts';
+import type { EndName, SwitchingState } from '#stress/pair/pair-stress.ts';
 
 export interface End {
   readonly name: EndName;

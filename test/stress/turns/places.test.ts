@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Design } from '#model/design.ts';
-import { runningConverter } from '#stress/voltages/computed-stress.ts';
-import { localStresses } from '#stress/voltages/local-stress.ts';
-import { placedLayers } from '#stress/voltages/placed-layers.ts';
-import { placedWindings, potentialAt, voltageBetweenPlaces, type HowWound } from '#stress/voltages/places.ts';
-import { waysWound, worstBetween } from '#stress/voltages/ways-wound.ts';
+import { runningConverter } from '#stress/converter/computed-stress.ts';
+import { localStresses } from '#stress/turns/local-stress.ts';
+import { placedLayers } from '#stress/turns/placed-layers.ts';
+import { placedWindings, potentialAt, voltageBetweenPlaces, type HowWound } from '#stress/turns/places.ts';
+import { waysWound, worstBetween } from '#stress/turns/ways-wound.ts';
 
 import { flyback } from '#test/stress/flyback-bench.ts';
 

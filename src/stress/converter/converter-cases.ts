@@ -12,7 +12,7 @@ import type {
 import { isKnown } from '#model/quantity/reading.ts';
 
 import { bulkValley } from './bulk-valley.ts';
-import type { SwitchingState } from './pair-stress.ts';
+import type { SwitchingState } from '#stress/pair/pair-stress.ts';
 
 export interface OperatingCase {
   readonly mode: ConverterMode;

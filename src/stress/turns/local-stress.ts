@@ -8,7 +8,7 @@ import type { Design, Layer } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
-import type { RunningConverter } from './computed-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
 import { enamelHolds } from '#stress/breakdown/enamel-holds.ts';
 import { endsOfLayer, waysWound, worstBetween } from './ways-wound.ts';
 

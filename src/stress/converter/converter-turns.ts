@@ -5,7 +5,7 @@
 import type { Converter, ConverterVariant, Design } from '#model/design.ts';
 
 import { windingTurns } from './winding-turns.ts';
-import type { StressNote } from './pair-stress.ts';
+import type { StressNote } from '#stress/pair/pair-stress.ts';
 
 export interface WoundCircuit {
   readonly windings: readonly { readonly id: string; readonly turns: number }[];

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { PairWaveform } from '#stress/voltages/pair-stress.ts';
-import { peakOf, rmsOf } from '#stress/voltages/waveform.ts';
+import type { PairWaveform } from '#stress/pair/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/pair/waveform.ts';
 import { hertz, voltsPeak } from '#units/quantity.ts';
 
 const waveform = (

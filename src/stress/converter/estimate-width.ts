@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 
-import type { BestFields, OpenVoltage } from './pair-stress.ts';
+import type { BestFields, OpenVoltage } from '#stress/pair/pair-stress.ts';
 import { openTurns } from './winding-turns.ts';
 
 /** With all of them known; without. Against measured reports, most of their inputs fitted: house rule. */

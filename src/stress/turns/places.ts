@@ -5,10 +5,10 @@
 import type { Design } from '#model/design.ts';
 import { voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
-import type { RunningConverter } from './computed-stress.ts';
-import { openTurns } from './winding-turns.ts';
-import type { End } from './converter-ends.ts';
-import type { SwitchingState } from './pair-stress.ts';
+import type { RunningConverter } from '#stress/converter/computed-stress.ts';
+import { openTurns } from '#stress/converter/winding-turns.ts';
+import type { End } from '#stress/converter/converter-ends.ts';
+import type { SwitchingState } from '#stress/pair/pair-stress.ts';
 
 export type Run = RunningConverter['runs'][number];
 export type Diode = 'plus-lead' | 'return-lead';

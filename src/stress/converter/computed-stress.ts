@@ -12,8 +12,8 @@ import { hertz, voltsPeak, type Hertz } from '#units/quantity.ts';
 import { operatingCases, type OperatingCase } from './converter-cases.ts';
 import { endsOf, type End } from './converter-ends.ts';
 import { primaryOf, reflectedByTurns, woundCircuits, type Primary } from './converter-turns.ts';
-import type { ComputedFigure, ComputedStress, PairWaveform } from './pair-stress.ts';
-import { peakOf, rmsOf } from './waveform.ts';
+import type { ComputedFigure, ComputedStress, PairWaveform } from '#stress/pair/pair-stress.ts';
+import { peakOf, rmsOf } from '#stress/pair/waveform.ts';
 
 /** A converter ready to be asked: its primary and, for every way in which it runs, the ends of every circuit. */
 export interface RunningConverter {
