@@ -2,8 +2,8 @@
 // known counts with a figure from the upper half of its kind: that raises the field in the air beside it.
 
 import type { Design, Sheet } from '#model/design.ts';
-import { formerById, tapeById, type Figure } from '#standards/materials.ts';
-import { permittivityOf, type PlainSolid } from '#standards/permittivities.ts';
+import { formerById, tapeById, type Figure } from '#standards/materials/materials.ts';
+import { permittivityOf, type PlainSolid } from '#standards/materials/permittivities.ts';
 import type { Confirmed } from '#standards/because.ts';
 import type { SolidRegion } from '#solver/section/section.ts';
 

@@ -3,7 +3,7 @@
 
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
-import { formerById } from '#standards/materials.ts';
+import { formerById } from '#standards/materials/materials.ts';
 import type { Design, Layer, PollutionDegree, Side, WindingLayer } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import type {

@@ -8,7 +8,7 @@ import {
   insulatedWireOverall,
   litzOverall,
   roundWire,
-} from '#standards/materials.ts';
+} from '#standards/materials/materials.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design, Winding, Wire } from '#model/design.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';

@@ -2,7 +2,7 @@
 
 import type { KnownIds } from '#model/check/check-ids.ts';
 import { ruleBookIds } from '#books/shelf.ts';
-import { formers, sleeves, tapes } from '#standards/materials.ts';
+import { formers, sleeves, tapes } from '#standards/materials/materials.ts';
 
 const ids = (list: readonly { readonly id: string }[]): readonly string[] => list.map(({ id }) => id);
 

@@ -1,7 +1,7 @@
 // What the lists offer to choose from: materials, wire sizes and typical formers of the tables, each with how well it is known.
 
-import { formers, roundWire, sleeves, tapes } from '#standards/materials.ts';
-import { coilFormers } from '#standards/coil-formers.ts';
+import { formers, roundWire, sleeves, tapes } from '#standards/materials/materials.ts';
+import { coilFormers } from '#standards/materials/coil-formers.ts';
 import type { Cite } from '#standards/because.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
 import { dimension, plain } from '#words/text/number-words.ts';

@@ -1,6 +1,6 @@
 // The trade's name of a material in the middle of a sentence; the file and the tables know it by its id.
 
-import { formers, sleeves, tapes } from '#standards/materials.ts';
+import { formers, sleeves, tapes } from '#standards/materials/materials.ts';
 
 const NAMES: ReadonlyMap<string, string> = new Map(
   [...tapes, ...formers, ...sleeves].map(({ id, name }) => [id, withinSentence(name)]),

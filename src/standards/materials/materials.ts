@@ -8,11 +8,11 @@ import tapesFile from '#tables/materials/tapes.json' with { type: 'json' };
 
 import { celsius, inMm, nm, voltsRms, type Celsius, type Nm, type VoltsRms } from '#units/quantity.ts';
 
-import { because, judged, type Cite, type Judged } from './because.ts';
-import type { MaterialGroup } from './grade.ts';
-import { cellFor, exactCell } from './look-up.ts';
-import { outOfRange, type OutOfRange } from './out-of-range.ts';
-import { readTable, type Cell, type Table } from './table.ts';
+import { because, judged, type Cite, type Judged } from '#standards/because.ts';
+import type { MaterialGroup } from '#standards/grade.ts';
+import { cellFor, exactCell } from '#standards/look-up.ts';
+import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import { readTable, type Cell, type Table } from '#standards/table.ts';
 
 export {
   fullyInsulatedBreakdown,

@@ -13,7 +13,7 @@ import {
   sleeves,
   tapeById,
   tapes,
-} from '#standards/materials.ts';
+} from '#standards/materials/materials.ts';
 import { inMm, mm } from '#units/quantity.ts';
 
 describe('materials', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { coilFormerById, coilFormers } from '#standards/coil-formers.ts';
+import { coilFormerById, coilFormers } from '#standards/materials/coil-formers.ts';
 import { inMm } from '#units/quantity.ts';
 
 describe('coil formers', () => {
