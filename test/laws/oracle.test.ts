@@ -8,7 +8,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/fill/known-ids.ts';
 import type { Build } from '#solver/section/build.ts';
 import { shortestPieces } from '#solver/paths/find-pieces.ts';
-import { sectionsMovedAlone, sectionsOf } from '#solver/section/lay-out.ts';
+import { sectionsMovedAlone, sectionsOf } from '#solver/placing/lay-out.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';

@@ -4,10 +4,10 @@
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge, type Judgement } from '#judge/judge.ts';
-import type { Turn } from '#solver/section/turns.ts';
+import type { Turn } from '#solver/placing/turns.ts';
 import type { PairVerdict, PathLeg, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, Lay } from '#solver/section/build.ts';
-import { chamberFits, sectionsOf } from '#solver/section/lay-out.ts';
+import { chamberFits, sectionsOf } from '#solver/placing/lay-out.ts';
 import type { Section } from '#solver/section/section.ts';
 import { because, type Because } from '#standards/because.ts';
 import { mm, nm } from '#units/quantity.ts';

@@ -2,7 +2,7 @@
 // x runs along the axis, y outward from the tube (upward on paper). Both renderers (SVG and the page's canvas) draw this.
 
 import type { Section } from '#solver/section/section.ts';
-import type { Turn } from '#solver/section/turns.ts';
+import type { Turn } from '#solver/placing/turns.ts';
 import type { Design } from '#model/design.ts';
 import type { Judgement } from '#judge/judge.ts';
 import { inMm } from '#units/quantity.ts';

@@ -5,7 +5,7 @@ import type { Book } from '#books/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design, Role } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
-import { chamberFits } from '#solver/section/lay-out.ts';
+import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.ts';
 import type { Required, Transients } from '#books/required.ts';

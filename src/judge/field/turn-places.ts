@@ -3,7 +3,7 @@
 // file does not say.
 
 import type { Design } from '#model/design.ts';
-import type { Turn } from '#solver/section/turns.ts';
+import type { Turn } from '#solver/placing/turns.ts';
 
 export interface TurnPlace {
   readonly winding: string;

@@ -1,10 +1,10 @@
 // How the sections of a build are searched so that nothing that could decide is missed and nothing else is followed:
 // which solids grading counts, how far, and which tracking groups can be taken together.
 
-import { CLASSES } from '#solver/paths/code.ts';
-import type { Counting } from '#solver/paths/counting.ts';
+import { CLASSES } from '#solver/paths/path-label.ts';
+import type { Counting } from '#solver/paths/ply-count.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
-import type { RunStep } from '#solver/paths/runs.ts';
+import type { RunStep } from '#solver/network/runs.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './asked.ts';
 import { type LevelsOf, type Solid, stands } from '#books/solid.ts';

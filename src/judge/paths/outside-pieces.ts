@@ -4,10 +4,10 @@
 import type { Design } from '#model/design.ts';
 import type { Build, Lay } from '#solver/section/build.ts';
 import { chamberFaces } from '#solver/section/fit.ts';
-import { neighbourLays } from '#solver/section/lay-out.ts';
+import { neighbourLays } from '#solver/placing/lay-out.ts';
 import { placementOf } from '#solver/section/placement.ts';
 import type { Metric, SolidOptions } from '#solver/paths/pieces.ts';
-import { puncturedBy } from '#solver/paths/runs.ts';
+import { puncturedBy } from '#solver/network/runs.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { FilledOutside } from '#judge/fill/fill-outside.ts';

@@ -2,12 +2,12 @@
 // again. Keyed by all that shapes it; what the last two judgings did not ask for is dropped, networks after each.
 
 import type { Build, StuffId } from '#solver/section/build.ts';
-import type { Counting } from '#solver/paths/counting.ts';
+import type { Counting } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { geometryKeyOf } from './geometry-key.ts';
 import { knownBetween, type KnownLengths } from './known-lengths.ts';
-import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/section/lay-out.ts';
-import type { Network } from '#solver/paths/network.ts';
+import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/placing/lay-out.ts';
+import type { Network } from '#solver/network/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { Section } from '#solver/section/section.ts';

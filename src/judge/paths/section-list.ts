@@ -2,7 +2,7 @@
 // since it keeps what it has laid out.
 
 import type { Section } from '#solver/section/section.ts';
-import type { LayOut } from '#solver/section/lay-out.ts';
+import type { LayOut } from '#solver/placing/lay-out.ts';
 
 /** A section with the number of its geometry: equal numbers have equal paths. */
 export type KeyedSection = Section & { readonly geometry: number };

@@ -1,6 +1,6 @@
 // The paths that a verdict prints: per pair and metric the shortest that punctures at most k plies.
 
-import { countAll } from '#solver/paths/counting.ts';
+import { countAll } from '#solver/paths/ply-count.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { PairQuestion } from '#judge/grade/asked.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';

@@ -2,7 +2,7 @@
 // output, or not fitting its window.
 
 import type { Build } from '#solver/section/build.ts';
-import { chamberFits } from '#solver/section/lay-out.ts';
+import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import type { HeatLimits } from '#stress/heat/heat-limits.ts';

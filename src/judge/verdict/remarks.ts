@@ -1,9 +1,9 @@
 // What the verdict leaves out, and what is worth saying although it lowers no grade.
 
 import type { Design } from '#model/design.ts';
-import { chamberFits } from '#solver/section/lay-out.ts';
+import { chamberFits } from '#solver/placing/lay-out.ts';
 import { placedBuild } from '#solver/section/placement.ts';
-import { isRetained } from '#solver/section/slump.ts';
+import { isRetained } from '#solver/stack/displacement.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/outcome.ts';

@@ -3,9 +3,9 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import { hopClosedJoints, sinkIntoCompound } from './closed-joints.ts';
-import { countAll, type Counting, packed } from './counting.ts';
-import { gridOf } from './grid.ts';
+import { hopClosedJoints, sinkIntoCompound } from '#solver/network/closed-joints.ts';
+import { countAll, type Counting, packed } from './ply-count.ts';
+import { gridOf } from '#solver/network/grid.ts';
 import {
   ACROSS_AIR,
   CLOSED,
@@ -15,13 +15,13 @@ import {
   SIGHT,
   THROUGH,
   withHidden,
-} from './network.ts';
+} from '#solver/network/network.ts';
 import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
 import { PathFinder } from './path-finder.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
-import { collectEdges } from './walk-lines.ts';
+import { collectEdges } from '#solver/network/edge-walker.ts';
 
 /**
  * All moves that a path may make in a section, but for sight lines longer than `sightsUpTo`. `closedJoint` is the stuff that

@@ -2,7 +2,7 @@
 // and closed joints walked freely. What is too far even so need not be followed.
 
 import { LabelHeap } from './label-heap.ts';
-import type { Network } from './network.ts';
+import type { Network } from '#solver/network/network.ts';
 
 /** Keeps what it found of a network for as long as the network is there. */
 export class LowerBounds {

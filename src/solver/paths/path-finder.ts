@@ -3,8 +3,8 @@
 
 import { LabelHeap } from './label-heap.ts';
 import { LowerBounds } from './least-length.ts';
-import { EdgeList } from './network.ts';
-import { LineBuffer } from './sight-line.ts';
+import { EdgeList } from '#solver/network/network.ts';
+import { LineBuffer } from '#solver/network/sight-line.ts';
 
 export class PathFinder {
   readonly edges = new EdgeList();

@@ -2,7 +2,7 @@
 
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import type { RunStep } from './runs.ts';
+import type { RunStep } from '#solver/network/runs.ts';
 
 export type Metric = 'creepage' | 'clearance';
 

@@ -5,10 +5,10 @@
 // The search stops at conductors, and for a label when every conductor looked for has been reached with no more or cannot
 // be reached within its length.
 
-import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './code.ts';
-import type { Counting } from './counting.ts';
+import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './path-label.ts';
+import type { Counting } from './ply-count.ts';
 import type { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, CLOSED, THROUGH, type Network } from './network.ts';
+import { ACROSS_AIR, CLOSED, THROUGH, type Network } from '#solver/network/network.ts';
 import type { PathFinder } from './path-finder.ts';
 import type { Metric } from './pieces.ts';
 

@@ -2,11 +2,11 @@
 // Only corners, mouths of joints and places where a thin solid can be entered are worth a line: elsewhere a shortest
 // path does not turn. A line may graze a corner: the shortest way is the limit of ways that pass it by.
 
-import { AIR, canBeCrossed, columns, type Grid } from './grid.ts';
-import { type Contacts, type EdgeList, SIGHT, THROUGH } from './network.ts';
+import { AIR, canBeCrossed, columns, type Grid } from '#solver/network/grid.ts';
+import { type Contacts, type EdgeList, SIGHT, THROUGH } from '#solver/network/network.ts';
 import type { PathFinder } from './path-finder.ts';
 import type { SolidOptions } from './pieces.ts';
-import { sightLine, type View } from './sight-line.ts';
+import { sightLine, type View } from '#solver/network/sight-line.ts';
 
 /** Numbers conductors apart from the bodies of solids. */
 const NO_BODY = -1000;

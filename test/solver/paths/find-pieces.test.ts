@@ -1,7 +1,7 @@
 // Which pieces the finder offers where solids end alike, and where a third conductor touches the end of a piece.
 
 import { describe, expect, it } from 'vitest';
-import { countAll } from '#solver/paths/counting.ts';
+import { countAll } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, shortestPieces } from '#solver/paths/find-pieces.ts';
 import type { Region } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';

@@ -2,9 +2,9 @@
 // had happened, as long as each has a finder of its own.
 
 import { describe, expect, it } from 'vitest';
-import { countAll } from '#solver/paths/counting.ts';
+import { countAll } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
-import type { Network } from '#solver/paths/network.ts';
+import type { Network } from '#solver/network/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import { mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';

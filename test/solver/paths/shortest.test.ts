@@ -3,11 +3,11 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from '#solver/paths/code.ts';
-import { countAll, type Counting, packed } from '#solver/paths/counting.ts';
+import { begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from '#solver/paths/path-label.ts';
+import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { LowerBounds } from '#solver/paths/least-length.ts';
-import { ACROSS_AIR, CLOSED, type Network, SIGHT } from '#solver/paths/network.ts';
+import { ACROSS_AIR, CLOSED, type Network, SIGHT } from '#solver/network/network.ts';
 import type { Metric, Piece } from '#solver/paths/pieces.ts';
 import type { Region } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';

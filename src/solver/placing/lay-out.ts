@@ -3,18 +3,18 @@
 // Coordinates as in section.ts; nothing here knows a standard: the least thickness comes in as an option.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, BuildLayer, Lay } from './build.ts';
-import { Draft, rect } from './draft.ts';
+import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
+import { Draft, rect } from '#solver/section/draft.ts';
 import { layBand } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
-import { layRiser } from './lay-leads.ts';
-import type { Laying } from './laying.ts';
-import type { SleeveStrength } from './lead-shape.ts';
-import { placedBuild, type PlacedBuild } from './placement.ts';
-import { chamberBeyond, risersOf } from './risers.ts';
-import type { Band, ChamberFit, Rect, Region, Section } from './section.ts';
-import { circuitOf, facesLooseEnd, isRetained, type Slump, wanders } from './slump.ts';
-import { stackOf, topOf } from './stack.ts';
+import { layRiser } from './lead-runs.ts';
+import type { Laying } from './placing.ts';
+import type { SleeveStrength } from '#solver/stack/lead-shape.ts';
+import { placedBuild, type PlacedBuild } from '#solver/section/placement.ts';
+import { chamberBeyond, risersOf } from '#solver/stack/risers.ts';
+import type { Band, ChamberFit, Rect, Region, Section } from '#solver/section/section.ts';
+import { circuitOf, facesLooseEnd, isRetained, type Slump, wanders } from '#solver/stack/displacement.ts';
+import { stackOf, topOf } from '#solver/stack/stack.ts';
 
 /** A riser in a strong sleeve displaces nothing. */
 export type LayOutOptions = SleeveStrength;

@@ -1,9 +1,9 @@
 // The former round the layers, and the core round the former.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import { chamberFaces } from './fit.ts';
-import { type Draft, rect } from './draft.ts';
-import type { Rect, SolidRegion } from './section.ts';
+import { chamberFaces } from '#solver/section/fit.ts';
+import { type Draft, rect } from '#solver/section/draft.ts';
+import type { Rect, SolidRegion } from '#solver/section/section.ts';
 
 /** How thick the core is drawn; no length depends on it. */
 export const CORE_DRAWN = nm(500_000);

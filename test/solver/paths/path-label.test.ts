@@ -15,8 +15,8 @@ import {
   withHop,
   withMaterial,
   withPlies,
-} from '#solver/paths/code.ts';
-import { countAll, type Counting, packed } from '#solver/paths/counting.ts';
+} from '#solver/paths/path-label.ts';
+import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
 import { MANY } from '#solver/paths/pieces.ts';
 
 const picked = fc.record({

@@ -1,7 +1,7 @@
 // The grid of a section: who owns its cells, and the lines one nanometre beside conductors that air lies at.
 
 import { describe, expect, it } from 'vitest';
-import { AIR, columns, CONDUCTOR, type Grid, gridOf } from '#solver/paths/grid.ts';
+import { AIR, columns, CONDUCTOR, type Grid, gridOf } from '#solver/network/grid.ts';
 import type { Region } from '#solver/section/section.ts';
 import { mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { placedBuild } from '#solver/section/placement.ts';
-import { type StackBand, stackOf, topOf } from '#solver/section/stack.ts';
+import { type StackBand, stackOf, topOf } from '#solver/stack/stack.ts';
 import type { Build, Lay } from '#solver/section/build.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import { lay, made, margin, sleeve, tape, winding } from '#test/solver/made-build.ts';

@@ -1,9 +1,9 @@
 // The bands of one chamber from the tube outward: heights of layers, room that leads take, what they lift.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, BuildLayer, BuildTapeLayer, Lay } from './build.ts';
+import type { Build, BuildLayer, BuildTapeLayer, Lay } from '#solver/section/build.ts';
 import { crosses, leadSize } from './lead-shape.ts';
-import { layersOfBand, type PlacedBuild } from './placement.ts';
+import { layersOfBand, type PlacedBuild } from '#solver/section/placement.ts';
 
 /** A lead's own height in the band that it lies in. */
 export interface LaidLead {

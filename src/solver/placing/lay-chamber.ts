@@ -1,15 +1,15 @@
 // Lays the bands of one chamber into a draft: windings with their blocks, plies, screens, the leads in their bands.
 
 import { nm } from '#units/quantity.ts';
-import type { BuildLayer, BuildScreenLayer, BuildTapeLayer, Side } from './build.ts';
-import { rect } from './draft.ts';
+import type { BuildLayer, BuildScreenLayer, BuildTapeLayer, Side } from '#solver/section/build.ts';
+import { rect } from '#solver/section/draft.ts';
 import { layBlocks } from './lay-blocks.ts';
-import { layLead } from './lay-leads.ts';
+import { layLead } from './lead-runs.ts';
 import { layWinding } from './lay-winding.ts';
-import type { LayerBand, Laying, Span } from './laying.ts';
-import { clipOf, faceX } from './risers.ts';
-import { wanderRoom } from './slump.ts';
-import type { StackBand } from './stack.ts';
+import type { LayerBand, Laying, Span } from './placing.ts';
+import { clipOf, faceX } from '#solver/stack/risers.ts';
+import { wanderRoom } from '#solver/stack/displacement.ts';
+import type { StackBand } from '#solver/stack/stack.ts';
 
 export function layBand(laying: Laying, chamber: number, band: StackBand): void {
   const { placed, bands } = laying;

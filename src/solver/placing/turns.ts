@@ -1,10 +1,10 @@
 // The turns of a section as circles, for drawing only: no length is measured from them.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build } from './build.ts';
-import { fitOf } from './fit.ts';
-import type { Span } from './laying.ts';
-import type { Section } from './section.ts';
+import type { Build } from '#solver/section/build.ts';
+import { fitOf } from '#solver/section/fit.ts';
+import type { Span } from './placing.ts';
+import type { Section } from '#solver/section/section.ts';
 
 export interface Turn {
   /** Centre. */

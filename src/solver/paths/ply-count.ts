@@ -1,7 +1,7 @@
 // What a search tells apart of the plies that a path punctures. Printing counts plies of any kind together; grading
 // counts only what is worth something, each stuff by itself, and gives up a path that has enough of one.
 
-import { CLASSES, plyOf, withPlies } from './code.ts';
+import { CLASSES, plyOf, withPlies } from './path-label.ts';
 import type { StuffId } from '#solver/section/build.ts';
 import type { Punctured } from './pieces.ts';
 

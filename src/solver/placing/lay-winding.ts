@@ -2,11 +2,11 @@
 // block holds stay; those above it go on over it until they meet the flange, a riser or the winding beside them.
 
 import { nm } from '#units/quantity.ts';
-import type { BuildWindingLayer, Side } from './build.ts';
-import { type Draft, isEmpty, rect } from './draft.ts';
-import type { LayerBand, Laying, Span } from './laying.ts';
-import type { Rect } from './section.ts';
-import { facesLooseEnd, isRetained, rowsReached } from './slump.ts';
+import type { BuildWindingLayer, Side } from '#solver/section/build.ts';
+import { type Draft, isEmpty, rect } from '#solver/section/draft.ts';
+import type { LayerBand, Laying, Span } from './placing.ts';
+import type { Rect } from '#solver/section/section.ts';
+import { facesLooseEnd, isRetained, rowsReached } from '#solver/stack/displacement.ts';
 
 const SIDES: readonly Side[] = ['left', 'right'];
 

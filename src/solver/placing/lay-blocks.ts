@@ -1,11 +1,11 @@
 // Filled margins as blocks on the floor of their band.
 
 import { nm } from '#units/quantity.ts';
-import type { BuildLayer } from './build.ts';
-import { rect } from './draft.ts';
-import type { Laying, LayerBand, Span } from './laying.ts';
-import type { Block } from './placement.ts';
-import type { SolidRegion } from './section.ts';
+import type { BuildLayer } from '#solver/section/build.ts';
+import { rect } from '#solver/section/draft.ts';
+import type { Laying, LayerBand, Span } from './placing.ts';
+import type { Block } from '#solver/section/placement.ts';
+import type { SolidRegion } from '#solver/section/section.ts';
 
 /** A lead on the band's outer face takes its height from the block under it. */
 export function layBlocks({ draft, placed }: Laying, layer: BuildLayer, band: LayerBand, room: Span): void {

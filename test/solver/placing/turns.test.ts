@@ -1,8 +1,8 @@
 // Turns as circles: as many as were wound, row by row, within the width that their winding occupies.
 
 import { describe, expect, it } from 'vitest';
-import { sectionsOf } from '#solver/section/lay-out.ts';
-import { turnsOf } from '#solver/section/turns.ts';
+import { sectionsOf } from '#solver/placing/lay-out.ts';
+import { turnsOf } from '#solver/placing/turns.ts';
 import { inMm, mm, nm } from '#units/quantity.ts';
 import { LEAST, made, margins, strongCover, winding, wire } from '#test/solver/made-build.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Build, BuildWindingLayer, Lay } from '#solver/section/build.ts';
-import { sectionsMovedAlone, sectionsOf } from '#solver/section/lay-out.ts';
+import { sectionsMovedAlone, sectionsOf } from '#solver/placing/lay-out.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm, mm, nm } from '#units/quantity.ts';
 import {

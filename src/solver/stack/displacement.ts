@@ -2,8 +2,8 @@
 // Judged without the lead: retention is a matter of how the layer was wound.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { BuildLayer, BuildWindingLayer, Side } from './build.ts';
-import type { PlacedBuild } from './placement.ts';
+import type { BuildLayer, BuildWindingLayer, Side } from '#solver/section/build.ts';
+import type { PlacedBuild } from '#solver/section/placement.ts';
 
 /** Nothing has moved; loose ends have; they have, and loose tapes and screens are pushed to one side. */
 export type Slump = null | 'as-is' | 'left' | 'right';

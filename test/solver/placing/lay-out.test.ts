@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Build, Lay } from '#solver/section/build.ts';
-import { sectionsOf } from '#solver/section/lay-out.ts';
+import { sectionsOf } from '#solver/placing/lay-out.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import {

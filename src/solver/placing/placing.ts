@@ -1,13 +1,13 @@
 // What laying things into a section must know of it.
 
 import type { Nm } from '#units/quantity.ts';
-import type { BuildLayer } from './build.ts';
-import type { Draft } from './draft.ts';
-import type { PlacedBuild } from './placement.ts';
-import type { Riser } from './risers.ts';
-import type { Band } from './section.ts';
-import type { Slump } from './slump.ts';
-import type { StackBand } from './stack.ts';
+import type { BuildLayer } from '#solver/section/build.ts';
+import type { Draft } from '#solver/section/draft.ts';
+import type { PlacedBuild } from '#solver/section/placement.ts';
+import type { Riser } from '#solver/stack/risers.ts';
+import type { Band } from '#solver/section/section.ts';
+import type { Slump } from '#solver/stack/displacement.ts';
+import type { StackBand } from '#solver/stack/stack.ts';
 
 export interface Laying {
   readonly draft: Draft;

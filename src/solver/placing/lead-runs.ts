@@ -1,14 +1,14 @@
 // Lead-outs in their bands and their columns up a flange, each with its sleeve and cover.
 
 import { nm } from '#units/quantity.ts';
-import type { Build, Lay } from './build.ts';
-import { type Draft, rect, shrink } from './draft.ts';
-import type { Laying, Span } from './laying.ts';
-import { riserIsSleeved } from './lead-shape.ts';
-import type { PlacedBuild } from './placement.ts';
-import { faceX, type Riser } from './risers.ts';
-import type { Rect } from './section.ts';
-import type { LaidLead } from './stack.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
+import { type Draft, rect, shrink } from '#solver/section/draft.ts';
+import type { Laying, Span } from './placing.ts';
+import { riserIsSleeved } from '#solver/stack/lead-shape.ts';
+import type { PlacedBuild } from '#solver/section/placement.ts';
+import { faceX, type Riser } from '#solver/stack/risers.ts';
+import type { Rect } from '#solver/section/section.ts';
+import type { LaidLead } from '#solver/stack/stack.ts';
 
 /** A lead in its band, from the winding's end to the flange; a sleeve on it from `into` outward, closed at the flange. */
 export function layLead(

@@ -1,8 +1,8 @@
 // Sizes of a lead-out: how high it lies in its band, how wide its riser is, which of it displaces other layers.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, Lay } from './build.ts';
-import { placementOf } from './placement.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
+import { placementOf } from '#solver/section/placement.ts';
 
 /** One wire and its sleeve, both walls: height in the band and width of the riser. */
 export const leadSize = (lay: Lay): Nm => nm(lay.wire.overall + 2 * (lay.sleeve?.wall ?? 0));
