@@ -4,7 +4,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';

@@ -3,7 +3,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from './fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge, judgePlain, type PlainJudgement } from './judge.ts';
 import { PathCache } from './paths/path-cache.ts';
 import { judgeShort, type ShortJudgement } from './short-judgement.ts';

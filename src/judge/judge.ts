@@ -11,15 +11,15 @@ import type { Section } from '#solver/section/section.ts';
 import { type Turn, turnsOf } from '#solver/placing/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import { assumptionsOf, openFrequencies, openVoltages } from '#judge/verdict/assumptions.ts';
+import { assumptionsOf, openFrequencies, openVoltages } from '#judge/assumptions/assumptions.ts';
 import { bookRemarks } from '#judge/verdict/book-remarks.ts';
-import { bestFigures } from '#judge/verdict/best-figures.ts';
-import { hotSpot, overfullSpot, touchSpot } from '#judge/verdict/build-spots.ts';
-import { openBridgeFields } from '#judge/fill/open-bridges.ts';
+import { bestFigures } from '#judge/assumptions/best-figures.ts';
+import { hotSpot, overfullSpot, touchSpot } from '#judge/spots/build-spots.ts';
+import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { decidersOf } from '#judge/cases/deciders.ts';
 import { reaches } from '#standards/ladder.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import {
   answerOf,
@@ -30,14 +30,14 @@ import {
   missingOf,
   undrawnOf,
   unplacedAt,
-} from '#judge/verdict/pair-answer.ts';
-import { DrawnSections } from '#judge/verdict/drawn-sections.ts';
-import { printPair } from '#judge/verdict/print-pair.ts';
-import { notJudgedOf, remarksOf } from '#judge/verdict/remarks.ts';
-import { requiredLength, weakSpots } from '#judge/verdict/spots.ts';
+} from '#judge/answers/pair-answer.ts';
+import { DrawnSections } from '#judge/answers/drawn-sections.ts';
+import { printPair } from '#judge/answers/print-pair.ts';
+import { notJudgedOf, remarksOf } from '#judge/remarks/remarks.ts';
+import { requiredLength, weakSpots } from '#judge/spots/spots.ts';
 import type { Answer, CoreAsPrimary, Fit, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
-import { judgedTouch } from '#judge/verdict/judged-touch.ts';
-import { openOfBuild } from '#judge/verdict/open-of-build.ts';
+import { judgedTouch } from '#judge/answers/judged-touch.ts';
+import { openOfBuild } from '#judge/assumptions/open-of-build.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 

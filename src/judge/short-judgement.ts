@@ -9,12 +9,12 @@ import { reaches } from '#standards/ladder.ts';
 import type { Grade } from '#standards/grade.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { judgeWorst } from './cases/worst-case.ts';
-import type { PairOutcome } from './paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { PathCache } from './paths/path-cache.ts';
-import { hotSpot, touchSpot } from './verdict/build-spots.ts';
-import { judgedTouch } from './verdict/judged-touch.ts';
-import { answerOf, judgedAnswers, missingOf } from './verdict/pair-answer.ts';
-import { requiredLength } from './verdict/spots.ts';
+import { hotSpot, touchSpot } from '#judge/spots/build-spots.ts';
+import { judgedTouch } from '#judge/answers/judged-touch.ts';
+import { answerOf, judgedAnswers, missingOf } from '#judge/answers/pair-answer.ts';
+import { requiredLength } from '#judge/spots/spots.ts';
 import type { Metric } from './verdict/verdict.ts';
 
 export interface ShortJudgement {

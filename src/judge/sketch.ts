@@ -4,7 +4,7 @@
 import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
 import { plainSection } from '#solver/placing/lay-out.ts';
-import { WORST } from './fill/choice.ts';
+import { WORST } from '#judge/assume/assumption.ts';
 import { fillBuild } from './fill/fill-build.ts';
 import { fitOf, withTurns, type Judgement } from './judge.ts';
 

@@ -5,7 +5,7 @@ import type { Design } from '#model/design.ts';
 import type { FieldReport } from './field/field-report.ts';
 import { judge, type Judgement } from './judge.ts';
 import { PathCache } from './paths/path-cache.ts';
-import { fieldCapacitances } from './study/field-capacitances.ts';
+import { fieldCapacitances } from '#judge/field/field-capacitances.ts';
 import { stressReport, type StressReport } from './study/stress-report.ts';
 
 export interface Study extends Judgement {

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, FINE, fieldOf } from '#judge/field/field-of.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { sandwich } from './builds.ts';

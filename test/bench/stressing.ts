@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { heatOf } from '#stress/heat/heat.ts';

@@ -2,7 +2,7 @@
 
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { worstShapes } from './worst-shapes.ts';
 
 const [, , only] = process.argv;

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 
 /** New values by the field's path, e.g. `layers[4].margins`; undefined takes the field or the layer out. */

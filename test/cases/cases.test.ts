@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline } from '#words/verdict/pair-words.ts';
 import { complaints, isAt, mustBeRefused, refusalOf } from './complaints.ts';

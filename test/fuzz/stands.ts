@@ -2,7 +2,7 @@
 // is none. Gives back what it did not stand.
 
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { sketch } from '#judge/sketch.ts';
 import { studyOf } from '#judge/study.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { judgePlain } from '#judge/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import doorbell from '#demos/doorbell-camera.json' with { type: 'json' };

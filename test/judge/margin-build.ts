@@ -4,7 +4,7 @@
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 
 export const MARGINS = {

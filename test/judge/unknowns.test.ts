@@ -2,7 +2,7 @@
 // A star in a name says that the field counts as unknown where the file is silent, too.
 
 import { describe, expect, it } from 'vitest';
-import { BEST, withBest, WORST } from '#judge/fill/choice.ts';
+import { BEST, withBest, WORST } from '#judge/assume/assumption.ts';
 import { fillBuild, type Filled } from '#judge/fill/fill-build.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';

@@ -2,7 +2,7 @@
 
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { Section } from '#solver/section/section.ts';
 

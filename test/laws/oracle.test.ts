@@ -5,7 +5,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Build } from '#solver/section/build.ts';
 import { shortestPieces } from '#solver/paths/find-pieces.ts';
 import { sectionsMovedAlone, sectionsOf } from '#solver/placing/lay-out.ts';

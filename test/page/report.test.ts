@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { hostileDesign } from '#test/papers/hostile-design.ts';
 import { axeFaults, hasBrowser, launch } from './open-page.ts';
 

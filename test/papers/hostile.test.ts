@@ -9,7 +9,7 @@ import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { study } from '#judge/study.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { hostileDesign } from './hostile-design.ts';
 import { tagsOf } from './well-formed.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
 import type { Design } from '#model/design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { demos } from '#state/begin/demos.ts';
 import { constructions, designedBuild } from '#state/begin/designed-build.ts';
 import { examinedBuild } from '#state/begin/examined-build.ts';

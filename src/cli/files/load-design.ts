@@ -4,7 +4,7 @@ import type { BadInput } from '#model/faults/bad-input.ts';
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { attachedDesign } from '#papers/html/evidence/attached.ts';
 import { printable } from '#words/text/printable.ts';
 import { readFile } from './read-file.ts';

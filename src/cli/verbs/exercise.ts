@@ -1,7 +1,7 @@
 // `exercise ID [--seed S] [--answers] [--out X.html]`: a printable exercise with numbers drawn for the seed, or its answer
 // sheet; `exercise` alone names those that there are.
 
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { makeExercise } from '#learn/exercise/make-exercise.ts';
 import { templateOf, templates } from '#learn/exercise/templates.ts';

@@ -5,7 +5,7 @@ import { statSync } from 'node:fs';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readArguments } from '#cli/arguments.ts';
 import { explained } from '#cli/explained.ts';
 import type { JudgeOrder } from '#cli/many/judge-item.ts';

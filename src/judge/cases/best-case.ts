@@ -2,12 +2,12 @@
 // for a pair, so where that is open the better of both ends holds. What is enough at worst is left as it is.
 
 import type { Design } from '#model/design.ts';
-import { openBridgeFields } from '#judge/fill/open-bridges.ts';
-import { BEST, type Choice } from '#judge/fill/choice.ts';
+import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
+import { BEST, type Choice } from '#judge/assume/assumption.ts';
 import { reaches } from '#standards/ladder.ts';
-import { openFrequency } from '#judge/fill/counted-stress.ts';
+import { openFrequency } from '#judge/assume/counted-stress.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { isLowerPair, type WorstCase } from './worst-case.ts';
 
 export function judgeBest(

@@ -5,7 +5,7 @@ import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { Nm } from '#units/quantity.ts';
-import { WORST, settled, withEnds } from '#judge/fill/choice.ts';
+import { WORST, settled, withEnds } from '#judge/assume/assumption.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
 import type { Judging } from './judge-once.ts';
 

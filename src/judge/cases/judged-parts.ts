@@ -3,9 +3,9 @@
 
 import type { Design } from '#model/design.ts';
 import { bridgesOf, type Judging } from './judge-once.ts';
-import { BEST, WORST } from '#judge/fill/choice.ts';
+import { BEST, WORST } from '#judge/assume/assumption.ts';
 import type { Both } from '#books/required.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';

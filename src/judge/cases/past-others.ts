@@ -2,11 +2,11 @@
 // is counted opens ways that it would shut, so those pairs are judged with it taking the least room as well.
 
 import type { Design } from '#model/design.ts';
-import type { Ends } from '#judge/fill/choice.ts';
+import type { Ends } from '#judge/assume/assumption.ts';
 import type { Filled } from '#judge/fill/fill-build.ts';
-import { coreCircuit } from '#judge/grade/core-circuit.ts';
-import { circuitOf } from '#judge/fill/layer-circuit.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import { coreCircuit } from '#judge/conductors/core-circuit.ts';
+import { circuitOf } from '#judge/conductors/layer-circuit.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 
 export interface Past {
   /** The third circuits. */

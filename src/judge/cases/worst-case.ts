@@ -4,11 +4,11 @@
 
 import type { Design } from '#model/design.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import { type Choice, type Ends, intervalsOf, WORST } from '#judge/fill/choice.ts';
+import { type Choice, type Ends, intervalsOf, WORST } from '#judge/assume/assumption.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { type IntervalPoint, pointsOf } from './interval-points.ts';
 import { judgeOnce, type Judging } from './judge-once.ts';
-import type { Outcome, PairOutcome } from '#judge/paths/outcome.ts';
+import type { Outcome, PairOutcome } from '#judge/paths/case-result.ts';
 import { shorterOf } from '#judge/paths/shortest-paths.ts';
 import { type Past, pastOthers } from './past-others.ts';
 

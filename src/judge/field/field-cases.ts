@@ -10,7 +10,7 @@ import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { potentialAt } from '#stress/turns/places.ts';
 import { waysWound, type Way } from '#stress/turns/ways-wound.ts';
 import type { SwitchingState } from '#stress/pair/pair-stress.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 
 export interface FieldCase extends AskedState {
   readonly between: readonly [string, string];

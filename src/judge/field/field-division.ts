@@ -4,7 +4,7 @@ import { AIR } from '#field/mesh/body-map.ts';
 import { divisionAt } from '#field/read/division.ts';
 import { FieldView } from '#field/read/field-view.ts';
 import type { SolvedField } from '#field/solve/solve-field.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { FieldCase } from './field-cases.ts';
 import type { DividedPart, FieldGap } from './field-report.ts';
 

@@ -10,7 +10,7 @@ import { relativeDensity } from '#stress/breakdown/air.ts';
 import { gapHolds } from '#stress/breakdown/paschen.ts';
 import { coronaOnset } from '#stress/breakdown/peek.ts';
 import { mm, nm } from '#units/quantity.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { FieldCase } from './field-cases.ts';
 import type { FieldGap, GapEnd } from './field-report.ts';
 

@@ -8,11 +8,11 @@ import type { Design } from '#model/design.ts';
 import type { Study } from '#judge/study.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { divisionOf } from './field-division.ts';
-import { drawnField, type DrawnField } from './drawn-field.ts';
+import { drawnField, type DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import { fieldCases, type FieldCase } from './field-cases.ts';
 import { fieldGaps } from './field-gaps.ts';
 import type { FieldCapacitance, FieldReport, NoField, ReportedCase } from './field-report.ts';
-import { meanTurn, middleHeight } from './mean-turn.ts';
+import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
 import { switchingCases, switchingCharges } from './field-switching.ts';
 import { reportedCase } from './reported-case.ts';
 

@@ -7,7 +7,7 @@ import { rasterOf, type FieldWindow, type Raster } from '#field/read/raster.ts';
 import { gapHolds } from '#stress/breakdown/paschen.ts';
 import { inMm, metres, mm, type Metres } from '#units/quantity.ts';
 import type { FoundField } from './field-of.ts';
-import type { DrawnBody } from './drawn-field.ts';
+import type { DrawnBody } from '#judge/drawn-field/drawn-field.ts';
 import type { FieldGap, FieldReport } from './field-report.ts';
 
 export interface FieldPicture {

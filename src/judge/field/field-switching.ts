@@ -4,9 +4,9 @@
 
 import type { AskedState, SolvedField } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { SwitchingCharge } from './field-report.ts';
-import { meanTurn, middleHeight } from './mean-turn.ts';
+import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
 
 const VACUUM = 8.8541878188e-12;
 

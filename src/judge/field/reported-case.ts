@@ -2,7 +2,7 @@
 
 import { FieldView } from '#field/read/field-view.ts';
 import type { SolvedField } from '#field/solve/solve-field.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { FieldCase } from './field-cases.ts';
 import { strongestInAir } from './field-gaps.ts';
 import type { ReportedCase } from './field-report.ts';

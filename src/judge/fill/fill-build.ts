@@ -16,8 +16,8 @@ import type {
   StuffId,
 } from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import { isBest as isBestField, type Choice } from './choice.ts';
-import { type Counted, Filling } from './filling.ts';
+import { isBest as isBestField, type Choice } from '#judge/assume/assumption.ts';
+import { type Counted, Filling } from '#judge/assume/fill-context.ts';
 import { groupOrAssumed } from './fill-group.ts';
 import { fillLeads } from './fill-leads.ts';
 import { type AllWidths, fillWidths, type Widths } from './fill-margins.ts';
@@ -26,7 +26,7 @@ import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
 import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
 import { meansField } from '#judge/grade/means.ts';
-import { coreCircuit, touchedBy } from '#judge/grade/core-circuit.ts';
+import { coreCircuit, touchedBy } from '#judge/conductors/core-circuit.ts';
 import type { Solid } from '#books/solid.ts';
 
 /** So far from the winding that the core above never limits. */

@@ -2,7 +2,7 @@
 
 import type { MaterialGroup } from '#model/design.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
-import type { Filling } from './filling.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
 
 export function groupOrAssumed(
   filling: Filling,

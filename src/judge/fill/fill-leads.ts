@@ -7,7 +7,7 @@ import { linkGaps } from '#model/check/link-gaps.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
-import type { Filling } from './filling.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
 import { type FilledSleeve, fillSleeve } from './fill-solid.ts';
 
 /** Sets of lays of which one is true; at worst there is one set, that holds them all. */

@@ -5,9 +5,9 @@ import type { Design, Layer, Side } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import type { BuildWire } from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import { isBest } from './choice.ts';
-import type { Filling } from './filling.ts';
-import { circuitOf } from './layer-circuit.ts';
+import { isBest } from '#judge/assume/assumption.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
+import { circuitOf } from '#judge/conductors/layer-circuit.ts';
 
 export type Widths = Record<Side, Nm>;
 

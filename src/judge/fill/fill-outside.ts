@@ -3,7 +3,7 @@
 import type { Design, MaterialGroup } from '#model/design.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Filling } from './filling.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
 import { groupOrAssumed } from './fill-group.ts';
 
 export interface FilledOutside {

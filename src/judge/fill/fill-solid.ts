@@ -11,7 +11,7 @@ import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildMargin, BuildSheet, BuildSleeve } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
-import type { Counted, Filling } from './filling.ts';
+import type { Counted, Filling } from '#judge/assume/fill-context.ts';
 import type { Strength, Solid } from '#books/solid.ts';
 
 /** Plies that an unknown count has at its best: as many as any rule asks for. */

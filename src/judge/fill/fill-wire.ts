@@ -14,7 +14,7 @@ import type { Design, Winding, Wire } from '#model/design.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
-import type { Filling } from './filling.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
 import { peakOf } from './fill-solid.ts';
 import type { Solid } from '#books/solid.ts';
 

@@ -2,7 +2,7 @@
 // without one as all of the build say. What nobody said is a patient at worst and an operator at best.
 
 import type { Means } from '#books/required.ts';
-import { type Choice, isBest } from '#judge/fill/choice.ts';
+import { type Choice, isBest } from '#judge/assume/assumption.ts';
 import type { Design } from '#model/design.ts';
 
 export const meansField = (circuit: number): string => `circuits[${circuit}].means`;

@@ -6,7 +6,7 @@ import type { Counting } from '#solver/paths/ply-count.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import type { RunStep } from '#solver/network/runs.ts';
 import { voltsPeak } from '#units/quantity.ts';
-import type { PairQuestion } from './asked.ts';
+import type { PairQuestion } from './path-requirement.ts';
 import { type LevelsOf, type Solid, stands } from '#books/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';

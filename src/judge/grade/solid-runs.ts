@@ -4,7 +4,7 @@
 import { because } from '#standards/because.ts';
 import type { RunStep } from '#solver/network/runs.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
-import type { PairQuestion } from './asked.ts';
+import type { PairQuestion } from './path-requirement.ts';
 import { SLACK, type Solid, stands } from '#books/solid.ts';
 import type { SolidRules } from './solid-rules.ts';
 

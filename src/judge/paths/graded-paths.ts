@@ -7,7 +7,7 @@ import type { Counting } from '#solver/paths/ply-count.ts';
 import type { Metric, Piece, SolidOptions } from '#solver/paths/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
 import { nm } from '#units/quantity.ts';
-import type { PairQuestion } from '#judge/grade/asked.ts';
+import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import {
   type Chain,
   type ChainPiece,
@@ -18,8 +18,8 @@ import {
   type Links,
   linksOf,
 } from '#judge/grade/chain.ts';
-import { metalTies, type MetalTies } from '#judge/grade/metal-ties.ts';
-import type { FoundPath } from './outcome.ts';
+import { metalTies, type MetalTies } from '#judge/conductors/metal-ties.ts';
+import type { FoundPath } from './case-result.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedLimits, PathCache } from './path-cache.ts';
 import type { KeyedSection, SectionList } from './section-list.ts';

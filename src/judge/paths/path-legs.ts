@@ -5,9 +5,9 @@ import type { Design } from '#model/design.ts';
 import type { Leg } from '#solver/paths/pieces.ts';
 import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
-import type { FoundPath } from './outcome.ts';
+import type { FoundPath } from './case-result.ts';
 import type { LegCourse, PathLeg } from '#judge/verdict/verdict.ts';
-import { metalTies } from '#judge/grade/metal-ties.ts';
+import { metalTies } from '#judge/conductors/metal-ties.ts';
 
 export type Point = readonly [number, number];
 

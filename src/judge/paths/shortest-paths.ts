@@ -2,11 +2,11 @@
 
 import { countAll } from '#solver/paths/ply-count.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
-import type { PairQuestion } from '#judge/grade/asked.ts';
+import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
 import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import { atLeast, longestOf } from './known-lengths.ts';
-import type { FoundPath } from './outcome.ts';
+import type { FoundPath } from './case-result.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
 

@@ -2,11 +2,11 @@
 
 import type { Section } from '#solver/section/section.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import type { PairQuestion } from '#judge/grade/asked.ts';
+import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { gradedPath, isBareContact, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
-import type { FoundPath } from './outcome.ts';
+import type { FoundPath } from './case-result.ts';
 import type { KeyedSection } from './section-list.ts';
 import { type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 

@@ -2,10 +2,10 @@
 // standard would ask more. Once each, of the pairs that ask for a barrier.
 
 import type { Book, BookRemark } from '#books/book.ts';
-import { WORST } from '#judge/fill/choice.ts';
+import { WORST } from '#judge/assume/assumption.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { questionOf } from '#judge/grade/required.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import { inMm } from '#units/quantity.ts';
 import type { Remark } from './verdict.ts';

@@ -3,8 +3,8 @@
 import type { Book } from '#books/book.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { requiredFor } from '#judge/grade/required.ts';
-import { WORST } from '#judge/fill/choice.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import { WORST } from '#judge/assume/assumption.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { printDistance } from './print-distance.ts';

@@ -2,7 +2,7 @@
 // exactly one; after too many tries there is none, and the seed is said to be without a build.
 
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

@@ -1,6 +1,6 @@
 // The judgement of the invented build that the page opens with, as plain data that the page carries.
 
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judgePlain, withTurns, type PlainJudgement } from '#judge/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { readDesign } from '#model/read/read-design.ts';

@@ -1,6 +1,6 @@
 // The lessons that come with the page, in the order in which they build on each other. Fetched with the page of lessons.
 
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Lesson } from '#learn/lesson/lesson-schema.ts';
 import { readLesson } from '#learn/lesson/read-lesson.ts';
 import airAndSurface from '#lessons/air-and-surface.json' with { type: 'json' };

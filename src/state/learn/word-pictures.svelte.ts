@@ -1,7 +1,7 @@
 // The builds that terms are drawn from: those of the lessons, each judged once, beside the page, when a term first asks for it.
 
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { JudgeErrand } from '#state/judging/judge-errand.ts';
 import type { JudgedBuild } from '#state/judging/newest-judgement.svelte.ts';
 import { lessonShelf } from './lesson-shelf.ts';

@@ -2,7 +2,7 @@
 
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { sketch } from '#judge/sketch.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Judging } from '#state/document/editor.svelte.ts';

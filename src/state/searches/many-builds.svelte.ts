@@ -9,7 +9,7 @@ import { circuitLooks } from '#words/design/circuit-look.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
 import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
 import { studyOf } from '#judge/study.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import type { JudgeErrand } from '#state/judging/judge-errand.ts';
 import type { Answer, Grade, Verdict } from '#state/judging/judged.ts';

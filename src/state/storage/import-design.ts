@@ -6,7 +6,7 @@ import { hostileFaults } from '#model/faults/hostile-faults.ts';
 import { readDesign, type ReadDesign } from '#model/read/read-design.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 
 export type Openable =
   | { readonly kind: 'build'; readonly doc: DesignFile }

@@ -3,7 +3,7 @@
 import { decidingFigure } from '#judge/decide/deciding-figure.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judgePlain } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answerer } from './asks.ts';
 

@@ -11,7 +11,7 @@ import type { Raster } from '#field/read/raster.ts';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, fieldOf } from '#judge/field/field-of.ts';
 import { fieldPicture, type FieldPicture } from '#judge/field/field-picture.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 

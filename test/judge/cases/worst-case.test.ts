@@ -2,7 +2,7 @@
 // Nominal are 3 + 3 x 0.06 + 3 = 6.18 mm where 5 mm of creepage and 3 mm of clearance are asked.
 
 import { describe, expect, it } from 'vitest';
-import { intervalsOf, settled } from '#judge/fill/choice.ts';
+import { intervalsOf, settled } from '#judge/assume/assumption.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { pointsOf } from '#judge/cases/interval-points.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';

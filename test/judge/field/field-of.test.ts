@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, FINE, fieldOf, type FieldOptions, type FoundField } from '#judge/field/field-of.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study, studyOf } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import thickFilm from '#test/cases/thick-film.json' with { type: 'json' };
 
 /** Shortest creepage through one ply at most, mm, with one ply of tape of this film. */

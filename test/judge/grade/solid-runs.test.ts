@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
-import type { PairQuestion } from '#judge/grade/asked.ts';
+import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { solidRules } from '#judge/grade/solid-rules.ts';
 import { solidRuns } from '#judge/grade/solid-runs.ts';
 import type { Solid } from '#books/solid.ts';

@@ -5,7 +5,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import { stressBlocks, stressText } from '#words/stress/stress-words.ts';
 import { workedSheet } from '#words/derivation/worked-sheet.ts';
 import { study } from '#judge/study.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 
 const enamelled = (conductor: string) => ({ kind: 'enamelled', conductor, grade: 1 });
 const winding = (id: string, circuit: string, conductor: string) => {

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { sketch } from '#judge/sketch.ts';
 import { drawnWay, groundOf } from '#learn/lesson/drawn-way.ts';
 import { readDesign } from '#model/read/read-design.ts';

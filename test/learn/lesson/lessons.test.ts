@@ -4,7 +4,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judge.ts';
 import { goalMet } from '#learn/lesson/goal-met.ts';
 import { applyLessonEdits } from '#learn/lesson/lesson-edits.ts';

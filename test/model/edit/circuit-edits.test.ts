@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { addWinding, removeCircuit, removeWinding, renameWinding } from '#model/edit/circuit-edits.ts';
 import { demos, firstBuild } from '#state/begin/demos.ts';
 

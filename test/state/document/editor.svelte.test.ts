@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { duplicateLayers, moveLayers, removeLayers } from '#model/edit/layer-edits.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge, judgePlain, withTurns } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sketch } from '#judge/sketch.ts';
 import { demos, firstBuild } from '#state/begin/demos.ts';

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { removeLayers } from '#model/edit/layer-edits.ts';

@@ -3,7 +3,7 @@ import { blankDesign } from '#model/begin/blank-design.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { designText } from '#state/storage/files.ts';
 import { judging } from '#state/searches/judging.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { keepSteps, keptSteps } from '#state/storage/session-steps.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { faultBeside, faultWords } from '#words/design/fault-words.ts';
 import greenhouse from '#demos/greenhouse-timer.json' with { type: 'json' };
 

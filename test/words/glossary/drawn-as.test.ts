@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 
 import { lookBox } from '#drawing/scene/look-box.ts';
 import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judge.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { drawnAs } from '#words/glossary/drawn-as.ts';

@@ -3,7 +3,7 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import {
   addMeasurement,
   addPhoto,

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, fieldOf } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { reportHtml } from '#papers/html/report/report.ts';

@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { Heat } from '#stress/heat/heat.ts';
-import type { Assumption, JudgedTouchCurrent } from './verdict.ts';
+import type { Assumption, JudgedTouchCurrent } from '#judge/verdict/verdict.ts';
 
 export function openOfBuild(
   design: Design,

@@ -1,9 +1,9 @@
 // What a path stands on that nobody knows, as conditions to be told in the same sentence: `if the lead climbs the flange`.
 
-import type { Counted } from '#judge/fill/filling.ts';
-import type { FoundPath } from '#judge/paths/outcome.ts';
+import type { Counted } from '#judge/assume/fill-context.ts';
+import type { FoundPath } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
-import type { PathPlace } from './spot-kind.ts';
+import type { PathPlace } from '#judge/spots/spot-kind.ts';
 
 /** More conditions than these say nothing to a reader. */
 const MOST_TOLD = 3;

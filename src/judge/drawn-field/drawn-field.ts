@@ -7,7 +7,7 @@ import type { Design } from '#model/design.ts';
 import type { Section } from '#solver/section/section.ts';
 import type { Turn } from '#solver/placing/turns.ts';
 import { nm, type Nm } from '#units/quantity.ts';
-import { coreCircuit } from '#judge/grade/core-circuit.ts';
+import { coreCircuit } from '#judge/conductors/core-circuit.ts';
 import { SolidPermittivities, type CountedPermittivity } from './solid-permittivities.ts';
 import { turnPlaces } from './turn-places.ts';
 

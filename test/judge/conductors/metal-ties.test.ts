@@ -1,7 +1,7 @@
 // What metal joins counts as one conductor, through however many parts; two circuits that it joins have nothing between.
 
 import { describe, expect, it } from 'vitest';
-import { metalTies } from '#judge/grade/metal-ties.ts';
+import { metalTies } from '#judge/conductors/metal-ties.ts';
 import { type Changes, designWith, pairOf, verdictWith } from '#test/judge/margin-build.ts';
 
 const parts = (...list: readonly object[]): Changes => ({ parts: list });

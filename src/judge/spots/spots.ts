@@ -4,12 +4,12 @@ import type { Design } from '#model/design.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { heightOf } from '#standards/ladder.ts';
 import { printed } from '#judge/grade/grade.ts';
-import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
-import { conditionsOf, conditionWords, type Unknowns } from './assumed-words.ts';
+import { conditionsOf, conditionWords, type Unknowns } from '#judge/assumptions/assumed-words.ts';
 import { placeOf } from './spot-kind.ts';
 import { bridgeSays, mendSays, spotSays } from './spot-words.ts';
-import type { Answer, SpotKind, WeakSpot } from './verdict.ts';
+import type { Answer, SpotKind, WeakSpot } from '#judge/verdict/verdict.ts';
 
 export interface JudgedPair {
   readonly worst: PairOutcome;

@@ -1,10 +1,10 @@
 // What a field that nobody knows is at its best, in words: the figure that turns a verdict where the field decides it.
 
 import type { Book } from '#books/book.ts';
-import { BEST } from '#judge/fill/choice.ts';
-import { openFrequency } from '#judge/fill/counted-stress.ts';
+import { BEST } from '#judge/assume/assumption.ts';
+import { openFrequency } from '#judge/assume/counted-stress.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import { inMm } from '#units/quantity.ts';
 

@@ -6,8 +6,8 @@ import type { Leg } from '#solver/paths/pieces.ts';
 import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/section/section.ts';
 import type { OrientedLeg } from '#judge/paths/path-legs.ts';
 import { regionsAt } from '#judge/paths/path-legs.ts';
-import type { FoundPath } from '#judge/paths/outcome.ts';
-import type { SpotKind } from './verdict.ts';
+import type { FoundPath } from '#judge/paths/case-result.ts';
+import type { SpotKind } from '#judge/verdict/verdict.ts';
 
 export interface PathPlace {
   readonly kind: SpotKind;

@@ -8,17 +8,17 @@ import { inMm, type Nm } from '#units/quantity.ts';
 import { beyondTables } from './pair-answer.ts';
 import { printed } from '#judge/grade/grade.ts';
 import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
-import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
 import { pairReasons } from './pair-reasons.ts';
-import { conditionsOf, type Unknowns } from './assumed-words.ts';
-import { placeOf } from './spot-kind.ts';
-import { requiredLength } from './spots.ts';
+import { conditionsOf, type Unknowns } from '#judge/assumptions/assumed-words.ts';
+import { placeOf } from '#judge/spots/spot-kind.ts';
+import { requiredLength } from '#judge/spots/spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
-import { byMeans } from './by-means.ts';
-import { plyWords } from './ply-words.ts';
-import { printDistance } from './print-distance.ts';
-import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from './verdict.ts';
+import { byMeans } from '#judge/verdict/by-means.ts';
+import { plyWords } from '#judge/verdict/ply-words.ts';
+import { printDistance } from '#judge/verdict/print-distance.ts';
+import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from '#judge/verdict/verdict.ts';
 
 export function printPair(
   book: Book,

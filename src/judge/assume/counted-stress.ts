@@ -8,7 +8,7 @@ import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts'
 import { placeVoltages } from '#stress/voltages/place-voltages.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { hertz, voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
-import { isBest, type Choice } from './choice.ts';
+import { isBest, type Choice } from './assumption.ts';
 
 export interface CountedStress extends PairStressResult {
   /** Without what an estimate may be off: as it is printed. */

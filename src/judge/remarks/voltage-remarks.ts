@@ -1,8 +1,8 @@
 // What is worth saying of a working voltage that both the file and the converter give, where they differ.
 
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { StressNote } from '#stress/pair/pair-stress.ts';
-import type { Remark } from './verdict.ts';
+import type { Remark } from '#judge/verdict/verdict.ts';
 
 export const voltageRemarks = (
   pairs: readonly PairOutcome[],

@@ -3,7 +3,7 @@
 import type { Grade } from '#standards/grade.ts';
 import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
 import { inMm } from '#units/quantity.ts';
-import type { Answer, SpotKind } from './verdict.ts';
+import type { Answer, SpotKind } from '#judge/verdict/verdict.ts';
 
 interface SpotFacts {
   readonly kind: SpotKind;

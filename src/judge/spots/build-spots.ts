@@ -6,8 +6,8 @@ import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import type { HeatLimits } from '#stress/heat/heat-limits.ts';
-import type { JudgedTouch } from './judged-touch.ts';
-import type { WeakSpot } from './verdict.ts';
+import type { JudgedTouch } from '#judge/answers/judged-touch.ts';
+import type { WeakSpot } from '#judge/verdict/verdict.ts';
 
 /** Null where the hottest spot is cool enough, or nothing says how hot it is. */
 export function hotSpot({ system, hottest, plusMinus, limits }: Heat): WeakSpot | null {

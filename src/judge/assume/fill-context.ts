@@ -1,6 +1,6 @@
 // What is gathered while a build is filled: the stuffs of its solids, the unknowns met and how each was counted.
 
-import { isBest, isRoomy, type Choice } from './choice.ts';
+import { isBest, isRoomy, type Choice } from './assumption.ts';
 import { Stuffs } from '#judge/grade/stuff.ts';
 
 export interface Counted {

@@ -1,14 +1,14 @@
 // Everything that was counted without being known: unknowns, defaults that shape the verdict, house rules, intervals.
 
 import type { Design } from '#model/design.ts';
-import { openBridgeFields } from '#judge/fill/open-bridges.ts';
-import type { Counted } from '#judge/fill/filling.ts';
+import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
+import type { Counted } from '#judge/assume/fill-context.ts';
 import type { Deciders } from '#judge/cases/deciders.ts';
-import { countedAs, openFrequency } from '#judge/fill/counted-stress.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
-import { unplacedParts } from '#judge/fill/unplaced.ts';
+import { countedAs, openFrequency } from '#judge/assume/counted-stress.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
+import { unplacedParts } from '#judge/conductors/unplaced.ts';
 import type { BestFigures } from './best-figures.ts';
-import type { Answer, Assumption } from './verdict.ts';
+import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
 
 export interface Assumed {
   readonly counted: readonly Counted[];

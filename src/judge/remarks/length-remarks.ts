@@ -3,9 +3,9 @@
 
 import { GROUPS } from '#judge/grade/stuff.ts';
 import { reaches } from '#standards/ladder.ts';
-import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { nextRowOf } from '#standards/next-row.ts';
-import type { Remark } from './verdict.ts';
+import type { Remark } from '#judge/verdict/verdict.ts';
 
 export const lengthRemarks = (barriers: readonly PairOutcome[]): readonly Remark[] => [
   ...barriers.flatMap(byInterpolation),

@@ -1,7 +1,7 @@
 // The sections that a verdict is drawn on: those of the build as it is counted at worst, and beside them, by a name of its
 // own, every other one on which a path is told that lies elsewhere there.
 
-import type { FoundPath, Holding, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundPath, Holding, PairOutcome } from '#judge/paths/case-result.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Rect, Section } from '#solver/section/section.ts';
 

@@ -1,7 +1,7 @@
 // Why a pair reaches its grade: the path or the part that holds it; and where it reaches what is asked, every other way
 // that solids close: the printed paths that are too short by themselves, and the solids through which no way leads.
 
-import type { FoundPath, PairOutcome } from '#judge/paths/outcome.ts';
+import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import type { Because } from '#standards/because.ts';
 import { reaches } from '#standards/ladder.ts';
 

@@ -2,7 +2,7 @@
 // nothing to judge; that nothing was drawn is no insulation. Parts near the coil lie in no section.
 
 import type { Design } from '#model/design.ts';
-import { metalTies } from '#judge/grade/metal-ties.ts';
+import { metalTies } from './metal-ties.ts';
 
 /**
  * An earth is left out: it often is only outside, and is asked of bridging parts. A core whose bond is unknown does

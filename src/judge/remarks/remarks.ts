@@ -6,9 +6,9 @@ import { placedBuild } from '#solver/section/placement.ts';
 import { isRetained } from '#solver/stack/displacement.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
-import type { PairOutcome } from '#judge/paths/outcome.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { lengthRemarks } from './length-remarks.ts';
-import type { Remark } from './verdict.ts';
+import type { Remark } from '#judge/verdict/verdict.ts';
 import { voltageRemarks } from './voltage-remarks.ts';
 
 export function notJudgedOf(

@@ -1,7 +1,7 @@
 // The capacitances between circuits that the field found, for the touch current: what floats is taken out and passes the
 // field on. They take the place of the estimate of parallel layers.
 
-import type { FieldReport } from '#judge/field/field-report.ts';
+import type { FieldReport } from './field-report.ts';
 import type { Design } from '#model/design.ts';
 import { because } from '#standards/because.ts';
 import type { LayersCapacitance } from '#stress/current/winding-capacitance.ts';
