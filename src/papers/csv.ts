@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import { printable } from '#words/text/printable.ts';
 
 type Cell = string | number | null;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import { lengthDown } from '#words/text/number-words.ts';
 import { spotFigure, worstFirst } from '#words/verdict/pair-words.ts';
 import type { Verdict } from '#state/judging/judged.ts';

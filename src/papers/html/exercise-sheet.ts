@@ -16,7 +16,7 @@ import {
   rightAnswerWords,
   slipWords,
 } from '#words/learn/exercise-words.ts';
-import { bookWords } from '#words/verdict/answer-words.ts';
+import { bookWords } from '#words/text/answer-words.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { raw, tag, type Markup } from '#papers/html/page/markup.ts';
 import { sheet } from '#papers/html/page/document.ts';

@@ -3,7 +3,7 @@
 import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
-import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
+import { bookWords, scopeWords } from '#words/text/answer-words.ts';
 import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { lengthDown, lengthTaken } from '#words/text/number-words.ts';

@@ -2,7 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { Study } from '#judge/study.ts';
-import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
+import { bookWords, scopeWords } from '#words/text/answer-words.ts';
 import { coreWords } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';

@@ -5,7 +5,7 @@ import { coilFormers } from '#standards/materials/coil-formers.ts';
 import type { Cite } from '#standards/because.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
 import { dimension, plain } from '#words/text/number-words.ts';
-import { bookWords } from '#words/verdict/answer-words.ts';
+import { bookWords } from '#words/text/answer-words.ts';
 import { ruleBook, ruleBookIds } from '#books/shelf.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 

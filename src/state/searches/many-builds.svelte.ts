@@ -7,7 +7,7 @@ import type { Design } from '#model/design.ts';
 import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { limitingFigure, pairNames, worstFirst } from '#words/verdict/pair-words.ts';
-import { bookWords, scopeWords } from '#words/verdict/answer-words.ts';
+import { bookWords, scopeWords } from '#words/text/answer-words.ts';
 import { studyOf } from '#judge/study.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';

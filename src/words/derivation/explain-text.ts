@@ -7,7 +7,7 @@ import { confirmedWords } from '#words/text/confirmed-words.ts';
 import { kilovoltsUp, lengthUp } from '#words/text/number-words.ts';
 import { pairNames, pairSentence } from '#words/verdict/pair-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { workedSheet, type SheetRow } from './worked-sheet.ts';
+import { workedSheet, type SheetRow } from './derivation-table.ts';
 
 export function explainText(pair: PairVerdict, looks: readonly CircuitLook[]): string {
   const sheets = sheetsOf(pair).map(({ title, why }) => [title, ...columns(workedSheet(why))].join('\n'));

@@ -1,7 +1,7 @@
 // What is wrong with a field, as the page says it: the field in words, what stands there, what was expected.
 
 import type { BadInput } from '#model/faults/bad-input.ts';
-import { capitalised } from '#words/verdict/answer-words.ts';
+import { capitalised } from '#words/text/answer-words.ts';
 import { fieldWords, type Named } from './field-words.ts';
 
 /** Beside its field, which needs no name there. */

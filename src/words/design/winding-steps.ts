@@ -16,7 +16,7 @@ import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
-import { capitalised } from '#words/verdict/answer-words.ts';
+import { capitalised } from '#words/text/answer-words.ts';
 import { layerWords, reading, turnWords, wireWords } from './layer-words.ts';
 import { dimension } from '#words/text/number-words.ts';
 import { materialWords } from './material-words.ts';

@@ -5,7 +5,7 @@ import type { FieldReport } from '#judge/field/field-report.ts';
 import { leakageLines } from '#words/stress/leakage-words.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import type { Leakage } from '#stress/current/leakage.ts';
-import { CAUTION } from '#words/verdict/answer-words.ts';
+import { CAUTION } from '#words/text/answer-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { capacitanceLines, switchingLines } from './capacitance-words.ts';
 import { gapLines } from './gap-words.ts';

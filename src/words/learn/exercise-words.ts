@@ -2,7 +2,7 @@
 
 import type { Exercise, Question, RightAnswer, Slip } from '#learn/exercise/exercise.ts';
 import type { Marked } from '#learn/exercise/mark.ts';
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import { pathSentence } from '#words/verdict/path-words.ts';
 
 export const exerciseTitle = (id: string): string => TITLES[id] ?? id;

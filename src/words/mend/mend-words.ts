@@ -10,7 +10,7 @@ import type { NoMend } from '#mend/no-mend.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import { spotWords } from '#words/verdict/answer-words.ts';
+import { spotWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/verdict/path-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 

@@ -8,7 +8,7 @@ import type { Spread } from '#spread/spread.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 
 const MOST_FIELDS = 6;
 

@@ -3,7 +3,7 @@
 import type { BridgingPart } from '#stress/current/leakage-branches.ts';
 import type { Leakage, TouchCurrent } from '#stress/current/leakage.ts';
 
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { frequency, plain, volts } from '#words/text/number-words.ts';
 import { pairNames } from '#words/verdict/pair-words.ts';

@@ -2,7 +2,7 @@
 // the test plan with what a pass would not prove, heat, and the cautions.
 
 import type { Design } from '#model/design.ts';
-import { CAUTION, answerWords, bookWords } from '#words/verdict/answer-words.ts';
+import { CAUTION, answerWords, bookWords } from '#words/text/answer-words.ts';
 import { bridgeLine, outsideLine } from '#words/verdict/bridge-words.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { heatLines } from './heat-words.ts';

@@ -8,7 +8,7 @@ import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { marginSentence } from './margin-words.ts';
 import { frequency, lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from './path-words.ts';
-import { answerWords } from './answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 
 /** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
 export function pairNames(between: readonly [string, string], looks: readonly CircuitLook[]): string {

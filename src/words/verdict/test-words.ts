@@ -3,7 +3,7 @@
 
 import type { TestOutcome, TestPlan } from '#stress/breakdown/test-plan.ts';
 
-import { answerWords } from './answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { kilovoltsUp, lengthDown, plies } from '#words/text/number-words.ts';
 import { nameOf, pairNames } from './pair-words.ts';

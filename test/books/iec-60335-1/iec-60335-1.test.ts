@@ -11,7 +11,7 @@ import { PathCache } from '#judge/paths/path-cache.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import { citesOf } from '#standards/because.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
-import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { designWith, type Changes } from '#test/judge/margin-build.ts';
 
 const iec603351 = ruleBook('iec-60335-1')!;

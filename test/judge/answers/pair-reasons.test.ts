@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '#judge/judge.ts';
 import { because, citesOf, judgedLater } from '#standards/because.ts';
-import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { designWith, type Changes } from '#test/judge/margin-build.ts';
 
 function told(changes: Changes) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { stressBlocks, stressText } from '#words/stress/stress-words.ts';
-import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 

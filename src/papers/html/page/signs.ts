@@ -2,7 +2,7 @@
 
 import type { Answer, Grade } from '#judge/verdict/verdict.ts';
 import type { Confirmed } from '#standards/because.ts';
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';

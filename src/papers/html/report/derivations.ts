@@ -6,7 +6,7 @@ import type { Because } from '#standards/because.ts';
 import { sheetsOf } from '#words/derivation/explain-text.ts';
 import { askedLength } from '#words/text/number-words.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
-import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { block, raw, table, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { knownSign, pairSign } from '#papers/html/page/signs.ts';

@@ -5,7 +5,7 @@ import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Study } from '#judge/study.ts';
-import { bookWords, capitalised, answerWords, scopeWords } from '#words/verdict/answer-words.ts';
+import { bookWords, capitalised, answerWords, scopeWords } from '#words/text/answer-words.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline, worstFirst } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';

@@ -1,7 +1,7 @@
 // Weak spots, worst first: the first ones seen close, all of them in words.
 
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
-import { capitalised, spotWords } from '#words/verdict/answer-words.ts';
+import { capitalised, spotWords } from '#words/text/answer-words.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';

@@ -1,6 +1,6 @@
 // What the file does not know and what each would change; and what is easily forgotten and was not answered.
 
-import { answerWords, capitalised } from '#words/verdict/answer-words.ts';
+import { answerWords, capitalised } from '#words/text/answer-words.ts';
 import { assumedField, countedWords } from '#words/verdict/assumption-words.ts';
 import { openQuestionsOf } from '#words/verdict/open-questions.ts';
 import { block, table, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';

@@ -1,6 +1,6 @@
 // The figure that would turn the verdict, in a sentence: `below 2.31 mm falls short, from 2.31 mm meets`.
 
-import { answerWords } from '#words/verdict/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import { plain, plies } from '#words/text/number-words.ts';
 import type { Deciding } from '#state/searches/deciding.svelte.ts';
 import { unreachable } from '#units/unreachable.ts';

@@ -3,7 +3,7 @@ import { because } from '#standards/because.ts';
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
 import { AS_FILED } from '#standards/reader.ts';
 import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
-import { workedSheet } from '#words/derivation/worked-sheet.ts';
+import { workedSheet } from '#words/derivation/derivation-table.ts';
 
 const { distances, voltages } = tablesOf(AS_FILED);
 
