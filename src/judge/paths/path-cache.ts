@@ -35,7 +35,10 @@ export class PathCache {
   #networks = new Map<string, Network>();
   readonly #short = new Map<string, readonly (readonly string[])[]>();
   readonly #finder = new PathFinder();
-  readonly #names = new WeakMap<object, string>();
+  /** Numbers of data by what it says, and of the objects that were told before. */
+  readonly #told = new Generations<number>();
+  readonly #numbers = new WeakMap<object, number>();
+  readonly #searches = new WeakMap<KeyedLimits, Search>();
   #count = 0;
 
   /** Call before each judging of a document. */
@@ -44,6 +47,7 @@ export class PathCache {
     this.#movedAlone.next();
     this.#geometries.next();
     this.#pieces.next();
+    this.#told.next();
     this.#networks = new Map();
     this.#short.clear();
   }
@@ -99,28 +103,57 @@ export class PathCache {
       const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
       if (whole.length === 0) return whole;
     }
-    const { sightsUpTo, ...asked } = limits;
-    const of = `${section.geometry} ${closedJoint} ${this.#told(options)}`;
-    // the clearance crosses gaps of any width
-    const where = asked.metric === 'clearance' ? { ...asked, x: 0 } : asked;
-    return this.#pieces.get(`${of} ${this.#told(counting)} ${JSON.stringify(where, finite)}`, () => {
-      const wanted = asked.metric === 'clearance' ? Math.max(...asked.length) : 0;
+    const search = this.#searchOf(limits);
+    const of = `${section.geometry} ${closedJoint} ${this.#numberOf(options)}`;
+    return this.#pieces.get(`${of} ${this.#numberOf(counting)} ${search.number}`, () => {
+      const { wanted } = search;
       const known = this.#networks.get(of);
       const net =
         known && known.sightsUpTo >= wanted
           ? known
-          : networkOf(section, options, closedJoint, Math.max(wanted, sightsUpTo), this.#finder);
+          : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo), this.#finder);
       this.#networks.set(of, net);
-      return findPieces(net, counting, sectionLimits(asked), this.#finder);
+      return findPieces(net, counting, search.limits, this.#finder);
     });
   }
 
-  /** All of it, told once: options and counting are the same through one judging. */
-  #told(data: SolidOptions | Counting): string {
-    const told = this.#names.get(data) ?? JSON.stringify(data, finite);
-    this.#names.set(data, told);
-    return told;
+  /** Worked out once for each: callers hand in the same limits for many sections. */
+  #searchOf(limits: KeyedLimits): Search {
+    const known = this.#searches.get(limits);
+    if (known) return known;
+    const { metric, x, length, window, farEnds, known: lengths } = limits;
+    const asked = {
+      metric,
+      x,
+      length,
+      window,
+      ...(farEnds && { farEnds }),
+      ...(lengths && { known: lengths }),
+    };
+    // the clearance crosses gaps of any width
+    const number = this.#numberOf(metric === 'clearance' ? { ...asked, x: 0 } : asked);
+    const wanted = metric === 'clearance' ? Math.max(...length) : 0;
+    const search = { number, wanted, limits: sectionLimits(asked) };
+    this.#searches.set(limits, search);
+    return search;
   }
+
+  /** The same for data that says the same, each object told once. */
+  #numberOf(data: object): number {
+    const known = this.#numbers.get(data);
+    if (known !== undefined) return known;
+    const number = this.#told.get(JSON.stringify(data, finite), () => this.#count++);
+    this.#numbers.set(data, number);
+    return number;
+  }
+}
+
+/** What is looked for, told apart by a number. */
+interface Search {
+  readonly number: number;
+  /** Sight lines up to this length are needed. */
+  readonly wanted: number;
+  readonly limits: SectionLimits;
 }
 
 /** In JSON what has no end and what is left out are told alike. */

@@ -2,11 +2,13 @@
 
 import { countAll } from '#solver/paths/ply-count.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
+import type { Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
 import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import { atLeast, longestOf } from './known-lengths.ts';
 import type { FoundPath } from './case-result.ts';
+import type { KeyedLimits } from './path-cache.ts';
 
 export const PRINTED_PLIES = [0, 1, 2, 3] as const;
 
@@ -43,13 +45,15 @@ export function shortestOfPairs(
     const sightsUpTo = Math.max(search.plan.longest.clearance, ...knownOf('clearance').flat());
     for (const metric of METRICS) {
       const known = knownOf(metric);
+      const limitsAt = limitsByX((x) => {
+        const lengths = { x, pairs, lengths: known, names: ties.names };
+        const length = atLeast(x, longestOf(known));
+        return { metric, x, length, window: null, known: lengths, sightsUpTo };
+      });
       questions.forEach((question, i) => {
         if (!sections[i]!.has(section)) return;
         const x = question.asked[metric].x;
-        const length = atLeast(x, longestOf(known));
-        const lengths = { x, pairs, lengths: known, names: ties.names };
-        const limits = { metric, x, length, window: null, known: lengths, sightsUpTo };
-        const from = { section, question, metric, counting: COUNT_PRINTED, limits, weigh };
+        const from = { section, question, metric, counting: COUNT_PRINTED, limits: limitsAt(x), weigh };
         for (const chain of pathsFrom(site, from)) {
           const measured = { length: chainLength(chain, x), plies: chainPlies(chain) };
           const better = PRINTED_PLIES.filter((k) => isShorter(measured, k, shortest[i]![metric][k] ?? null));
@@ -61,6 +65,16 @@ export function shortestOfPairs(
     }
   }
   return shortest;
+}
+
+/** The same object for every pair with the same X, so that the cache tells it once. */
+function limitsByX(make: (x: Nm) => KeyedLimits): (x: Nm) => KeyedLimits {
+  const made = new Map<Nm, KeyedLimits>();
+  return (x) => {
+    const limits = made.get(x) ?? make(x);
+    made.set(x, limits);
+    return limits;
+  };
 }
 
 /** Only plies count beside the length. */

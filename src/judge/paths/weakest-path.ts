@@ -1,12 +1,14 @@
 // The weakest path of a pair over the sections of one build: the lowest grade over all of them.
 
 import type { Section } from '#solver/section/section.ts';
+import type { Metric } from '#solver/paths/pieces.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { gradedPath, isBareContact, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import type { FoundPath } from './case-result.ts';
+import type { KeyedLimits } from './path-cache.ts';
 import type { KeyedSection } from './section-list.ts';
 import { type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 
@@ -20,8 +22,9 @@ export interface PairPaths {
 export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
   const { search } = site;
   const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
+  const whole = limitsOf(site, question, null);
   for (const section of sectionsFor(site, question)) {
-    const worstHere = worstPath(site, section, question, null);
+    const worstHere = worstPath(site, section, question, whole);
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
@@ -33,11 +36,26 @@ export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
     for (const window of halvesOf(section)) {
       // the weakest of all is the weakest there, too
       if (liesWithin(worstHere, window)) continue;
-      const there = worstPath(site, section, question, window);
+      const there = worstPath(site, section, question, limitsOf(site, question, window));
       if (there && !reaches(there.grade, question.needed)) found.failing.push(there);
     }
   }
   return found;
+}
+
+type Limits = Readonly<Record<Metric, KeyedLimits>>;
+
+function limitsOf({ search }: Site, { asked }: PairQuestion, window: KeyedLimits['window']): Limits {
+  const { longest, farEnds } = search.plan;
+  const along = (metric: Metric): KeyedLimits => ({
+    metric,
+    x: asked[metric].x,
+    length: [longest[metric]],
+    window,
+    farEnds,
+    sightsUpTo: longest.clearance,
+  });
+  return { creepage: along('creepage'), clearance: along('clearance') };
 }
 
 /** The weakest path of a section among those that are not reinforced by their length alone. */
@@ -45,27 +63,19 @@ function worstPath(
   site: Site,
   section: KeyedSection | null,
   question: PairQuestion,
-  window: readonly [Nm, Nm] | null,
+  limits: Limits,
 ): FoundPath | null {
   // where nothing is asked the printed paths tell enough
   if (question.needed === null) return null;
   const { tools, plan } = site.search;
   let worst: FoundPath | null = null;
   for (const metric of METRICS) {
-    const limits = {
-      metric,
-      x: question.asked[metric].x,
-      length: [plan.longest[metric]],
-      window,
-      farEnds: plan.farEnds,
-      sightsUpTo: plan.longest.clearance,
-    };
     const weigh = (piece: ChainPiece): readonly number[] => [
       isBareContact(section, piece) ? 0 : 1,
       worthyPlies(piece, tools),
       ...seriesWeights(piece, question.asked[metric], tools),
     ];
-    const from = { section, question, metric, counting: plan.grading, limits, weigh };
+    const from = { section, question, metric, counting: plan.grading, limits: limits[metric], weigh };
     for (const chain of pathsFrom(site, from)) {
       const path = gradedPath(site, from, chain);
       if (isWorse(path, worst)) worst = path;
