@@ -18,7 +18,15 @@ import { GROUPS } from '#judge/grade/stuff.ts';
 import { byMeans } from '#judge/verdict/by-means.ts';
 import { plyWords } from '#judge/verdict/ply-words.ts';
 import { printDistance } from '#judge/verdict/print-distance.ts';
-import type { Answer, Limiting, PairStress, PairVerdict, PrintedPath, Proven, Required } from '#judge/verdict/verdict.ts';
+import type {
+  Answer,
+  Limiting,
+  PairStress,
+  PairVerdict,
+  PrintedPath,
+  Proven,
+  Required,
+} from '#judge/verdict/verdict.ts';
 
 export function printPair(
   book: Book,

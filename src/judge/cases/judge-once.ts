@@ -11,7 +11,12 @@ import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.t
 import type { Required, Transients } from '#books/required.ts';
 import { mainsOf } from '#books/shared/mains.ts';
 import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
-import { countedStress, type CountedStress, stressAtPlace, voltagesAs } from '#judge/assume/counted-stress.ts';
+import {
+  countedStress,
+  type CountedStress,
+  stressAtPlace,
+  voltagesAs,
+} from '#judge/assume/counted-stress.ts';
 import type { Choice } from '#judge/assume/assumption.ts';
 import { isBest, settled } from '#judge/assume/assumption.ts';
 import { bridgeField } from '#judge/conductors/open-bridges.ts';

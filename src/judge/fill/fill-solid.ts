@@ -3,7 +3,13 @@
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
-import { filmBreakdown, sleeveById, tapeById, type Figure, type Tape } from '#standards/materials/materials.ts';
+import {
+  filmBreakdown,
+  sleeveById,
+  tapeById,
+  type Figure,
+  type Tape,
+} from '#standards/materials/materials.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Margin, Sheet, Sleeve, Withstand } from '#model/design.ts';
 import type { Unknown } from '#model/quantity/reading.ts';

@@ -5,7 +5,16 @@
 // The search stops at conductors, and for a label when every conductor looked for has been reached with no more or cannot
 // be reached within its length.
 
-import { alongWorst, begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from './path-label.ts';
+import {
+  alongWorst,
+  begun,
+  countOf,
+  hopped,
+  noMoreThan,
+  withHop,
+  withMaterial,
+  withPlies,
+} from './path-label.ts';
 import type { Counting } from './ply-count.ts';
 import type { LabelHeap } from './label-heap.ts';
 import { ACROSS_AIR, CLOSED, THROUGH, type Network } from '#solver/network/network.ts';

@@ -10,7 +10,12 @@ import { because, type Because } from '#standards/because.ts';
 import { voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 import { modesOf } from '#stress/converter/converter-cases.ts';
-import { computedStress, inMode, runningConverter, type RunningConverter } from '#stress/converter/computed-stress.ts';
+import {
+  computedStress,
+  inMode,
+  runningConverter,
+  type RunningConverter,
+} from '#stress/converter/computed-stress.ts';
 import { converterNotes } from '#stress/converter/converter-notes.ts';
 import { estimateWithin, openConverter } from '#stress/converter/estimate-width.ts';
 import { givenVoltages, type Given } from './given-voltages.ts';

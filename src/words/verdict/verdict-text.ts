@@ -3,7 +3,14 @@
 import type { Design } from '#model/design.ts';
 import { leadingPath } from './leading-path.ts';
 import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
-import { CAUTION, answerWords, bookWords, capitalised, scopeWords, spotWords } from '#words/text/answer-words.ts';
+import {
+  CAUTION,
+  answerWords,
+  bookWords,
+  capitalised,
+  scopeWords,
+  spotWords,
+} from '#words/text/answer-words.ts';
 import { countedWords } from './assumption-words.ts';
 import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
 import {

@@ -3,7 +3,15 @@
 
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { begun, countOf, hopped, noMoreThan, withHop, withMaterial, withPlies } from '#solver/paths/path-label.ts';
+import {
+  begun,
+  countOf,
+  hopped,
+  noMoreThan,
+  withHop,
+  withMaterial,
+  withPlies,
+} from '#solver/paths/path-label.ts';
 import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { LowerBounds } from '#solver/paths/least-length.ts';

@@ -3,7 +3,14 @@ import { applyEdits } from '#state/fields/edit.ts';
 import { editsOf, limited, LONGEST, positionOf, valueAt } from '#ui/canvas/handles/handle.ts';
 import { handlesOf } from '#ui/canvas/handles/handles.ts';
 import { mm, nm } from '#units/quantity.ts';
-import { demoIds, faultsOf, handleOf, judgedDemo, judgedDoc, sectionOf } from '#test/ui/canvas/judged-demo.ts';
+import {
+  demoIds,
+  faultsOf,
+  handleOf,
+  judgedDemo,
+  judgedDoc,
+  sectionOf,
+} from '#test/ui/canvas/judged-demo.ts';
 
 const TIMER = 'greenhouse-timer';
 const idsOf = (id: string, section = 'plain', edits = {}): readonly string[] => {
