@@ -1,12 +1,12 @@
 // Reads the arguments after a verb: files, switches and options with a value. Anything not known is refused.
 
-/** How an option takes its value; `pair` may stand alone or before two ids joined by a comma. */
-export type OptionKind = 'switch' | 'value' | 'pair';
+/** How an option takes its value; `pair` may stand alone or before two ids joined by a comma, `values` several times. */
+export type OptionKind = 'switch' | 'value' | 'values' | 'pair';
 
 export interface Arguments {
   readonly kind: 'arguments';
   readonly files: readonly string[];
-  /** By name without dashes; a switch and a `pair` standing alone hold an empty text. */
+  /** By name without dashes; a switch and a `pair` standing alone hold an empty text, `values` a line each. */
   readonly options: ReadonlyMap<string, string>;
 }
 
@@ -45,15 +45,17 @@ function readOption(
   const [name = '', given] = splitAtFirst(next.slice(2), '=');
   const kind = Object.hasOwn(known, name) ? known[name] : undefined;
   if (kind === undefined) return wrong(`there is no option --${name}`);
-  if (options.has(name)) return wrong(`--${name} stands there twice`);
+  const before = options.get(name);
+  if (before !== undefined && kind !== 'values') return wrong(`--${name} stands there twice`);
   if (kind === 'switch') {
     if (given !== undefined) return wrong(`--${name} takes no value`);
     options.set(name, '');
     return null;
   }
-  const value = given ?? (kind === 'value' || isPair(left[0]) ? left.shift() : '');
-  if (value === undefined || (kind === 'value' && value === '')) return wrong(`--${name} needs a value`);
-  options.set(name, value);
+  const needs = kind === 'value' || kind === 'values';
+  const value = given ?? (needs || isPair(left[0]) ? left.shift() : '');
+  if (value === undefined || (needs && value === '')) return wrong(`--${name} needs a value`);
+  options.set(name, before === undefined ? value : `${before}\n${value}`);
   return null;
 }
 

@@ -12,7 +12,7 @@ export interface Verb {
 export const verbs: readonly Verb[] = [
   {
     name: 'judge',
-    usage: 'judge FILE... [--rules ID] [--json] [--explain [A,B]], or judge --jsonl [FILE]',
+    usage: 'judge FILE... [--rules ID]... [--json] [--explain [A,B]], or judge --jsonl [FILE]',
     says: 'verdict in words or as JSON, with --jsonl one design and one verdict a line; exit 0 meets, 1 falls short or not shown, 2 bad input, 3 a fault of the program',
     load: async () => (await import('#cli/verbs/judge.ts')).judgeFiles,
   },

@@ -1,4 +1,5 @@
-// `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON; `judge --jsonl [FILE]`: one a line.
+// `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON; `judge --jsonl [FILE]`: one a line;
+// with several `--rules`, or `--rules all`, one build by several rule books side by side.
 
 import { told } from '#words/told.ts';
 import { statSync } from 'node:fs';
@@ -13,26 +14,44 @@ import { judgeLines } from '#cli/many/judge-lines.ts';
 import { judgeMany } from '#cli/many/judge-many.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
 import { refused, type Outcome } from '#cli/outcome.ts';
+import { judgeBooks } from './judge-books.ts';
 
 export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome> {
   const given = readArguments(words, {
-    rules: 'value',
+    rules: 'values',
     json: 'switch',
     jsonl: 'switch',
     explain: 'pair',
   });
   if (given.kind === 'wrong') return refused(`judge: ${given.says}.`);
   const { files, options } = given;
-  const rules = options.get('rules') ?? null;
+  const books = booksOf(options);
+  const rules = books?.[0] ?? null;
   const [only] = files;
+  if (books !== null && books.length > 1 && options.has('jsonl'))
+    return refused('judge: --jsonl judges by one rule book.');
   if (options.has('jsonl')) return linesOf(files, options);
   if (only === undefined) return refused('judge: name at least one design file, or - for standard input.');
   if (files.filter((file) => file === '-').length > 1)
     return refused('judge: standard input can be read once only.');
-  const noBook = noSuchBook(rules);
-  if (noBook !== null) return noBook;
+  for (const id of books ?? []) {
+    const noBook = noSuchBook(id);
+    if (noBook !== null) return noBook;
+  }
+  if (books !== null && books.length > 1) {
+    if (files.length > 1) return refused('judge: several rule books are held side by side on one file.');
+    if (options.has('explain')) return refused('judge: --explain prints the sheet of one rule book.');
+    return judgeBooks(only, books, options.has('json'));
+  }
   const order: JudgeOrder = { rules, json: options.has('json'), explain: options.get('explain') ?? null };
   return files.length === 1 ? judgeOne(only, order) : judgeMany(files, order);
+}
+
+/** The rule books that were named, each once; null: that of the file. */
+function booksOf(options: ReadonlyMap<string, string>): readonly string[] | null {
+  const named = options.get('rules')?.split('\n');
+  if (named === undefined) return null;
+  return [...new Set(named.flatMap((id) => (id === 'all' ? knownIds.rules : [id])))];
 }
 
 const noSuchBook = (rules: string | null): Outcome | null =>

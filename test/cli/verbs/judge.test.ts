@@ -51,6 +51,25 @@ describe('judge', () => {
     expect(answered).toEqual(cases.map(({ id }) => [id, []]));
   });
 
+  it('should judge by the rule books that are named, side by side where there are several', () => {
+    const one = JSON.parse(judge(good, '--json', '--rules', 'iec-60335-1').out);
+    expect(one).toMatchObject({ format: 'layerwright-verdict/1', rules: { id: 'iec-60335-1' } });
+    const two = judge(good, '--json', '--rules', 'iec-62368-1', '--rules=iec-60335-1');
+    const { format, books } = JSON.parse(two.out);
+    expect([format, books.map(({ rules }: { rules: { id: string } }) => rules.id)]).toEqual([
+      'layerwright-books/1',
+      ['iec-62368-1', 'iec-60335-1'],
+    ]);
+    expect(judge(good, '--rules', 'all').out).toContain('Where they part');
+  });
+
+  it('should name the rule books that there are where one is misspelt', () => {
+    const { code, err } = judge(good, '--rules', 'iec-62368-1', '--rules', 'iec-60335');
+    expect(code).toBe(2);
+    expect(err).toContain('there is no rule book iec-60335; there is iec-62368-1, iec-60664-1');
+    expect(judge(good, short, '--rules', 'all').err).toContain('on one file');
+  });
+
   it('should read standard input', () => {
     const { code, out } = run(program, ['judge', '-'], JSON.stringify(design('margins-3-3')));
     expect(code).toBe(0);
