@@ -20,9 +20,8 @@ export class FieldView {
   readonly state: FieldState;
   /** Field of each triangle, V/mm: two numbers each. */
   readonly vector: Float64Array;
-  readonly across: Int32Array;
-  readonly #first: Int32Array;
-  readonly #listed: Int32Array;
+  #across: Int32Array | null = null;
+  #lists: { readonly first: Int32Array; readonly listed: Int32Array } | null = null;
   readonly #columns: number;
   readonly #rows: number;
   readonly #step: number;
@@ -31,7 +30,6 @@ export class FieldView {
     [this.field, this.state] = [field, state];
     const { mesh, section } = field;
     this.vector = vectorsOf(field, state);
-    this.across = neighboursOf(mesh.triangles, mesh.x.length);
     const [width, height] = [
       inMm(section.frame.x1) - inMm(section.frame.x0),
       inMm(section.frame.y1) - inMm(section.frame.y0),
@@ -39,16 +37,21 @@ export class FieldView {
     this.#step = Math.sqrt((width * height) / (mesh.body.length / 2 + 1));
     this.#columns = Math.ceil(width / this.#step) + 1;
     this.#rows = Math.ceil(height / this.#step) + 1;
-    const { first, listed } = this.#sorted();
-    [this.#first, this.#listed] = [first, listed];
+  }
+
+  /** The triangle across each side, -1 where none is; worked out when it is first asked for. */
+  get across(): Int32Array {
+    const { triangles, x } = this.field.mesh;
+    return (this.#across ??= neighboursOf(triangles, x.length));
   }
 
   /** The triangle at a point, or -1. */
   triangleAt(x: number, y: number): number {
     const cell = this.#row(y) * this.#columns + this.#column(x);
     const { mesh } = this.field;
-    for (let k = this.#first[cell]!; k < this.#first[cell + 1]!; k++) {
-      const t = this.#listed[k]!;
+    const { first, listed } = (this.#lists ??= this.#sorted());
+    for (let k = first[cell]!; k < first[cell + 1]!; k++) {
+      const t = listed[k]!;
       const [u, v, w] = weights(mesh, t, x, y);
       if (u >= -1e-9 && v >= -1e-9 && w >= -1e-9) return t;
     }
