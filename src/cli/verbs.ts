@@ -30,8 +30,8 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'field',
-    usage: 'field FILE [--json] [--round] [--out X.svg]',
-    says: 'capacitances, where discharge would start, and the picture of the field of the drawn section',
+    usage: 'field FILE [--json] [--round] [--out X.svg], or --out X.edp',
+    says: 'capacitances, where discharge would start, the picture of the field of the drawn section; the section as a script for FreeFem++',
     load: async () => (await import('#cli/verbs/field.ts')).fieldOfFile,
   },
   {

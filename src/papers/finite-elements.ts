@@ -2,15 +2,30 @@
 // permittivities and potentials, so that anyone can check the field with other means. It prints the matrix of
 // capacitances over the permittivity of vacuum, and the energy at the potentials of the first case. Millimetres, volts.
 //
-// Every wire stands back by 0.4 um all round, for that package's mesher cannot join a circle that touches a line. Wires
-// and their covers are circles, everything else level and upright lines, cut where they meet.
+// Every wire stands back by 0.4 um all round (`stoodBack`), for that package's mesher cannot join a circle that touches
+// a line: beside enamel of 25 um that alone takes some hundredths off a capacitance, so whoever compares gives both the
+// section that stands back. Wires and their covers are polygons of the circle's area, everything else level and upright
+// lines, cut where they meet.
 
 import type { Box, Disc, FieldSection } from '#field/field-section.ts';
+import { nm, type Nm } from '#units/quantity.ts';
 import { outlineCuts, type CutLine } from './outline-cuts.ts';
 
-const BACK = 0.0004;
+const BACK = nm(400);
 
-/** `volts` of each electrode; `around`: points round a wire. Plane sections only. */
+/** The section with every wire a little thinner; a bare one gets a cover as thin as it stands back. */
+export function stoodBack(section: FieldSection): FieldSection {
+  return {
+    ...section,
+    bodies: section.bodies.map((body) => {
+      if (body.shape === 'box') return body;
+      const overall = nm(body.overall - 2 * BACK);
+      return { ...body, overall, metal: nm(Math.min(body.metal, overall - 2 * BACK)) };
+    }),
+  };
+}
+
+/** Of a section that stands back; `volts` of each electrode; `around`: points round a wire, at least. Plane sections only. */
 export function finiteElementScript(section: FieldSection, volts: Float64Array, around = 40): string {
   const discs = section.bodies.filter((body): body is Disc => body.shape === 'disc');
   const boxes = section.bodies.filter((body): body is Box => body.shape === 'box');
@@ -31,8 +46,19 @@ export function finiteElementScript(section: FieldSection, volts: Float64Array, 
 }
 
 const num = (value: number): string => `${Number(value.toFixed(7))}`;
-const list = (type: string, name: string, values: readonly number[]): string =>
-  values.length === 0 ? `${type}[int] ${name}(0);` : `${type}[int] ${name}=[${values.map(num).join(',')}];`;
+/** The package takes no more figures than this in one bracket. */
+const MOST_FIGURES = 1000;
+
+function list(type: string, name: string, values: readonly number[]): string {
+  const parts = Array.from({ length: Math.ceil(values.length / MOST_FIGURES) }, (_, i) =>
+    values.slice(i * MOST_FIGURES, (i + 1) * MOST_FIGURES),
+  );
+  const written = parts.flatMap((part, i) => [
+    `${type}[int] ${name}p${i}=[${part.map(num).join(',')}];`,
+    `${name}(${i * MOST_FIGURES}:${i * MOST_FIGURES + part.length - 1})=${name}p${i};`,
+  ]);
+  return [`${type}[int] ${name}(${values.length});`, ...written].join('\n');
+}
 
 function discArrays(discs: readonly Disc[], around: number): string {
   const mm = (value: number) => value / 1e6;
@@ -50,12 +76,12 @@ function discArrays(discs: readonly Disc[], around: number): string {
     list(
       'real',
       'cr',
-      discs.map(({ metal, overall }) => radiusOf(metal, overall)),
+      discs.map(({ metal, overall }) => polygonRadius(metal, pointsRound(overall, around))),
     ),
     list(
       'real',
       'co',
-      discs.map(({ overall }) => mm(overall) / 2 - BACK),
+      discs.map(({ overall }) => polygonRadius(overall, pointsRound(overall, around))),
     ),
     list(
       'int',
@@ -65,13 +91,20 @@ function discArrays(discs: readonly Disc[], around: number): string {
     list(
       'int',
       'cn',
-      discs.map(() => around),
+      discs.map(({ overall }) => pointsRound(overall, around)),
     ),
   ].join('\n');
 }
 
-/** A bare wire has a cover as thin as it stands back. */
-const radiusOf = (metal: number, overall: number): number => Math.min(metal / 2e6, overall / 2e6 - 2 * BACK);
+/** So many that no corner of the polygon reaches further out than half of what wires stand back. */
+const pointsRound = (overall: Nm, around: number): number =>
+  Math.max(around, Math.ceil(2 * Math.PI * Math.sqrt(overall / 2 / (6 * BACK))));
+
+/** Of the corners, mm: the polygon has the area of the circle. */
+const polygonRadius = (diameter: Nm, points: number): number => {
+  const step = (2 * Math.PI) / points;
+  return (diameter / 2e6) * Math.sqrt(step / Math.sin(step));
+};
 
 function lineArrays(lines: readonly CutLine[]): string {
   return [
@@ -108,40 +141,51 @@ function lineArrays(lines: readonly CutLine[]): string {
   ].join('\n');
 }
 
-/** A place in every cover and every solid tells which of the mesh's regions it is. */
+/** Solid boxes as they lie over each other, a later one before an earlier; then a place in every cover tells its region. */
 function materials(section: FieldSection, discs: readonly Disc[], boxes: readonly Box[]): string {
   const solid = boxes.filter(({ electrode }) => electrode === null);
-  const places: readonly (readonly [number, number, number])[] = [
-    ...discs.map((disc) => {
-      const ring = (radiusOf(disc.metal, disc.overall) + disc.overall / 2e6 - BACK) / 2;
-      return [
-        disc.x / 1e6 + ring * Math.SQRT1_2,
-        disc.y / 1e6 + ring * Math.SQRT1_2,
-        disc.permittivity,
-      ] as const;
-    }),
-    ...solid.map((box) => [(box.x0 + box.x1) / 2e6, (box.y0 + box.y1) / 2e6, box.permittivity] as const),
-  ];
+  const covers = discs.map((disc) => {
+    const ring = (disc.metal + disc.overall) / 4e6;
+    return { x: disc.x / 1e6 + ring * Math.SQRT1_2, y: disc.y / 1e6 + ring * Math.SQRT1_2, of: disc };
+  });
+  const corner = (name: string, side: 'x0' | 'y0' | 'x1' | 'y1') =>
+    list(
+      'real',
+      name,
+      solid.map((box) => box[side] / 1e6),
+    );
+  const permittivities = (name: string, of: readonly { readonly permittivity: number }[]) =>
+    list(
+      'real',
+      name,
+      of.map(({ permittivity }) => permittivity),
+    );
   return [
+    corner('sa', 'x0'),
+    corner('sb', 'y0'),
+    corner('sc', 'x1'),
+    corner('sd', 'y1'),
+    permittivities('se', solid),
     list(
       'real',
       'mx',
-      places.map(([x]) => x),
+      covers.map(({ x }) => x),
     ),
     list(
       'real',
       'my',
-      places.map(([, y]) => y),
+      covers.map(({ y }) => y),
     ),
-    list(
-      'real',
+    permittivities(
       'me',
-      places.map(([, , e]) => e),
+      covers.map(({ of }) => of),
     ),
+    `fespace P0h(Th,P0);P0h eps=${num(section.background)};`,
+    'for(int k=0;k<se.n;k++)eps=eps+(se[k]-eps)*(x>sa[k])*(x<sc[k])*(y>sb[k])*(y<sd[k]);',
     'int most=0;for(int k=0;k<Th.nt;k++)most=max(most,Th[k].region);',
-    `real[int] ofRegion(most+1);ofRegion=${num(section.background)};`,
+    'real[int] ofRegion(most+1);ofRegion=0;',
     'for(int k=0;k<mx.n;k++)ofRegion[Th(mx[k],my[k]).region]=me[k];',
-    'fespace P0h(Th,P0);P0h eps=ofRegion[region];',
+    'eps=eps*(ofRegion[region]==0)+ofRegion[region];',
   ].join('\n');
 }
 

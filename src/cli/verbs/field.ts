@@ -1,4 +1,5 @@
-// `field FILE [--json] [--round] [--out X.svg]`: capacitances, where discharge would start, the picture of the field.
+// `field FILE [--json] [--round] [--out X.svg | X.edp]`: capacitances, where discharge would start, the picture of the
+// field, or the section as a script for a finite-element package.
 
 import { finished } from '#field/solve/finished.ts';
 import { fieldSvg } from '#drawing/field/field-svg.ts';
@@ -7,6 +8,7 @@ import { FINE, fieldOf, type FoundField } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
 import { study, studyOf, type Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
+import { finiteElementScript, stoodBack } from '#papers/finite-elements.ts';
 import { fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldText } from '#words/field/field-text.ts';
 import { readArguments } from '#cli/arguments.ts';
@@ -15,6 +17,8 @@ import { done, refused, type Outcome } from '#cli/outcome.ts';
 import { writeWhole } from '#cli/files/write-whole.ts';
 
 const WIDTH = 1200;
+/** Points round a wire in the script, at least. */
+const AROUND = 48;
 
 export function fieldOfFile(words: readonly string[]): Outcome {
   const given = readArguments(words, { json: 'switch', round: 'switch', out: 'value' });
@@ -32,6 +36,10 @@ export function fieldOfFile(words: readonly string[]): Outcome {
   const studied = study(design);
   const found = finished(fieldOf(design, studied, { ...FINE, turned }));
   const out = options.get('out');
+  if (out?.endsWith('.edp')) {
+    if (turned) return refused('field: a script is written of the plane section, without --round.');
+    return scripted(found, out);
+  }
   if (out !== undefined) return drawn(design, studied, found, out);
   const { report } = found;
   const { leakage } = studyOf(design, studied, report).stress;
@@ -40,6 +48,14 @@ export function fieldOfFile(words: readonly string[]): Outcome {
       ? `${JSON.stringify({ ...report, touchCurrent: leakage.touch }, null, 2)}\n`
       : fieldText(design, report, leakage),
   );
+}
+
+/** What the command line and a check by other means hand to the package: the plain section, at the voltages judged. */
+function scripted(found: FoundField, out: string): Outcome {
+  const [first] = found.cases;
+  if (first === undefined || found.solved === null) return refused('field: there is no field to write.');
+  const section = stoodBack(found.drawn.section);
+  return writeWhole(out, finiteElementScript(section, first.electrodes, AROUND), 'field');
 }
 
 function drawn(design: Design, studied: Study, found: FoundField, out: string): Outcome {

@@ -14,6 +14,7 @@ import { fieldGaps } from './field-gaps.ts';
 import type { FieldCapacitance, FieldReport, NoField, ReportedCase } from './field-report.ts';
 import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
 import { switchingCases, switchingCharges } from './field-switching.ts';
+import { windingCapacitances, windingStates } from './field-windings.ts';
 import { reportedCase } from './reported-case.ts';
 
 export interface FieldOptions {
@@ -54,9 +55,11 @@ export function* fieldOf(
   const drawn = drawnField(design, section, turns, axis);
   const cases = fieldCases(design, drawn, study.stress.pairs);
   const switching = switchingCases(design, drawn);
+  // a first look is for the picture
+  const windings = resolutions === 1 ? [] : windingStates(drawn);
   const answer = yield* solveField({
     section: drawn.section,
-    states: [...cases, ...switching],
+    states: [...cases, ...switching, ...windings],
     fineness,
     resolutions,
   });
@@ -85,6 +88,10 @@ export function* fieldOf(
       withoutFloating(answer.capacitance, drawn.floating),
       drawn.floating,
     ),
+    windings:
+      windings.length === 0
+        ? []
+        : windingCapacitances(design, drawn, answer, cases.length + switching.length),
     cases: cases.map((one, i): ReportedCase => reportedCase(drawn, answer, one, i)),
     gaps,
     inceptionPeak: gaps[0]?.startsAt ?? null,
@@ -105,6 +112,7 @@ function emptyReport(design: Design, study: Study, drawn: DrawnField, none: NoFi
     turned: drawn.section.axis !== null,
     capacitances: [],
     effective: [],
+    windings: [],
     cases: [],
     gaps: [],
     inceptionPeak: null,

@@ -14,6 +14,8 @@ export interface FieldReport {
   readonly capacitances: readonly FieldCapacitance[];
   /** The same between circuits alone, what floats taken out: it passes the field on. */
   readonly effective: readonly FieldCapacitance[];
+  /** Between every two windings, everything else held; empty where every circuit has one winding only. */
+  readonly windings: readonly WindingCapacitance[];
   readonly cases: readonly ReportedCase[];
   /** Where discharge would start, least margin first. */
   readonly gaps: readonly FieldGap[];
@@ -49,6 +51,14 @@ export interface FieldCapacitance {
   readonly perMetre: number | null;
   /** Null where one mesh alone was looked at. */
   readonly error: number | null;
+  readonly meanTurn: number | null;
+}
+
+export interface WindingCapacitance {
+  /** Ids of the windings. */
+  readonly between: readonly [string, string];
+  readonly farads: number;
+  /** Null where the field was turned round an axis. */
   readonly meanTurn: number | null;
 }
 

@@ -1,7 +1,7 @@
 // Capacitances in words, and what switching drives through them.
 
 import type { Design } from '#model/design.ts';
-import type { FieldCapacitance, FieldReport } from '#judge/field/field-report.ts';
+import type { FieldCapacitance, FieldReport, WindingCapacitance } from '#judge/field/field-report.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { plain } from '#words/text/number-words.ts';
 import { ownerWords, percent } from './field-headline.ts';
@@ -45,8 +45,11 @@ export function capacitanceLines(design: Design, report: FieldReport): readonly 
   };
   const differs = report.effective.length !== report.capacitances.length;
   const effective = differs ? report.effective.map((one) => `with what floats taken out, ${line(one)}`) : [];
-  return [...report.capacitances.map(line), ...effective];
+  return [...report.capacitances.map(line), ...effective, ...report.windings.map(windingLine)];
 }
+
+const windingLine = ({ between: [a, b], farads }: WindingCapacitance): string =>
+  `winding ${a} to winding ${b}, everything else held: ${picofarads(farads)}`;
 
 export function switchingLines(design: Design, report: FieldReport): readonly string[] {
   const looks = circuitLooks(design.circuits);

@@ -132,3 +132,37 @@ describe('the touch current by the field', () => {
     expect(studyOf(design, plain, report).stress.capacitances).toEqual(plain.stress.capacitances);
   });
 });
+
+describe('the windings of a circuit in two halves', () => {
+  it('should share what their circuits have between them', () => {
+    // the outer half of the primary as a winding of its own, alone beyond the output
+    const build = file('label-printer');
+    const windings = build['windings'] as Json[];
+    const layers = build['layers'] as Json[];
+    const first = layers.find(({ kind }) => kind === 'winding')!;
+    const primary = windings.find(({ id }) => id === first['winding'])!;
+    const tape = layers.find(({ kind }) => kind === 'tape')!;
+    const more = { ...primary, id: 'half' };
+    const whole = found(
+      {
+        ...build,
+        former: { ...(build['former'] as Json), height: '8 mm' },
+        windings: [...windings, more],
+        layers: [...layers, tape, { ...first, winding: 'half' }],
+      },
+      FINE,
+    );
+    const other = windings.find(({ circuit }) => circuit !== primary['circuit'])!;
+    const { windings: parts, error } = whole.report;
+    const part = (id: unknown) =>
+      parts.find((one) => one.between.includes(String(id)) && one.between.includes(String(other['id'])))!.farads;
+    const both = between(whole, String(primary['circuit']), String(other['circuit']), 'capacitances').farads;
+    expect(parts).toHaveLength(3);
+    expect(part('half')).toBeGreaterThan(0.1 * both);
+    expect(Math.abs((part('half') + part(primary['id'])) / both - 1)).toBeLessThan(3 * error! + 1e-3);
+  });
+
+  it('should say nothing more where every circuit has one winding', () => {
+    expect(found(file('label-printer'), FINE).report.windings).toEqual([]);
+  });
+});

@@ -1,0 +1,50 @@
+// Capacitance between every two windings: each at one volt in turn, everything else held at none, and the charge that
+// the others then carry. Asked for only where a circuit has more than one winding: else the circuits say the same.
+
+import type { AskedState, SolvedField } from '#field/solve/solve-field.ts';
+import type { Design } from '#model/design.ts';
+import type { DrawnField } from './drawn-field.ts';
+import type { WindingCapacitance } from './field-report.ts';
+import { meanTurn, middleHeight } from './mean-turn.ts';
+
+const VACUUM = 8.8541878188e-12;
+
+/** One for each winding that is drawn, in the order of `drawnWindings`. */
+export function windingStates(drawn: DrawnField): readonly AskedState[] {
+  return drawnWindings(drawn).map(({ id }) => ({
+    electrodes: Float64Array.from(drawn.electrodes, ({ turn }) => (turn?.winding === id ? 1 : 0)),
+    floating: [],
+  }));
+}
+
+/** `first`: place of the first of these states among those that were solved. */
+export function windingCapacitances(
+  design: Design,
+  drawn: DrawnField,
+  { states, section }: SolvedField,
+  first: number,
+): readonly WindingCapacitance[] {
+  const windings = drawnWindings(drawn);
+  const charge = (state: number, id: string): number =>
+    drawn.electrodes.reduce(
+      (sum, { turn }, i) => (turn?.winding === id ? sum + states[first + state]!.charges[i]! : sum),
+      0,
+    );
+  return windings.flatMap((one, i) =>
+    windings.slice(i + 1).map((other, k): WindingCapacitance => {
+      // the two differ by what either mesh leaves over
+      const value = Math.max(0, -(charge(i, other.id) + charge(i + 1 + k, one.id)) / 2);
+      const between = [one.id, other.id] as const;
+      if (section.axis !== null) return { between, farads: value * VACUUM * 1e-3, meanTurn: null };
+      const turn = meanTurn(design, middleHeight(drawn, [one.owner, other.owner])).millimetres;
+      return { between, farads: value * VACUUM * turn * 1e-3, meanTurn: turn };
+    }),
+  );
+}
+
+/** Empty where every circuit has one winding only. */
+function drawnWindings({ electrodes }: DrawnField): readonly { readonly id: string; readonly owner: string }[] {
+  const all = new Map(electrodes.flatMap(({ turn, owner }) => (turn === null ? [] : [[turn.winding, owner]])));
+  const isMore = new Set(all.values()).size < all.size;
+  return isMore ? [...all].map(([id, owner]) => ({ id, owner })) : [];
+}
