@@ -11,9 +11,9 @@ import { finished } from '#field/solve/finished.ts';
 import { at } from '#field/solve/capacitance.ts';
 import { solveField, type SolvedField } from '#field/solve/solve-field.ts';
 import { FINE } from '#judge/field/field-of.ts';
-import { drawnField } from '#judge/field/drawn-field.ts';
+import { drawnField } from '#judge/drawn-field/drawn-field.ts';
 import { fieldCases } from '#judge/field/field-cases.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { finiteElementScript, stoodBack } from '#papers/finite-elements.ts';
@@ -55,7 +55,10 @@ function drawnOf(name: string): { readonly section: FieldSection; readonly volts
   if (read.kind === 'bad') throw new Error(name);
   const studied = study(read.design);
   const drawn = drawnField(read.design, studied.sections[0]!, studied.turns.get('plain') ?? [], null);
-  return { section: stoodBack(drawn.section), volts: fieldCases(read.design, drawn, studied.stress.pairs)[0]!.electrodes };
+  return {
+    section: stoodBack(drawn.section),
+    volts: fieldCases(read.design, drawn, studied.stress.pairs)[0]!.electrodes,
+  };
 }
 
 function byPackage(section: FieldSection, volts: Float64Array, around: number) {

@@ -8,10 +8,10 @@ import { describe, expect, it } from 'vitest';
 import { at } from '#field/solve/capacitance.ts';
 import { finished } from '#field/solve/finished.ts';
 import { solveField } from '#field/solve/solve-field.ts';
-import { drawnField } from '#judge/field/drawn-field.ts';
+import { drawnField } from '#judge/drawn-field/drawn-field.ts';
 import { fieldCases } from '#judge/field/field-cases.ts';
 import { FINE } from '#judge/field/field-of.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { finiteElementScript, stoodBack } from '#papers/finite-elements.ts';
@@ -37,7 +37,9 @@ describe('the section as a finite-element script', () => {
     const solved = finished(solveField({ section, states: [{ electrodes: volts, floating: [] }], ...FINE }));
     if (solved.kind !== 'solved') throw new Error(solved.kind);
     const answer = kept('label-printer.txt');
-    const entries = [...answer.matchAll(/^C (\d+) (\d+) (\S+)$/gm)].map((found) => found.slice(1).map(Number));
+    const entries = [...answer.matchAll(/^C (\d+) (\d+) (\S+)$/gm)].map((found) =>
+      found.slice(1).map(Number),
+    );
     expect(entries).toHaveLength((section.conductors.length * (section.conductors.length + 1)) / 2);
     for (const [i = NaN, k = NaN, value = NaN] of entries)
       expect(Math.abs(at(solved.capacitance, i, k) / value - 1), `${i} ${k}`).toBeLessThan(2e-3);

@@ -3,9 +3,9 @@
 
 import type { AskedState, SolvedField } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
-import type { DrawnField } from './drawn-field.ts';
+import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { WindingCapacitance } from './field-report.ts';
-import { meanTurn, middleHeight } from './mean-turn.ts';
+import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
 
 const VACUUM = 8.8541878188e-12;
 
@@ -43,8 +43,12 @@ export function windingCapacitances(
 }
 
 /** Empty where every circuit has one winding only. */
-function drawnWindings({ electrodes }: DrawnField): readonly { readonly id: string; readonly owner: string }[] {
-  const all = new Map(electrodes.flatMap(({ turn, owner }) => (turn === null ? [] : [[turn.winding, owner]])));
+function drawnWindings({
+  electrodes,
+}: DrawnField): readonly { readonly id: string; readonly owner: string }[] {
+  const all = new Map(
+    electrodes.flatMap(({ turn, owner }) => (turn === null ? [] : [[turn.winding, owner]])),
+  );
   const isMore = new Set(all.values()).size < all.size;
   return isMore ? [...all].map(([id, owner]) => ({ id, owner })) : [];
 }

@@ -155,7 +155,8 @@ describe('the windings of a circuit in two halves', () => {
     const other = windings.find(({ circuit }) => circuit !== primary['circuit'])!;
     const { windings: parts, error } = whole.report;
     const part = (id: unknown) =>
-      parts.find((one) => one.between.includes(String(id)) && one.between.includes(String(other['id'])))!.farads;
+      parts.find((one) => one.between.includes(String(id)) && one.between.includes(String(other['id'])))!
+        .farads;
     const both = between(whole, String(primary['circuit']), String(other['circuit']), 'capacitances').farads;
     expect(parts).toHaveLength(3);
     expect(part('half')).toBeGreaterThan(0.1 * both);
