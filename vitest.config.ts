@@ -5,6 +5,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     experimental: { fsModuleCache: true },
+    // every core: the runner alone would leave one of two idle
+    maxWorkers: '100%',
     projects: [
       {
         plugins: [svelte({ configFile: false })],
@@ -14,6 +16,8 @@ export default defineConfig({
           environment: 'node',
           include: ['test/**/*.test.ts'],
           exclude: ['test/page/**'],
+          // rooms keep no state, so files may share a worker's modules: most of the time went into loading them anew
+          isolate: false,
           // only against what never ends: a loaded machine may be many times slower
           testTimeout: 600_000,
         },
@@ -25,6 +29,8 @@ export default defineConfig({
           include: ['test/page/**/*.test.ts'],
           globalSetup: ['test/page/setup.ts'],
           fileParallelism: false,
+          // after the others: a browser has the machine for itself
+          sequence: { groupOrder: 1 },
           testTimeout: 240_000,
           hookTimeout: 120_000,
           // a loaded machine may be seconds behind; what never comes fails all the same
