@@ -8,7 +8,7 @@ import type { Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
-import { type FilledSleeve, fillSleeve } from './fill-solid.ts';
+import { type FilledSleeve, fillSleeve } from './fill-sleeve.ts';
 
 /** Sets of lays of which one is true; at worst there is one set, that holds them all. */
 export interface LeadChoices {
@@ -131,7 +131,7 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book:
   const at = sideOf(lead.at, 'at');
   const exit = sideOf(lead.exit, 'exit');
   const way = wayOf(filling, lead.way, field);
-  const sleeves = sleevesOf(filling, lead.sleeve, `${field}.sleeve`, book, way === 'riser');
+  const sleeves = sleevesOf(filling, lead.sleeve, `${field}.sleeve`, book);
   if (sleeves.includes('strong')) return NONE;
   const many = at.sides.length * exit.sides.length > 1;
   const apart = lead.apart?.value ?? null;
@@ -158,11 +158,8 @@ function sleevesOf(
   sleeve: Sleeve | null | Unknown,
   field: string,
   book: Book,
-  onRiser: boolean,
 ): readonly FilledSleeve[] {
-  if (sleeve === null) return [null];
-  if (isUnknown(sleeve)) return filling.unknown(field, 'no sleeve') === 'best' ? ['strong'] : [null];
-  return fillSleeve(filling, sleeve, field, book, onRiser);
+  return sleeve === null ? [null] : fillSleeve(filling, sleeve, field, book);
 }
 
 /** One lay for each sleeve that there may be; those of one lead share its group. */
@@ -173,8 +170,16 @@ const inSleeves = (
 ): readonly Lay[] =>
   sleeves.flatMap((sleeve) => {
     if (sleeve === 'strong') return [];
-    return [make(sleeve, sleeves.length > 1 ? `${name} ${sleeve ? 'in a thin sleeve' : 'bare'}` : name)];
+    return [make(sleeve, sleeves.length > 1 ? `${name} ${sleeveName(sleeve, sleeves)}` : name)];
   });
+
+/** What tells it from the others that it may be. */
+function sleeveName(sleeve: BuildSleeve | null, among: readonly FilledSleeve[]): string {
+  if (sleeve === null) return 'bare';
+  if (!among.includes(null)) return sleeve.into === 0 ? 'in a short sleeve' : 'in a long sleeve';
+  const isThinner = among.some((other) => other && other !== 'strong' && other.wall > sleeve.wall);
+  return isThinner ? 'in a thin sleeve' : 'in a thick sleeve';
+}
 
 function linkChoices(
   filling: Filling,
@@ -206,7 +211,7 @@ function linkChoices(
 
 function oneLink(filling: Filling, link: Link, where: Where, book: Book): LeadChoices {
   const { field, name } = where;
-  const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, book, true);
+  const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, book);
   const unknownSide = typeof link.side !== 'string';
   const best = unknownSide && filling.unknown(`${field}.side`, 'each side in turn') === 'best';
   if (sleeves.includes('strong')) return NONE;

@@ -1,21 +1,14 @@
-// Sheets, blocks and sleeves of a build: thickness, strength and tracking group from the file or the tables.
+// Sheets and blocks of a build: thickness, strength and tracking group from the file or the tables.
 
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
-import {
-  filmBreakdown,
-  sleeveById,
-  tapeById,
-  type Figure,
-  type Tape,
-} from '#standards/materials/materials.ts';
+import { filmBreakdown, tapeById, type Figure, type Tape } from '#standards/materials/materials.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
-import type { Margin, Sheet, Sleeve, Withstand } from '#model/design.ts';
+import type { Margin, Sheet, Withstand } from '#model/design.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
-import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
-import type { BuildMargin, BuildSheet, BuildSleeve } from '#solver/section/build.ts';
+import type { BuildMargin, BuildSheet } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Counted, Filling } from '#judge/assume/fill-context.ts';
 import type { Strength, Solid } from '#books/solid.ts';
@@ -23,14 +16,11 @@ import type { Strength, Solid } from '#books/solid.ts';
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
 const PLIES_AT_BEST = 3;
 
-/** So far inside that a sleeve's end lies flush with the winding's. */
-const FLUSH = nm(1_000_000_000);
-
 /** Strength is compared as peak: rms times the square root of two, direct voltage as it is. */
 export const peakOf = (withstand: Withstand): VoltsPeak =>
   withstand.kind === 'dc' ? voltsPeak(withstand.value) : voltsPeak(withstand.value * Math.SQRT2);
 
-const isWithstand = (value: Withstand | Unknown): value is Withstand => value.kind !== 'unknown';
+export const isWithstand = (value: Withstand | Unknown): value is Withstand => value.kind !== 'unknown';
 
 export interface FillSheetOptions {
   readonly bonded?: number | null;
@@ -171,7 +161,7 @@ export function fillBlock(
 const MARGIN_TAPE = 'margin-tape';
 
 /** What a millimetre of a solid shows; woven, wound and nameless matter nothing. */
-const matterOf = (
+export const matterOf = (
   book: Book,
   material: string | null,
   strength: Strength,
@@ -183,7 +173,7 @@ const matterOf = (
 });
 
 /** Blocks and sleeves: nothing is shown unless a withstand is stated; a thick solid one shows its matter as well. */
-function thinStrength(
+export function thinStrength(
   filling: Filling,
   withstand: Withstand | Unknown,
   field: string,
@@ -193,57 +183,4 @@ function thinStrength(
   if (isWithstand(withstand)) return peakOf(withstand);
   if (!asked) return null;
   return filling.unknown(field, 'no strength shown', kind) === 'best' ? 'whatever' : null;
-}
-
-/** Null: nothing of it is shown. `strong`: at its best, so that the lead cannot matter. */
-export type FilledSleeve = BuildSleeve | null | 'strong';
-
-/** All that it may be, of which the worse counts: a wall on a riser takes room whatever it stands. */
-export function fillSleeve(
-  filling: Filling,
-  sleeve: Sleeve,
-  field: string,
-  book: Book,
-  onRiser: boolean,
-): readonly FilledSleeve[] {
-  const leastThickness = book.leastThickness().value;
-  const known = (part: 'wall' | 'into') => {
-    const reading = sleeve[part];
-    if (isKnown(reading)) return reading.value;
-    return filling.unknown(`${field}.${part}`, '0 mm') === 'best' ? null : nm(0);
-  };
-  const [knownWall, knownInto] = [known('wall'), known('into')];
-  if (knownWall === null && knownInto === null) return ['strong'];
-  // one of the two that is known holds at best as well: a thin wall stays thin, a short sleeve short
-  const [wall, into] = [knownWall ?? leastThickness, knownInto ?? FLUSH];
-  const thin = nm(leastThickness - 1);
-  const walls = onRiser && wall === 0 && !isKnown(sleeve.wall) ? [nm(0), thin] : [wall];
-  const reach = wall === 0 && into === 0 ? FLUSH : into;
-  return walls.map((each) => (each === 0 ? null : sleeveOf(filling, book, sleeve, field, each, reach)));
-}
-
-function sleeveOf(
-  filling: Filling,
-  book: Book,
-  sleeve: Sleeve,
-  field: string,
-  wall: Nm,
-  into: Nm,
-): BuildSleeve {
-  const material = sleeve.material === null ? null : sleeveById(sleeve.material);
-  const strength = thinStrength(filling, sleeve.withstand, `${field}.withstand`, true);
-  const stuff = filling.stuffs.id({
-    kind: 'sleeve',
-    alike: 'sleeve',
-    group: groupOf(material?.group ?? null),
-    strength,
-    stated: isWithstand(sleeve.withstand),
-    // one that nobody named may be a braid
-    ...matterOf(book, sleeve.material, strength, material?.matter === 'tube'),
-    thickness: wall,
-    bonded: null,
-    layers: null,
-    because: because('sleeve', { field, wall: inMm(wall) }),
-  });
-  return { wall, into, stuff };
 }
