@@ -14,7 +14,7 @@ export interface PathScale {
   readonly legs: readonly PathLeg[];
   /** Straight pieces of at most a millimetre of counted length, filled and hollow in turn. */
   readonly pieces: readonly ScalePiece[];
-  /** Legs that count no length: over a conductor, across a void into which the tape sags. */
+  /** Legs that count no length: over a conductor, across a void into which the tape sags, of a piece that is too short. */
   readonly uncounted: readonly { readonly leg: number; readonly from: Point; readonly to: Point }[];
   readonly punctures: readonly Puncture[];
   readonly ends: readonly [Point, Point];
@@ -84,7 +84,7 @@ function laidOut(path: ChosenPath, width: Width): PathScale | null {
     legs,
     pieces: piecesOf(legs),
     uncounted: legs.flatMap((leg, k) =>
-      leg.length === 0 && leg.plies === 0 && !same(leg.from, leg.to)
+      (leg.length === 0 || leg.counts === false) && leg.plies === 0 && !same(leg.from, leg.to)
         ? [{ leg: k, from: leg.from, to: leg.to }]
         : [],
     ),
@@ -106,7 +106,7 @@ function piecesOf(legs: readonly PathLeg[]): readonly ScalePiece[] {
   const pieces: ScalePiece[] = [];
   let walked = 0;
   legs.forEach((leg, k) => {
-    if (leg.length === 0) return;
+    if (leg.length === 0 || leg.counts === false) return;
     let done = 0;
     while (leg.length - done > EPSILON_MM) {
       const place = Math.floor(walked + EPSILON_MM);

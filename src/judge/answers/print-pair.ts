@@ -4,7 +4,8 @@ import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { isOutOfRange } from '#standards/out-of-range.ts';
 import type { Design } from '#model/design.ts';
-import { inMm, type Nm } from '#units/quantity.ts';
+import { inMm, nm, type Nm } from '#units/quantity.ts';
+import { countedLength } from '#judge/grade/chain.ts';
 import { beyondTables } from './pair-answer.ts';
 import { printed } from '#judge/grade/grade.ts';
 import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
@@ -165,6 +166,7 @@ function printPath(
       : path.chain.pieces.map((piece) => ({
           between: piece.kind === 'inside' ? piece.piece.between : piece.between,
           length: inMm(piece.length),
+          counted: inMm(nm(countedLength(path.chain, piece, path.asked.x))),
           plies: piece.plies,
         })),
     required:

@@ -52,7 +52,10 @@ function pathGrade(
   insulations: readonly Judged<Insulation>[],
 ): Because {
   const length = inMm(nm(Math.round(chainLength(chain, x))));
-  const values = { length, plies: chainPlies(chain), insulations: insulations.length, grade };
+  const uncounted = chain.pieces.flatMap((piece) =>
+    piece.length > 0 && countedLength(chain, piece, x) === 0 ? [inMm(piece.length)] : [],
+  );
+  const values = { length, uncounted, plies: chainPlies(chain), insulations: insulations.length, grade };
   return because(
     'path-grade',
     values,

@@ -8,6 +8,7 @@ import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { FoundPath } from './case-result.ts';
 import type { LegCourse, PathLeg } from '#judge/verdict/verdict.ts';
 import { metalTies } from '#judge/conductors/metal-ties.ts';
+import { countedLength } from '#judge/grade/chain.ts';
 
 export type Point = readonly [number, number];
 
@@ -16,6 +17,8 @@ export const pointMm = ([x, y]: readonly [Nm, Nm]): Point => [inMm(x), inMm(y)];
 /** A leg with the solver's own, for looking at what lies beside it. */
 export interface OrientedLeg extends Leg {
   readonly conductors: readonly [string, string];
+  /** Its piece is too short to count. */
+  readonly isUncounted: boolean;
 }
 
 /** Legs of all pieces inside the section, oriented along the chain; outside entries have none. */
@@ -31,6 +34,7 @@ export function orientedLegs(design: Design, path: FoundPath, from: string): rea
     if (piece.kind === 'outside') return [];
     const legs = piece.piece.trace();
     const conductors = [forward ? a : b, forward ? b : a] as const;
+    const isUncounted = piece.length > 0 && countedLength(path.chain, piece, path.asked.x) === 0;
     if (legs.length === 0) {
       const touch: OrientedLeg = {
         kind: 'surface',
@@ -40,11 +44,12 @@ export function orientedLegs(design: Design, path: FoundPath, from: string): rea
         stuff: null,
         plies: 0,
         conductors,
+        isUncounted,
       };
       return here === '' ? [] : [touch];
     }
     const along = forward ? legs : legs.toReversed().map((leg) => ({ ...leg, from: leg.to, to: leg.from }));
-    return along.map((leg) => ({ ...leg, conductors }));
+    return along.map((leg) => ({ ...leg, conductors, isUncounted }));
   });
 }
 
@@ -83,6 +88,7 @@ export function printedLegs(section: Section, legs: readonly OrientedLeg[]): rea
       length: inMm(leg.length),
       plies: leg.plies,
       course,
+      ...(leg.isUncounted && leg.length > 0 ? { counts: false as const } : {}),
     });
     hasClimbed ||= 'what' in course && course.what === 'tape-edges-at-flange';
   });

@@ -191,6 +191,8 @@ export interface PathLeg {
   readonly plies: number;
   /** Null where nothing is known but where it lies. */
   readonly course: LegCourse | null;
+  /** Its piece is shorter than X and ends on a conductor that floats: its length adds nothing. Left out: it counts. */
+  readonly counts?: false;
 }
 
 /** Shortest whole path of one metric that punctures at most `plies` plies, over all sections. */
@@ -207,6 +209,8 @@ export interface PrintedPath {
   readonly pieces: readonly {
     readonly between: readonly [string, string];
     readonly length: number;
+    /** What of the length counts: nothing where it is shorter than X. */
+    readonly counted: number;
     readonly plies: number;
   }[];
   readonly required: { readonly basic: number | null; readonly reinforced: number | null } | null;

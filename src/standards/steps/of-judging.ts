@@ -39,6 +39,8 @@ export interface JudgingSteps {
   /** Insulations in series, and lengths over floating conductors added up. */
   readonly 'path-grade': {
     readonly length: number;
+    /** Lengths of pieces under X, which count nothing. */
+    readonly uncounted: readonly number[];
     readonly plies: number;
     readonly insulations: number;
     readonly grade: string;

@@ -20,10 +20,13 @@ export const judgingWords: WordsFor<JudgingSteps> = {
     const asked = `basic ${lengthUp(basic)}, reinforced ${lengthUp(reinforced)}`;
     return [row('distance', `${lengthDown(length)} mm; asked ${asked}`, worth)];
   },
-  'path-grade': ({ values: { length, plies: count, insulations, grade } }) => {
+  'path-grade': ({ values: { length, uncounted, plies: count, insulations, grade } }) => {
     const way = count === 0 ? `${lengthDown(length)} mm` : `${lengthDown(length)} mm and ${plies(count)}`;
     const series = insulations === 1 ? 'by one insulation' : `${insulations} insulations in series`;
-    return [row('path', `${way}: ${series}`, grade)];
+    return [
+      ...uncounted.map((piece) => row('piece', `${lengthDown(piece)} mm, less than X`, 'counts nothing')),
+      row('path', `${way}: ${series}`, grade),
+    ];
   },
   'strong-solids': () => [row('solid', 'no way leads through these', 'strong')],
   'strong-run': ({ values: { from, shown } }) => [

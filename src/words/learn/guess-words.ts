@@ -133,12 +133,15 @@ function wayDiffers(way: DrawnWay | null, pair: PairVerdict, leading: Limiting |
   return `Your line goes through ${plies(way.plies)}${worth}. The weakest way goes through none.`;
 }
 
+const countedOf = (leg: PathLeg | undefined): number =>
+  leg === undefined || leg.counts === false ? 0 : leg.length;
+
 /** The pieces that the figure leaves out, or has too many; found where it is the sum of some of them. */
 function lengthDiffers(said: number | null, leading: Limiting | null): string | null {
   if (said === null || leading?.length == null || Math.abs(said - leading.length) < SAME_MM) return null;
   const parts = pathParts(leading.legs).map(({ text, legs }) => ({
     text,
-    length: legs.reduce((sum, place) => sum + (leading.legs[place]?.length ?? 0), 0),
+    length: legs.reduce((sum, place) => sum + countedOf(leading.legs[place]), 0),
   }));
   const sum = parts
     .filter(({ length }) => length > 0)

@@ -20,7 +20,7 @@ export function pathParts(legs: readonly PathLeg[]): readonly PathPart[] {
       groups[groups.length - 1] = { legs: last.legs, leg: together(last.leg, leg) };
     } else groups.push({ legs: [place], leg });
   });
-  return groups.map((group) => ({ text: legWords(group.leg), legs: group.legs }));
+  return groups.map(({ legs: places, leg }) => ({ text: `${legWords(leg)}${uncounted(leg)}`, legs: places }));
 }
 
 export const pathSentence = (legs: readonly PathLeg[]): string =>
@@ -29,7 +29,8 @@ export const pathSentence = (legs: readonly PathLeg[]): string =>
     .join(', ');
 
 const tellsTheSame = (a: PathLeg, b: PathLeg): boolean =>
-  (a.kind === b.kind && courseWords(a) === courseWords(b)) || (throughPlies(a) && throughPlies(b));
+  (a.kind === b.kind && a.counts === b.counts && courseWords(a) === courseWords(b)) ||
+  (throughPlies(a) && throughPlies(b));
 
 /** What a path goes through, told once each: `2 plies`, `the margin block`. */
 export function solidsCrossed(legs: readonly PathLeg[]): readonly string[] {
@@ -56,6 +57,10 @@ const together = (a: PathLeg, b: PathLeg): PathLeg => ({
 
 /** Millimetres. Ways past a corner come as near as one likes; less than this is told without its length. */
 const HAIR = 0.005;
+
+/** Else the pieces told do not add up to the length told. */
+const uncounted = (leg: PathLeg): string =>
+  leg.counts === false && leg.length >= HAIR ? ' (too short, counts nothing)' : '';
 
 const isHair = ({ length }: PathLeg): boolean => length > 0 && length < HAIR;
 
