@@ -2,8 +2,7 @@
 // Judged twice, with all unknowns at worst and all at best; what differs is not shown.
 
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
-import { ruleBook } from '#books/shelf.ts';
+import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import { chamberFits } from '#solver/placing/lay-out.ts';
@@ -32,6 +31,7 @@ import {
   unplacedAt,
 } from '#judge/answers/pair-answer.ts';
 import { DrawnSections } from '#judge/answers/drawn-sections.ts';
+import { ownRemarks } from '#judge/verdict/own-remarks.ts';
 import { printPair } from '#judge/answers/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/remarks/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/spots/spots.ts';
@@ -55,13 +55,6 @@ export interface Judgement {
 export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' | 'parts'> {
   /** What each of the sections is of. */
   readonly builds: readonly Build[];
-}
-
-/** Throws where there is none of that name. */
-function bookOf({ rules }: Design): Book {
-  const book = ruleBook(rules);
-  if (!book) throw new Error(`no rule book ${rules}`);
-  return book;
 }
 
 /** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */
@@ -151,7 +144,11 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       ...(hot ? [hot] : []),
     ],
     fit: fitOf(build),
-    remarks: [...bookRemarks(book, design, worst.pairs), ...remarksOf(design, build, worst.pairs)],
+    remarks: [
+      ...bookRemarks(book, design, worst.pairs),
+      ...remarksOf(design, build, worst.pairs),
+      ...ownRemarks(pairs.flatMap(groundsOf)),
+    ],
     assumptions: [
       ...openOfBuild(design, heat, touch?.touch ?? null),
       ...assumptionsOf(design, {

@@ -2,7 +2,7 @@
 // whole judgement and nothing else of it. For searches that judge thousands of builds; what they propose is judged whole.
 
 import type { Book } from '#books/book.ts';
-import { ruleBook } from '#books/shelf.ts';
+import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { reaches } from '#standards/ladder.ts';
@@ -40,8 +40,7 @@ export interface ShortPair {
 
 /** `measured`: the length of pairs that reach is wanted too. Throws where the rule book does not exist. */
 export function judgeShort(design: Design, cache: PathCache, measured: boolean): ShortJudgement {
-  const book = ruleBook(design.rules);
-  if (!book) throw new Error(`no rule book ${design.rules}`);
+  const book = bookOf(design);
   cache.nextGeneration();
   const { pairs, overfull } = judgeWorst({ book, cache, printed: measured, reachOnly: false }, design);
   const isWhole = overfull === null && !hasOwnSpot(design, book);

@@ -1,7 +1,7 @@
 // A build as it lies, not judged: the plain section alone, with every unknown as at worst. For drawing at once what is still
 // being judged. Its verdict holds no pair, and nothing may be told from it.
 
-import { ruleBook } from '#books/shelf.ts';
+import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import { plainSection } from '#solver/placing/lay-out.ts';
 import { WORST } from '#judge/assume/assumption.ts';
@@ -10,8 +10,7 @@ import { fitOf, withTurns, type Judgement } from './judge.ts';
 
 /** Throws where the rule book does not exist: reading the file has refused it. */
 export function sketch(design: Design): Judgement {
-  const book = ruleBook(design.rules);
-  if (!book) throw new Error(`no rule book ${design.rules}`);
+  const book = bookOf(design);
   const build = fillBuild(design, book, WORST).builds[0]![0]!;
   // no lead is laid in, so nothing hangs on what makes a sleeve strong
   const section = plainSection(build, { leastThickness: book.leastThickness().value });

@@ -44,10 +44,24 @@ export interface Design {
   readonly outside: readonly Outside[];
   readonly bridges: readonly Bridge[];
   readonly evidence: readonly Evidence[];
+  /** Cells of the standards' tables that the user read in a copy of their own. */
+  readonly confirmed: readonly ConfirmedCell[];
   /** Taken apart from the outside: below the innermost layer listed nothing is known yet. */
   readonly unopened: boolean;
   /** Paths of fields that the file left out and that took a default which can shape the verdict. */
   readonly defaulted: readonly string[];
+}
+
+/** Named as its citation names it; `value`, as printed, is null where ours is right. */
+export interface ConfirmedCell {
+  readonly standard: string;
+  /** Id of the table; `rules` of a rule in words. */
+  readonly table: string;
+  readonly cell: string;
+  readonly value: number | null;
+  readonly clause: string;
+  /** The day on which it was read. */
+  readonly on: string;
 }
 
 export interface Supply {

@@ -20,6 +20,8 @@ export interface Cite {
   readonly clause: string;
   /** Number of the table in the standard, or null for a rule in words. */
   readonly table: string | null;
+  /** Id of the file that holds it: with `standard` and `cell` it names the figure. */
+  readonly file: string;
   /** Which row and column, in our own short words, e.g. `250 V, PD2 III`. */
   readonly cell: string;
   readonly confirmed: Confirmed;

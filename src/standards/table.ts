@@ -173,6 +173,7 @@ export function citeOf(
     edition: file.edition,
     clause: file.clauses.join(', '),
     table: file.table,
+    file: file.id,
     cell,
     confirmed: by === undefined ? seen.confirmed : 'user',
     sources: seen.in,

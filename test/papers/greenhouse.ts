@@ -200,6 +200,7 @@ const points = [
 ] as const;
 
 const cite = (table: string, cell: string) => ({
+  file: 'creepage',
   standard: 'iec-62368-1',
   edition: '2018',
   clause: '5.4.3',

@@ -8,6 +8,7 @@ const cite = (confirmed: Confirmed): Cite => ({
   edition: '3 (2018)',
   clause: '5.4.2',
   table: null,
+  file: 'creepage',
   cell: confirmed,
   confirmed,
   sources: [],

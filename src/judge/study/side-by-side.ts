@@ -1,7 +1,7 @@
 // One build judged by several rule books: what each needs, asks, finds and says, and where they part (format
 // layerwright-books/1). Lengths in mm, voltages in V. A book's answer is the judge's own; nothing is judged here.
 
-import { ruleBook } from '#books/shelf.ts';
+import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import { judgePlain } from '#judge/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
@@ -87,8 +87,7 @@ export const besides = (title: string, books: readonly BookColumn[]): SideBySide
 });
 
 function columnOf(design: Design, cache: PathCache): BookColumn {
-  const book = ruleBook(design.rules);
-  if (book === null) throw new Error(`no rule book ${design.rules}`);
+  const book = bookOf(design);
   const { verdict } = judgePlain(design, cache);
   const words = (grade: Grade): string => book.gradeWords[grade] ?? grade;
   return {

@@ -6,7 +6,7 @@ import type { Judgement } from '#judge/judge.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
 import type { Book } from '#books/book.ts';
-import { ruleBook } from '#books/shelf.ts';
+import { bookOf } from '#books/book-of.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 import { runningConverter } from '#stress/converter/computed-stress.ts';
 import { weakestBreakdown } from '#stress/breakdown/expected-breakdown.ts';
@@ -67,8 +67,7 @@ export function stressReport(
   { verdict, parts }: Pick<Judgement, 'verdict' | 'parts'>,
   capacitances: readonly LayersCapacitance[] = windingCapacitances(design),
 ): StressReport {
-  const book = ruleBook(design.rules);
-  if (book === null) throw new Error(`no rule book ${design.rules}`);
+  const book = bookOf(design);
   const running = runningConverter(design);
   return {
     format: 'layerwright-stress/1',

@@ -69,6 +69,7 @@ export const buildDesign = (read: FileRead): Design => ({
   outside: (read.outside ?? []).map(buildOutside),
   bridges: (read.bridges ?? []).map(buildBridge),
   evidence: (read.evidence ?? []).map(buildEvidence),
+  confirmed: (read.confirmed ?? []).map(({ value = null, ...cell }) => ({ ...cell, value })),
   unopened: read.unopened ?? false,
   defaulted: defaultedIn(read),
 });

@@ -3,6 +3,7 @@
 
 import type * as z from 'zod';
 import * as around from './schema-around.ts';
+import { confirmedCell } from './schema-confirmed.ts';
 import { converter } from './schema-converter.ts';
 import { evidence } from './schema-evidence.ts';
 import { layer } from './schema-layer.ts';
@@ -31,6 +32,7 @@ export const schema = record({
   outside: list(around.outside, 0, 64, 'entries').optional(),
   bridges: list(around.bridge, 0, 64, 'bridges').optional(),
   evidence: list(evidence, 0, 400, 'pieces of evidence').optional(),
+  confirmed: list(confirmedCell, 0, 2_000, 'confirmed cells').optional(),
   unopened: flag.optional(),
 });
 
