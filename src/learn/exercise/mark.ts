@@ -2,9 +2,9 @@
 // travels with the paper. An answer that cannot be read earns nothing and is told as such.
 
 import * as z from 'zod';
-import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { Exercise, Question, Slip } from './exercise.ts';
 import { makeExercise } from './make-exercise.ts';
+import { spokenLength } from './spoken-length.ts';
 import { templateOf, templates } from './templates.ts';
 
 export const answersSchema = z.strictObject({
@@ -83,9 +83,8 @@ function markQuestion(question: Question, given: string | number | null): Marked
     const word = text.toLowerCase().replaceAll(/[\s_]+/g, '-');
     return { ...wrong, isRight: word === answer.value };
   }
-  const read = quantityField(given, { dimension: 'length', aboveZero: false, mayBeUnknown: false });
-  if (read.kind !== 'known') return wrong;
-  const millimetres = read.value / 1e6;
+  const millimetres = spokenLength(text);
+  if (millimetres === null) return wrong;
   const near = (value: number, within: number): boolean => Math.abs(millimetres - value) <= within + 1e-9;
   const isRight = near(answer.value, answer.within);
   const slip = isRight

@@ -9,3 +9,4 @@ export {
   type Point,
 } from '#learn/lesson/drawn-way.ts';
 export type { Lesson, LessonOffer } from '#learn/lesson/lesson-schema.ts';
+export { spokenLength } from '#learn/exercise/spoken-length.ts';

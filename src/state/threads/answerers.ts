@@ -6,4 +6,6 @@ export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } 
   judge: async () => (await import('./answer-judge.ts')).answerJudge(),
   decide: async () => (await import('./answer-decide.ts')).answerDecide,
   field: async () => (await import('./answer-field.ts')).answerField,
+  exercise: async () => (await import('./answer-exercise.ts')).answerExercise,
+  mark: async () => (await import('./answer-exercise.ts')).answerMark,
 };

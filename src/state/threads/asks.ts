@@ -6,12 +6,16 @@ import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { PlainJudgement } from '#judge/judge.ts';
+import type { Exercise } from '#learn/exercise/exercise.ts';
+import type { Marking } from '#learn/exercise/mark.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 
 export interface Asks {
   readonly judge: Ask<Design, never, PlainJudgement>;
   readonly decide: Ask<DecideQuestion, Decided, null>;
   readonly field: Ask<FieldAsked, number, FieldPicture>;
+  readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
+  readonly mark: Ask<unknown, never, Marking>;
 }
 
 interface Ask<Question, Told, Answer> {
@@ -25,6 +29,17 @@ export interface DecideQuestion {
   readonly doc: DesignFile;
   /** In the order in which they are to be looked at. */
   readonly open: readonly Pick<Assumption, 'field' | 'between'>[];
+}
+
+export interface ExerciseAsked {
+  readonly template: string;
+  readonly seed: number;
+}
+
+/** The exercise with the judgement of its build; null where a seed has none, or there is no such template. */
+export interface ExerciseMade {
+  readonly exercise: Exercise;
+  readonly judged: PlainJudgement;
 }
 
 /** `quick`: a first look; told is the part done, 0 to 1. */

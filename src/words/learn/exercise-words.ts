@@ -1,8 +1,10 @@
 // What an exercise asks and answers, in words: the question, the right answer with its reason, what a wrong number tells of.
 
+import { fieldAt } from '#model/edit/edit-design.ts';
 import type { Exercise, Question, RightAnswer, Slip } from '#learn/exercise/exercise.ts';
 import type { Marked } from '#learn/exercise/mark.ts';
 import { answerWords } from '#words/text/answer-words.ts';
+import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { pathSentence } from '#words/verdict/path-words.ts';
 
 export const exerciseTitle = (id: string): string => TITLES[id] ?? id;
@@ -12,6 +14,17 @@ const TITLES: Readonly<Record<string, string>> = {
   plies: 'Plies and grades',
   leads: 'A lead in the margin',
 };
+
+/** What a pupil is told, with every figure that the questions need. */
+export function givenWords({ verdict, doc }: Exercise): string {
+  const stress = verdict.pairs[0]?.stress;
+  const voltage = stress === undefined ? '' : `Working voltage ${stress.rms} V rms, ${stress.peak} V peak. `;
+  const [primary, output] = [0, 2].map((layer) =>
+    String(fieldAt(doc, `layers[${layer}].margins.left.width`)),
+  );
+  const plies = String(fieldAt(doc, 'layers[1].plies'));
+  return `Primary on the mains, Output touched by the hand. ${voltage}Margins of the primary ${primary}, of the output ${output}, alike on both sides; ${plies} plies between them. Pollution degree 2, tracking group of the former IIIb. The section is to scale, lengths in millimetres; each ply of tape is 0.06 mm, blocks are wound margin tape, wires are enamelled, nothing is glued.`;
+}
 
 export const questionWords = (kind: Question['kind']): string => QUESTIONS[kind];
 
@@ -33,7 +46,7 @@ export function answerForm({ answer }: Question): string {
     case 'length':
       return 'mm';
     case 'grade':
-      return 'none · functional · basic · supplementary · double · reinforced';
+      return 'fill the ladder up to the grade';
     case 'verdict':
       return 'meets · falls short · not shown';
   }
@@ -53,9 +66,23 @@ export function reasonWords(kind: Question['kind'], { verdict, pair }: Exercise)
   const way = found?.paths.find(({ metric, plies }) => metric === 'creepage' && plies === 0);
   switch (kind) {
     case 'asked':
-      return creepage === undefined ? '' : `basic ${creepage.basic ?? '–'} mm, for reinforced the double`;
+      return creepage === undefined
+        ? ''
+        : `basic ${lengthUp(creepage.basic)} mm, for reinforced the double; clause 5.4.3, table 17`;
     case 'length':
       return way === undefined ? '' : pathSentence(way.legs);
+    case 'missing':
+      return way?.length == null || creepage?.reinforced == null
+        ? ''
+        : `${lengthUp(creepage.reinforced)} − ${lengthDown(way.length)}`;
+    case 'least-margin':
+      return 'the first step with which the way along surfaces is as long as asked; judged again with it';
+    case 'one-ply-less':
+      return 'plies count by their number and by what is shown of each';
+    case 'grade':
+      return way?.length == null || creepage?.basic == null || creepage.reinforced === null
+        ? ''
+        : `${lengthDown(way.length)} mm along surfaces; basic asks ${lengthUp(creepage.basic)}, reinforced ${lengthUp(creepage.reinforced)}`;
     case 'more-enamel':
       return 'enamel of any grade is no barrier between circuits';
     default:

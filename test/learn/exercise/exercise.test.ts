@@ -2,6 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 
+import { knownIds } from '#judge/conductors/known-ids.ts';
+import { judge } from '#judge/judge.ts';
+import { editDesign } from '#model/edit/edit-design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 import { makeExercise } from '#learn/exercise/make-exercise.ts';
 import { markAnswers, markOf } from '#learn/exercise/mark.ts';
 import type { Exercise } from '#learn/exercise/exercise.ts';
@@ -21,6 +25,19 @@ const rightAnswers = (exercise: Exercise): Record<string, string> =>
     ]),
   );
 
+/** All two hundred were run once; the suite takes a sample. */
+const SEEDS = Number(process.env.EXERCISE_SEEDS ?? 4);
+
+function meetsWith({ doc }: Exercise, margin: number): boolean {
+  const wider = (['left', 'right'] as const).reduce(
+    (edited, side) => editDesign(edited, `layers[2].margins.${side}.width`, `${margin.toFixed(2)} mm`),
+    doc,
+  );
+  const read = readDesign(wider, knownIds);
+  if (read.kind === 'bad') throw new Error(read.faults[0]?.says);
+  return judge(read.design).verdict.pairs.every(({ verdict }) => verdict === 'meets');
+}
+
 describe('exercise', () => {
   it('should be the same for the same seed and another for another', () => {
     expect(made('margins', 7)).toEqual(made('margins', 7));
@@ -37,6 +54,26 @@ describe('exercise', () => {
           if (answer.kind === 'length') expect(answer.value).toBeGreaterThan(0);
       }
     },
+  );
+
+  it.each(templates)(
+    'should have answers of which no other is right, as the judge sees it: $id',
+    ({ id }) => {
+      for (let seed = 1; seed <= SEEDS; seed += 1) {
+        const exercise = made(id, seed);
+        for (const { answer, kind, slips } of exercise.questions) {
+          if (answer.kind !== 'length') continue;
+          for (const { value } of slips)
+            expect(Math.abs(value - answer.value)).toBeGreaterThan(answer.within);
+          if (kind !== 'least-margin') continue;
+          expect(meetsWith(exercise, answer.value)).toBe(true);
+          expect(meetsWith(exercise, answer.value - 0.05)).toBe(false);
+        }
+        const marked = markOf('seat 1', exercise, rightAnswers(exercise));
+        expect(marked.points).toBe(marked.of);
+      }
+    },
+    600_000,
   );
 
   it('should ask for what a margin must make up: both margins, the tape, and no more', () => {
@@ -66,6 +103,14 @@ describe('marking', () => {
       ({ question }) => question === way,
     );
     expect(marked).toMatchObject({ isRight: false, slip: 'one-margin-only' });
+  });
+
+  it('should take a bare number for millimetres, with a comma as well', () => {
+    const exercise = made('margins', 5);
+    const way = exercise.questions.find(({ kind }) => kind === 'length')!;
+    const value = way.answer.kind === 'length' ? way.answer.value : 0;
+    for (const given of [value, String(value), String(value).replace('.', ',')])
+      expect(markOf('seat 6', exercise, { [way.id]: given }).points).toBe(way.points);
   });
 
   it('should take a length in another unit', () => {

@@ -27,6 +27,14 @@ p.inset { padding-left: 14px; margin-bottom: 2px; color: ${theme.second}; }
 p.headline { font-size: 15px; }
 p.note, figcaption, .small, .path { color: ${theme.second}; font-size: 0.95em; }
 figure { margin: 0; break-inside: avoid; }
+@media screen and (min-width: 1000px) { .beside { display: grid; grid-template-columns: 1fr 1fr; gap: 48px; } }
+@media screen { .exercise { padding-top: 24px; } }
+@media print { .exercise + .exercise { break-before: page; } header:has(+ main .exercise) { display: none; } }
+ol.questions { padding-left: 20px; list-style: lower-alpha; }
+ol.questions > li { padding: 6px 0; border-bottom: 1px solid ${theme.hair}; }
+ol.questions > li::marker { font-weight: 700; }
+li.asked { padding-bottom: 12px !important; }
+.points { float: right; min-width: 22px; margin-left: 12px; border: 1px solid ${theme.ink}; text-align: center; }
 .whole { break-inside: avoid; }
 .own-page { break-before: page; break-after: page; }
 .own-page svg { width: 100%; height: auto; }
