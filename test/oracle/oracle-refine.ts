@@ -21,6 +21,8 @@ export function hairLines(section: GridSection, options: PathOptions): { xs: num
     }
     if (isThin(r.crossY, r.y1 - r.y0, options)) xs.push(r.x0 + HAIR, r.x1 - HAIR);
     if (isThin(r.crossX, r.x1 - r.x0, options)) ys.push(r.y0 + HAIR, r.y1 - HAIR);
+    // where an edge that is turned up ends, a way comes out from behind it
+    if (r.turnUp > 0) ys.push(r.y1 + r.turnUp);
   }
   const { frame } = section;
   return {

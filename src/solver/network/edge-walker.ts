@@ -14,13 +14,16 @@ export function collectEdges(grid: Grid, options: SolidOptions, edges: EdgeList)
   for (let j = 0; j < ny; j++) walk.line(j * nx, 1, nx, j * width + 1, 1, width, grid.xs, false);
   for (let i = 0; i < nx; i++) walk.line(i, nx, ny, width + i, width, 1, grid.ys, true);
   const behind = walk.turned.finish((node) => node % nx);
-  return { shownAt: walk.turned.shownAt, behind };
+  const { shownAt, outAt } = walk.turned;
+  return { shownAt, outAt, behind };
 }
 
 /** Nodes that stand behind turned edges, numbered on from the grid's. */
 export interface HiddenNodes {
   /** Grid node that each stands for in a drawing. */
   readonly shownAt: readonly number[];
+  /** Grid nodes where a way comes out from behind. */
+  readonly outAt: ReadonlySet<number>;
   /** Those that touch what the grid node there touches, with that node. */
   readonly behind: ReadonlyMap<number, number>;
 }

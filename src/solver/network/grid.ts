@@ -6,7 +6,7 @@ import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
 import type { SolidOptions } from '#solver/paths/pieces.ts';
 import { puncturedBy } from './runs.ts';
-import type { Crossing, Section, SolidRegion } from '#solver/section/section.ts';
+import type { Crossing, Region, Section, SolidRegion } from '#solver/section/section.ts';
 
 /** Owner of a cell: `AIR`, a solid (index into `solids`), or a conductor (`CONDUCTOR - index into conductors`). */
 export const AIR = -1;
@@ -142,6 +142,16 @@ function placeOf(at: readonly number[], value: number): number {
   return value < at[0]! ? 0 : at.length - 1;
 }
 
+/** How high the edges of every layer stand that are turned up: there a way comes out from behind them. */
+function turnedUpTo(regions: readonly Region[]): readonly number[] {
+  const tops = new Map<number | null, number>();
+  for (const r of regions) {
+    if (r.kind === 'conductor' || r.turnUp === 0) continue;
+    tops.set(r.layer, Math.max(tops.get(r.layer) ?? -Infinity, r.y1 + r.turnUp));
+  }
+  return [...tops.values()];
+}
+
 function gridOver(section: Section, compound: StuffId): Grid {
   const { frame } = section;
   const inside = (r: { x0: number; y0: number; x1: number; y1: number }) =>
@@ -153,7 +163,7 @@ function gridOver(section: Section, compound: StuffId): Grid {
     frame.x1,
   );
   const ys = lines(
-    [...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]),
+    [...[...regions, ...section.sagging].flatMap((r) => [r.y0, r.y1]), ...turnedUpTo(regions)],
     frame.y0,
     frame.y1,
   );

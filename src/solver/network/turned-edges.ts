@@ -17,7 +17,7 @@ export interface UpEdge {
 /** A way up behind: where it comes from and how far that is below the node that it has reached. */
 interface Track {
   readonly name: number;
-  readonly from: readonly { readonly node: number; readonly cost: number }[];
+  readonly from: { readonly node: number; readonly cost: number };
   readonly at: number;
   /** From this height on it is no longer behind anything. */
   readonly until: number;
@@ -29,6 +29,8 @@ interface Track {
 export class TurnedEdges {
   /** By hidden node, counted from the first: the grid node that it stands for in a drawing. */
   readonly shownAt: number[] = [];
+  /** Nodes of the flange where a way comes out from behind turned edges. */
+  readonly outAt = new Set<number>();
   /** Hidden nodes that stand for a place of the flange above turned edges, by the node there and the way that led there. */
   readonly #above = new Map<number, Map<number, number>>();
   readonly #edges: EdgeList;
@@ -74,13 +76,14 @@ export class TurnedEdges {
       const next = { ...track, rank: Math.max(rank, track.rank), kind: Math.max(kind, track.kind) };
       if (this.#heightOf(to) >= track.until) {
         this.#join(next, to, cost);
+        this.outAt.add(to);
         return [];
       }
       const hidden = this.#hide(to);
       this.#join(next, hidden, cost);
       const here = this.#above.get(to) ?? new Map<number, number>();
       this.#above.set(to, here.set(track.name, hidden));
-      return [{ ...next, at: to, from: [{ node: hidden, cost: 0 }] }];
+      return [{ ...next, at: to, from: { node: hidden, cost: 0 } }];
     });
   }
 
@@ -118,20 +121,23 @@ export class TurnedEdges {
     }
   }
 
-  /** From below all turned edges, and from between them. */
+  /** From below all turned edges, and from between any two of them: who goes up between these is not between others. */
   #begun(at: number): readonly Track[] {
     const run = this.#run;
     const top = run.at(-1);
     if (top?.node !== at) return [];
     const until = this.#heightOf(at) + this.#turnUp;
-    const ways = run.map(({ node, height }) => ({ node, cost: top.height - height }));
-    return [ways.slice(0, 1), ways.slice(1, -1)].flatMap((from) =>
-      from.length === 0 ? [] : [{ name: this.#names++, from, at, until, ...this.#worst }],
-    );
+    return run.slice(0, -1).map(({ node, height }) => ({
+      name: this.#names++,
+      from: { node, cost: top.height - height },
+      at,
+      until,
+      ...this.#worst,
+    }));
   }
 
   #join({ from, rank, kind }: Track, to: number, further: number): void {
-    for (const { node, cost } of from) this.#edges.add(node, to, cost + further, null, rank, kind);
+    this.#edges.add(from.node, to, from.cost + further, null, rank, kind);
   }
 
   #hide(node: number): number {

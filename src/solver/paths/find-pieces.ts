@@ -41,7 +41,7 @@ export function networkOf(
   if (grid.potted) sinkIntoCompound(edges, closedJoint);
   else hopClosedJoints(edges, closedFrom, closedJoint);
   const contacts = contactsOf(grid);
-  collectSightLines(grid, contacts, options, { edges, line }, sightsUpTo);
+  collectSightLines(grid, { ...contacts, outAt: hidden.outAt }, options, { edges, line }, sightsUpTo);
   return packEdges(
     grid,
     withHidden(contacts, hidden),

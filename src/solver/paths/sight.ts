@@ -13,14 +13,14 @@ const NO_BODY = -1000;
 
 export function collectSightLines(
   grid: Grid,
-  contacts: Contacts,
+  contacts: Contacts & { readonly outAt: ReadonlySet<number> },
   options: SolidOptions,
   { edges, line: buffer }: Pick<PathFinder, 'edges' | 'line'>,
   upTo: number,
 ): void {
   const corners = new Set([...cornersPassed(grid, contacts), ...edgesOfVoids(grid)]);
   for (const node of corners) collectStraight(grid, edges, corners, node);
-  const turns = [...turningNodes(grid, edges), ...corners].sort((a, b) => a - b);
+  const turns = [...turningNodes(grid, edges, contacts.outAt), ...corners].sort((a, b) => a - b);
   const nx = grid.xs.length;
   const width = columns(grid);
   const upright: View = {
@@ -85,11 +85,11 @@ function openTo(grid: Grid, i: number, j: number): number {
   );
 }
 
-/** Grid nodes at air where a shortest path may turn or end, ascending. */
-function turningNodes(grid: Grid, edges: EdgeList): readonly number[] {
+/** Grid nodes at air where a shortest path may turn or end, ascending; ways also enter the air at some `more`. */
+function turningNodes(grid: Grid, edges: EdgeList, more: ReadonlySet<number>): readonly number[] {
   const nx = grid.xs.length;
   const width = columns(grid);
-  const entered = new Set<number>();
+  const entered = new Set<number>(more);
   for (let e = 0; e < edges.count; e++) {
     if (edges.kind[e] !== THROUGH) continue;
     entered.add(edges.from[e]!);

@@ -48,14 +48,16 @@ export function layLead(
   if (sleeved === 0) return;
   const wall = lay.sleeve!.wall;
   draft.sleeve(rect(under.x0, lead.y0, under.x1, lead.y1), lay, layer.index);
+  const skin = lay.wire.cover?.thickness ?? 0;
+  // closed where it leaves; into its own column the bore goes on, metal to metal
+  const end = column ? -(wall + 2 * skin) : wall;
   const core = {
-    x0: lay.exit === 'left' ? under.x0 + wall : under.x0,
-    x1: lay.exit === 'left' ? under.x1 : under.x1 - wall,
+    x0: lay.exit === 'left' ? under.x0 + end : under.x0,
+    x1: lay.exit === 'left' ? under.x1 : under.x1 - end,
   };
   const inside = rect(core.x0, lead.y0 + wall, core.x1, lead.y1 - wall);
   draft.wire(inside, lay.wire, { ...what, strippedLead: false }, cover);
   // the metal of a covered wire runs on from the bare part into the sleeve
-  const skin = lay.wire.cover?.thickness ?? 0;
   const [low, high] = [Math.min(bare.x0, core.x0) + skin, Math.max(bare.x1, core.x1) - skin];
   if (skin === 0 || bare.x0 >= bare.x1) return;
   const [from, to] = [Math.max(split - skin, low), Math.min(split + skin, high)];
@@ -84,7 +86,9 @@ export function layRiser({ draft, placed }: Laying, riser: Riser): void {
   const cover = draft.bodyOf(`cover ${lay.name}`);
   const wall = sleeved ? lay.sleeve!.wall : 0;
   if (wall > 0) draft.sleeve(hull, lay, what.layer);
-  draft.wire(shrink(hull, wall), lay.wire, what, cover);
+  const bore = shrink(hull, wall);
+  // one that begins on its winding is open there
+  draft.wire(riser.onTop ? rect(bore.x0, hull.y0, bore.x1, bore.y1) : bore, lay.wire, what, cover);
   if (riser.onTop) layElbow(draft, placed, riser, hull, what, wall);
 }
 

@@ -154,13 +154,37 @@ describe('pieces past plies', () => {
     expect(summed(piecesOf(inTwoLayers(0.3, 0.3)))).toEqual(one);
   });
 
-  it('should count where each end of the climb is turned up: 6.3 + 0.3 + 0.2', () => {
-    expect(summed(piecesOf(inTwoLayers(0.3, 0.2)))[0]).toEqual([0, 6.8]);
+  it('should climb to the end of the edges that lie on top, and down before them: 6.3 + 2 x 0.2', () => {
+    // those of the lowest ply end at 1.1 + 0.3, those on it at 1.3 + 0.2
+    expect(summed(piecesOf(inTwoLayers(0.3, 0.2)))[0]).toEqual([0, 6.7]);
     expect(summed(piecesOf(inTwoLayers(0, 0.3)))[0]).toEqual([0, 6.9]);
   });
 });
 
 describe('pieces up a flange past turned edges', () => {
+  it.each([
+    // to the end of the edge at 1.1 + 0.5, then across: 3 + 0.1 + 0.5 and 0.9 through air
+    ['creepage', 4.5],
+    // to that end, and slanting from there to the corner at 0.9, 1.9
+    ['clearance', 3 + 0.1 + 0.5 + Math.hypot(0.9, 0.3)],
+  ] as const)('should come out where the edge ends, in air: %s', (metric, length) => {
+    const section = sectionOf(
+      [-1, -20, 11, 6],
+      [
+        solid([-1, -20, 11, 0]),
+        solid([-1, 0, 0, 6]),
+        solid([10, 0, 11, 6]),
+        metal('a', [3, 0, 5, 1]),
+        solid([0, 0, 3, 1], 1, STRONG),
+        solid([5, 0, 10, 1], 2, STRONG),
+        solid([0, 1, 10, 1.1], 10, { kind: 'ply', stuff: TAPE, layer: 1, turnUp: mm(0.5) }),
+        metal('b', [0.9, metric === 'creepage' ? 1.3 : 1.9, 5, 2.5]),
+      ],
+    );
+    const [first] = piecesOf(section, { metric }).filter(({ plies }) => plies === 0);
+    expect(inMm(first!.length)).toBeCloseTo(length, 5);
+  });
+
   /** One ply turned up `turnUp` under a block 1 mm high; `b` stands on that block, or 1 mm into the joint over it. */
   const climbing = (turnUp: number, reach: number): Section =>
     sectionOf(
