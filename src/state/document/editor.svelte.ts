@@ -199,6 +199,12 @@ export class Editor {
     this.#tried = edits;
   }
 
+  /** Shows and judges a whole document that may become the next step; `change` with what is shown keeps it. */
+  propose(doc: DesignFile): void {
+    this.#preview = doc;
+    this.#tried = [];
+  }
+
   cancel(): void {
     this.#preview = null;
   }

@@ -10,7 +10,9 @@ import { Waiting } from '#state/judging/waiting.svelte.ts';
 import type { Editor } from './editor.svelte.ts';
 import type { PairVerdict, Verdict, WeakSpot } from '#state/judging/judged.ts';
 import { duplicateLayers, moveLayers } from '#model/edit/layer-edits.ts';
+import { Placing } from './placing.svelte.ts';
 import { isPair, Selection, spotKey } from './selection.svelte.ts';
+import { Trial } from './trial.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
 export class Bench {
@@ -18,10 +20,14 @@ export class Bench {
   readonly theme: ThemeState;
   readonly selection = new Selection();
   readonly waiting = new Waiting();
+  readonly placing: Placing;
+  readonly trial: Trial;
 
   constructor(editor: Editor, theme: ThemeState) {
     this.editor = editor;
     this.theme = theme;
+    this.placing = new Placing(editor);
+    this.trial = new Trial(editor);
   }
 
   /** What the judgement is of; before there is one, the build as read. */

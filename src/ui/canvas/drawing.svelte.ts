@@ -135,6 +135,7 @@ export class Drawing {
       hot: this.hot?.id ?? this.keyed,
       drag: hand.drag,
       carried: hand.carried,
+      surface: hand.stroke ?? hand.surface,
       measure: this.measuring.shown,
     };
   });

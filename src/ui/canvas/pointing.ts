@@ -52,7 +52,7 @@ export const pointing =
       if (event.touches.length > 1) event.preventDefault();
     };
     const onkeydown = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && (hand.drag !== null || hand.carried !== null)) {
+      if (event.key === 'Escape' && (hand.drag !== null || hand.carried !== null || hand.stroke !== null)) {
         hand.putBack();
         event.preventDefault();
       }
@@ -64,6 +64,7 @@ export const pointing =
     stage.addEventListener('pointermove', (event) => hand.move(spot(event)), { signal });
     stage.addEventListener('pointerup', (event) => hand.up(spot(event)), { signal });
     stage.addEventListener('pointercancel', (event) => hand.lost(event.pointerId), { signal });
+    stage.addEventListener('pointerleave', () => (hand.surface = null), { signal });
     stage.addEventListener('wheel', onwheel, { signal, passive: false });
     stage.addEventListener('touchstart', ontouchstart, { signal, passive: false });
     addEventListener('scroll', (event) => (scrolledAt = event.timeStamp), { signal, passive: true });
@@ -73,4 +74,4 @@ export const pointing =
 
 /** Flags and the typed figure answer for themselves. */
 const isControl = (target: EventTarget | null): boolean =>
-  target instanceof Element && target.closest('button, label') !== null;
+  target instanceof Element && target.closest('button, label, [role="dialog"]') !== null;

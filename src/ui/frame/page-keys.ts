@@ -42,6 +42,10 @@ function plainKey(event: KeyboardEvent, desk: Desk, showList: () => void): boole
     showList();
     return true;
   }
+  if (event.key === 'Escape' && bench.trial.tried !== null) {
+    bench.trial.putBack();
+    return true;
+  }
   if (pages.current !== 'sheet') return false;
   if (event.key === '[' || event.key === ']') {
     const place = bench.sections.indexOf(bench.section) + (event.key === ']' ? 1 : -1);

@@ -21,6 +21,33 @@ export function changeWords({ field, from, to }: Change, doc: DesignFile): strin
   return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
 }
 
+/** All that one act changes, with its target; both margins of a layer at once, that they are filled goes without saying. */
+export function actWords(changes: readonly Change[], doc: DesignFile): string {
+  const told = changes.filter(({ field }) => !field.endsWith('.filled'));
+  return (told.length === 0 ? changes : told)
+    .flatMap((change, _, all) => {
+      const other = oppositeOf(change.field);
+      const twin = all.find(({ field, to }) => field === other && to === change.to);
+      if (twin === undefined) return [targetWords(change, doc)];
+      return /\.left\./.test(change.field)
+        ? [targetWords(change, doc).replace('left margin', 'both margins')]
+        : [];
+    })
+    .join('; ');
+}
+
+const oppositeOf = (field: string): string | null =>
+  /\.margins\.(left|right)\.width$/.test(field)
+    ? field.replace(/\.(left|right)\./, (_, side: string) => (side === 'left' ? '.right.' : '.left.'))
+    : null;
+
+/** `left margin, layer 3 to 2.45 mm (now 1.65 mm)`. */
+function targetWords(change: Change, doc: DesignFile): string {
+  const { field, from, to } = change;
+  if (from === null && field.startsWith('layers[') && !field.includes('.')) return changeWords(change, doc);
+  return `${fieldWords(doc, field)} to ${valueWords(to)} (now ${from === null ? 'none' : valueWords(from)})`;
+}
+
 function valueWords(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'filled' : 'empty';
   if (typeof value !== 'object' || value === null) return value === null ? 'none' : String(value);

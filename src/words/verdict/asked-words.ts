@@ -1,20 +1,25 @@
 // On what an asked figure stands: the voltage that was counted and where it comes from, and for creepage the tracking group
 // of the weakest surface. The same build asks other figures as soon as one of these is known better.
 
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
-import type { Metric } from '#judge/verdict/verdict.ts';
+import type { Metric, PairVerdict } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 
-/** `272 V rms as stated, surface of group IIIb`; for clearance the peak and the surge, which decide it. */
-export function askedWords({ stress, required }: PairVerdict, metric: Metric): string {
+/** `272 V rms` and `as stated, surface of group IIIb`; for clearance the peak and the surge, which decide it. */
+export function askedWords(
+  { stress, required }: PairVerdict,
+  metric: Metric,
+): { figure: string; rest: string } {
   const basis = basisWords(stress.basis);
   if (metric === 'clearance')
-    return `${Math.ceil(stress.peak)} V peak ${basis}, surges of ${Math.ceil(stress.withstand)} V`;
+    return {
+      figure: `${Math.ceil(stress.peak)} V peak`,
+      rest: `${basis}, surges of ${Math.ceil(stress.withstand)} V`,
+    };
   const group = required === null ? '' : `, surface of group ${required.creepage.materialGroup}`;
-  return `${Math.round(stress.rms)} V rms ${basis}${group}`;
+  return { figure: `${Math.round(stress.rms)} V rms`, rest: `${basis}${group}` };
 }
 
-export function basisWords(basis: PairVerdict['stress']['basis']): string {
+function basisWords(basis: PairVerdict['stress']['basis']): string {
   switch (basis) {
     case 'measured':
       return 'as measured';

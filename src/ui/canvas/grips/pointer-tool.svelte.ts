@@ -9,6 +9,7 @@ import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
 import type { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
 import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
 import { otherEdges } from '#ui/canvas/handles/snap.ts';
+import { endsOf, surfaceAt, type Stroke, type Surface } from './stroke.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 
@@ -52,6 +53,10 @@ export class Hand {
   /** Id of the handle under the pointer. */
   over: string | null = $state(null);
   isPanning = $state(false);
+  /** A layer that is being drawn. */
+  stroke: Stroke | null = $state.raw(null);
+  /** The surface under the pointer that a layer can be drawn on. */
+  surface: Surface | null = $state.raw(null);
   #pressed: Pressed | null = null;
   #fingers: readonly Finger[] = [];
   readonly #bench: Bench;
@@ -71,6 +76,7 @@ export class Hand {
     if (this.#reach.measuring.isOn && scene !== null)
       return this.#reach.measuring.begin(scene, this.#sight.view, spot.x, spot.y);
     if (this.#reach.isTaken(spot.x, spot.y)) return;
+    if (this.#beginStroke(spot)) return;
     const layer = this.#layerAt(spot.x, spot.y);
     const carries =
       layer !== null && spot.pointerType !== 'touch' && this.#bench.selection.layers.includes(layer);
@@ -85,7 +91,11 @@ export class Hand {
 
   move(spot: Spot): void {
     const before = this.#fingers.find(({ pointerId }) => pointerId === spot.pointerId);
-    if (before === undefined) return;
+    if (before === undefined) {
+      this.surface = spot.pointerType === 'touch' ? null : this.#surfaceAt(spot);
+      return;
+    }
+    if (this.stroke !== null && this.#fingers.length === 1) return this.#extendStroke(this.stroke, spot);
     const scene = this.#reach.scene();
     if (scene !== null && this.#reach.measuring.extend(scene, this.#sight.view, spot.x, spot.y)) return;
     if (this.#fingers.length > 1) this.#pinch(spot, before);
@@ -98,6 +108,7 @@ export class Hand {
     const pressed = this.#pressed;
     this.#pressed = null;
     void this.#reach.measuring.end(this.#reach.section());
+    if (this.stroke !== null) return this.#endStroke(this.stroke);
     if (this.drag !== null) return this.drop();
     if (this.carried !== null) return this.#putDown(this.carried);
     if (pressed !== null && !this.isPanning) this.#pick(pressed);
@@ -160,9 +171,47 @@ export class Hand {
       this.#bench.editor.cancel();
       this.#sight.letGo();
     }
+    if (this.stroke !== null) this.#bench.placing.putBack();
+    this.stroke = null;
     this.#pressed = null;
     this.carried = null;
     this.isPanning = false;
+  }
+
+  #surfaceAt({ x, y }: Pick<Spot, 'x' | 'y'>): Surface | null {
+    const [scene, section] = [this.#reach.scene(), this.#reach.section()];
+    const isBusy = this.#bench.placing.wish !== null || this.#bench.editor.isPreviewing;
+    if (scene === null || section === null || isBusy || !this.#sight.isWhole) return null;
+    if (section.slumped !== null || this.#reach.isTaken(x, y)) return null;
+    return surfaceAt(section, scene, this.#sight.view, x, y);
+  }
+
+  #beginStroke(spot: Spot): boolean {
+    const surface = this.#surfaceAt(spot);
+    // a finger scrolls the page: it puts a layer in by the button in the list
+    if (surface === null || spot.pointerType === 'touch') return false;
+    const from = toDrawingX(this.#sight.view, spot.x);
+    this.stroke = { ...surface, from, to: from };
+    this.surface = null;
+    this.#sight.hold();
+    return true;
+  }
+
+  #extendStroke(stroke: Stroke, spot: Spot): void {
+    const { view } = this.#sight;
+    this.stroke = { ...stroke, to: toDrawingX(view, spot.x) };
+    const { placing, editor } = this.#bench;
+    const ends = endsOf(this.stroke, view);
+    if (placing.wish !== null) placing.set(ends);
+    else if (ends.left !== '' || ends.right !== '')
+      placing.open(editor.doc.layers.length, stroke.chamber, ends);
+  }
+
+  #endStroke(stroke: Stroke): void {
+    const { placing, editor } = this.#bench;
+    this.stroke = null;
+    this.#sight.letGo();
+    if (placing.wish === null) placing.open(editor.doc.layers.length, stroke.chamber);
   }
 
   #follow(drag: Drag): void {

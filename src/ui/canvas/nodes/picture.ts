@@ -10,6 +10,7 @@ import type { Grip } from '#ui/canvas/grips/grip.ts';
 import type { PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
 import type { Measure } from '#ui/canvas/measuring/measuring.svelte.ts';
 import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
+import type { Surface } from './stroke.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
 export interface Picture {
@@ -43,6 +44,8 @@ export interface Picture {
   readonly drag: Drag | null;
   /** Two points between which someone measures. */
   readonly measure: Measure | null;
+  /** The surface that a layer can be drawn on, or is being drawn on. */
+  readonly surface: Surface | null;
   /** A layer in the hand, and where it would go: the row of the line in millimetres. */
   readonly carried: { readonly layer: number; readonly to: number } | null;
 }

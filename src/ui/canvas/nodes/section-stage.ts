@@ -8,7 +8,7 @@ import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { gripPlate, stands } from '#ui/canvas/grips/grip.ts';
 import { GripNodes, type Gripping } from './grip-nodes.ts';
-import { dragMarks, pickedMarks } from './tool-marks.ts';
+import { dragMarks, pickedMarks, surfaceMarks } from './hand-marks.ts';
 import { HatchTiles } from './hatch-tiles.ts';
 import { measureMarks } from '#ui/canvas/measuring/measure-marks.ts';
 import { MarkNodes, type Library } from './mark-nodes.ts';
@@ -108,9 +108,10 @@ export class SectionStage {
   }
 }
 
-const heldMarks = ({ drag, grips, measure }: Picture, paper: Paper): readonly Mark[] => [
-  ...(measure === null ? [] : measureMarks(measure, paper)),
-  ...(drag === null ? [] : dragMarks(drag, grips, paper)),
+const heldMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
+  ...surfaceMarks(picture, paper),
+  ...(picture.measure === null ? [] : measureMarks(picture.measure, paper)),
+  ...(picture.drag === null ? [] : dragMarks(picture.drag, picture.grips, paper)),
 ];
 
 const upperMarks = (picture: Picture, paper: Paper): readonly Mark[] => [

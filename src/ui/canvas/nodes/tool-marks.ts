@@ -12,6 +12,14 @@ import type { Picture } from './picture.ts';
 
 const ROLE = 'hand';
 
+/** A line along the surface that a layer can be drawn on. */
+export function surfaceMarks({ surface }: Picture, paper: Paper): readonly Mark[] {
+  if (surface === null) return [];
+  const { x0, x1, y } = surface;
+  const [from, to] = [crisp(paper, [x0, y]), crisp(paper, [x1, y])];
+  return [line(ROLE, from, to, { color: paper.theme.ink, width: 3, dash: [8, 5] })];
+}
+
 export function pickedMarks({ scene, layers, carried }: Picture, paper: Paper): readonly Mark[] {
   const { theme } = paper;
   const picked = scene.layers.filter(({ layer }) => layers.includes(layer) || carried?.layer === layer);
