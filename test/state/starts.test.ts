@@ -5,7 +5,7 @@ import { judge } from '#judge/judge.ts';
 import type { Design } from '#model/design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { demos } from '#state/begin/demos.ts';
-import { constructions, designedBuild } from '#state/begin/designed-build.ts';
+import { constructions, designedBuild, type DesignWish } from '#state/begin/designed-build.ts';
 import { examinedBuild } from '#state/begin/examined-build.ts';
 import { Examination } from '#state/begin/examination.svelte.ts';
 import { questions } from '#state/begin/questions.ts';
@@ -104,11 +104,43 @@ describe('starts', () => {
     expect(supplyOf('100-240 kg')[0]).toBe(1);
   });
 
+  const wish: Omit<DesignWish, 'former' | 'construction'> = {
+    ...{ material: 'pbt', supply: '240 V', output: '12 V', turns: ['', ''], wires: ['', ''] },
+    ...{ switching: '', reflected: '', spike: '' },
+  };
+
+  it('should begin a design with no figure of a converter, of turns or of wires that nobody gave', async () => {
+    const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };
+    const begun = { ...wish, former, construction: 'margins', material: '' } as const;
+    const { doc, asked, laid } = await designedBuild(begun, judging);
+    expect([doc.converter, doc.former.material]).toEqual([undefined, undefined]);
+    expect(doc.windings.map(({ wire }) => wire.conductor)).toEqual(['unknown', 'unknown']);
+    expect(doc.layers.flatMap((layer) => (layer.kind === 'winding' ? [layer.turns] : []))).toEqual([
+      'unknown',
+      'unknown',
+    ]);
+    expect(asked?.pair.stress.basis).toBe('floor');
+    expect(laid?.judgement.verdict.fit).not.toBeNull();
+    const given = { ...begun, switching: '65 kHz', reflected: '90 V', spike: '60 V' };
+    expect((await designedBuild(given, judging)).asked?.pair.stress.basis).toBe('computed');
+  });
+
+  it('should say before that margins leave no room on a narrow former', async () => {
+    const former = { width: '5 mm', height: '3 mm', wall: '0.8 mm', flange: '0.8 mm' };
+    const { asked, margin, laid } = await designedBuild(
+      { ...wish, former, construction: 'margins' },
+      judging,
+    );
+    expect(asked?.grade).toBe('reinforced');
+    expect(2 * margin).toBeGreaterThanOrEqual(asked?.creepage ?? Infinity);
+    expect(laid).toBeNull();
+  });
+
   for (const { id, name } of constructions)
     it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, async () => {
       const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };
       const { doc, asked } = await designedBuild(
-        { former, construction: id, supply: '240 V', output: '12 V' },
+        { ...wish, former, construction: id, turns: ['60', '8'], wires: ['0.2 mm', '0.4 mm'] },
         judging,
       );
       const read = readDesign(doc, knownIds);

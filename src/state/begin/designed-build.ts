@@ -6,6 +6,7 @@ import type { ReadDesign } from '#model/read/read-design.ts';
 import { quantityText } from '#model/quantity/quantity-text.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
+import type { PairVerdict } from '#state/judging/judged.ts';
 import { inMm, nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { FormerStart } from '#state/fields/field-options.ts';
@@ -32,9 +33,18 @@ export type Construction = (typeof constructions)[number]['id'];
 
 export interface DesignWish {
   readonly former: Omit<FormerStart, 'id' | 'label'>;
+  /** Of the former; empty: not known. */
+  readonly material: string;
   readonly construction: Construction;
   readonly supply: string;
   readonly output: string;
+  /** Empty where nobody said: then they are not known, and counted as the worst. */
+  readonly turns: readonly [string, string];
+  readonly wires: readonly [string, string];
+  /** Without all three of these nothing is computed, and the least that the mains allows is counted. */
+  readonly switching: string;
+  readonly reflected: string;
+  readonly spike: string;
 }
 
 interface Judging {
@@ -43,30 +53,49 @@ interface Judging {
   readonly judge: (design: Design) => Promise<Drawable | null>;
 }
 
+/** What is asked between primary and output; lengths in mm, null where the book has none. */
+export interface Asked {
+  readonly creepage: number | null;
+  readonly clearance: number | null;
+  readonly grade: string;
+  readonly pair: PairVerdict;
+}
+
 export interface DesignedBuild {
   readonly doc: DesignFile;
-  /** What is asked along the surface and through the air between primary and output, mm; null where the wish cannot be read. */
-  readonly asked: {
-    readonly creepage: number | null;
-    readonly clearance: number | null;
-    readonly grade: string;
-  } | null;
+  /** Null where the wish cannot be read or judged. */
+  readonly asked: Asked | null;
+  /** Margin at each flange, mm; 0 where the construction has none. */
+  readonly margin: number;
+  /** As it would lie, judged; null where it does not go in at all. */
+  readonly laid: { readonly design: Design; readonly judgement: Drawable } | null;
 }
 
 export async function designedBuild(wish: DesignWish, judging: Judging): Promise<DesignedBuild> {
   const first = draft(wish, guess(wish));
-  const reading = judging.read(first);
-  if (reading.kind === 'bad') return { doc: first, asked: null };
-  const judged = await judging.judge(reading.design);
-  const pair = judged?.verdict.pairs.find(({ required }) => required !== null);
-  if (pair?.required == null) return { doc: first, asked: null };
+  const before = await judged(first, judging);
+  const pair = before?.judgement.verdict.pairs.find(({ required }) => required !== null);
+  if (pair?.required == null) return { doc: first, asked: null, margin: 0, laid: null };
   const { creepage, clearance } = pair.required;
-  const margin = Math.ceil(((creepage.reinforced ?? 0) / 2) * 10) / 10;
+  const margin = hasMargins(wish.construction) ? Math.ceil(((creepage.reinforced ?? 0) / 2) * 10) / 10 : 0;
+  const doc = draft(wish, `${margin} mm`);
   return {
-    doc: draft(wish, `${margin} mm`),
-    asked: { creepage: creepage.reinforced, clearance: clearance.reinforced, grade: pair.needed },
+    doc,
+    asked: { creepage: creepage.reinforced, clearance: clearance.reinforced, grade: pair.needed, pair },
+    margin,
+    laid: await judged(doc, judging),
   };
 }
+
+async function judged(doc: DesignFile, judging: Judging): Promise<DesignedBuild['laid']> {
+  const reading = judging.read(doc);
+  if (reading.kind === 'bad') return null;
+  const judgement = await judging.judge(reading.design);
+  return judgement === null ? null : { design: reading.design, judgement };
+}
+
+const hasMargins = (construction: Construction): boolean =>
+  ['margins', 'screen', 'sandwich'].includes(construction);
 
 /** What is asked depends on what the path runs along, so it is asked with margins there; they must leave room to wind. */
 function guess({ former }: DesignWish): string {
@@ -74,14 +103,14 @@ function guess({ former }: DesignWish): string {
   return width.kind === 'value' ? lengthOfMm(Math.min(3, inMm(nm(width.value)) / 4)) : '0 mm';
 }
 
-function draft({ former, construction, supply, output }: DesignWish, margin: string): DesignFile {
+function draft(wish: DesignWish, margin: string): DesignFile {
+  const { former, construction, supply } = wish;
   const { width, height, wall, flange } = former;
   const inChambers = construction === 'chambers';
   return {
     format: 'layerwright-design/1',
     title: 'New build',
     origin: 'proposed',
-    notes: 'A start: turns, wires and voltages are to be put right.',
     rules: 'iec-62368-1',
     supply: { kind: 'ac', voltage: supply, tolerance: 0.1, frequency: '50 Hz', overvoltageCategory: 2 },
     surroundings: {
@@ -90,13 +119,7 @@ function draft({ former, construction, supply, output }: DesignWish, margin: str
       hottestInsulation: 'unknown',
       impregnation: 'none',
     },
-    converter: {
-      mode: 'continuous',
-      switchingFrequency: '65 kHz',
-      reflectedVoltage: '90 V',
-      clampOvershoot: '60 V',
-      outputs: [{ circuit: 'out', voltage: output }],
-    },
+    ...converterOf(wish),
     circuits: [
       { id: 'pri', name: 'Primary', role: 'mains' },
       { id: 'out', name: 'Output', role: 'touchable' },
@@ -105,13 +128,26 @@ function draft({ former, construction, supply, output }: DesignWish, margin: str
       height,
       wall,
       flange,
-      material: 'pbt',
+      ...(wish.material === '' ? {} : { material: wish.material }),
       chambers: inChambers ? [{ width: half(width) }, { width: half(width) }] : [{ width }],
       ...(inChambers ? { dividers: ['1.5 mm'] } : {}),
     },
     core: { bond: 'floating', outerGap: '0.5 mm' },
-    windings: construction === 'empty' ? [] : windingsOf(construction, margin),
-    layers: layersOf(construction, margin),
+    windings: construction === 'empty' ? [] : windingsOf(wish, margin),
+    layers: layersOf(wish, margin),
+  };
+}
+
+function converterOf({ switching, reflected, spike, output }: DesignWish): Pick<DesignFile, 'converter'> {
+  if ([switching, reflected, spike].some((text) => text.trim() === '')) return {};
+  return {
+    converter: {
+      mode: 'unknown',
+      switchingFrequency: switching,
+      reflectedVoltage: reflected,
+      clampOvershoot: spike,
+      outputs: output.trim() === '' ? [] : [{ circuit: 'out', voltage: output }],
+    },
   };
 }
 
@@ -121,8 +157,9 @@ function half(width: string): string {
   return found.kind === 'value' ? lengthOfMm(Math.max(1, (inMm(nm(found.value)) - 1.5) / 2)) : width;
 }
 
-function windingsOf(construction: Construction, margin: string): DesignFile['windings'] {
-  const isMargined = construction !== 'insulated-wire' && construction !== 'chambers';
+function windingsOf({ construction, wires }: DesignWish, margin: string): DesignFile['windings'] {
+  const isMargined = hasMargins(construction);
+  const [primary, output] = wires.map((wire) => (wire.trim() === '' ? 'unknown' : wire)) as [string, string];
   const sleeve = isMargined ? { material: 'ptfe', wall: '0.4 mm', into: margin } : null;
   const leads = (side: 'left' | 'right') => {
     const lead = { at: side, exit: side, way: 'slot', sleeve } as const;
@@ -134,7 +171,7 @@ function windingsOf(construction: Construction, margin: string): DesignFile['win
     {
       id: 'P',
       circuit: 'pri',
-      wire: { kind: 'enamelled', conductor: '0.2 mm', grade: 1 },
+      wire: { kind: 'enamelled', conductor: primary },
       leads: leads('left'),
       ...links,
     },
@@ -143,47 +180,66 @@ function windingsOf(construction: Construction, margin: string): DesignFile['win
       circuit: 'out',
       wire:
         construction === 'insulated-wire'
-          ? { kind: 'layer-insulated', conductor: '0.4 mm', insulationLayers: 3, approval: 'wire-annex' }
-          : { kind: 'enamelled', conductor: '0.5 mm', grade: 1 },
+          ? { kind: 'layer-insulated', conductor: output, insulationLayers: 3, approval: 'wire-annex' }
+          : { kind: 'enamelled', conductor: output },
       leads: leads('right'),
     },
   ];
 }
 
-function layersOf(construction: Construction, margin: string): DesignFile['layers'] {
+function layersOf({ construction, turns }: DesignWish, margin: string): DesignFile['layers'] {
+  const [primary, output] = turns.map(counted) as [Turns, Turns];
   const filled = { width: margin, filled: true };
   const margins = { margins: { left: filled, right: filled } };
   const tape = (plies: number) =>
     ({ kind: 'tape', material: 'polyester-tape-25', plies, plyThickness: '0.06 mm' }) as const;
-  const wound = (winding: string, turns: number) => ({ kind: 'winding', winding, turns }) as const;
+  const wound = (winding: string, count: Turns) => ({ kind: 'winding', winding, turns: count }) as const;
   switch (construction) {
     case 'margins':
-      return [{ ...wound('P', 60), ...margins }, tape(3), { ...wound('S', 8), ...margins }, tape(3)];
+      return [
+        { ...wound('P', primary), ...margins },
+        tape(3),
+        { ...wound('S', output), ...margins },
+        tape(3),
+      ];
     case 'empty':
       return [];
     case 'insulated-wire':
-      return [wound('P', 60), tape(2), wound('S', 8), tape(2)];
+      return [wound('P', primary), tape(2), wound('S', output), tape(2)];
     case 'chambers':
-      return [wound('P', 60), tape(2), { ...wound('S', 8), chamber: 1 }, { ...tape(2), chamber: 1 }];
+      return [
+        wound('P', primary),
+        tape(2),
+        { ...wound('S', output), chamber: 1 },
+        { ...tape(2), chamber: 1 },
+      ];
     case 'screen':
       return [
-        { ...wound('P', 60), ...margins },
+        { ...wound('P', primary), ...margins },
         tape(1),
         { kind: 'screen', circuit: 'pri', thickness: '0.05 mm', ...margins, lead: 'not-judged' },
         tape(3),
-        { ...wound('S', 8), ...margins },
+        { ...wound('S', output), ...margins },
         tape(3),
       ];
     case 'sandwich':
       return [
-        { ...wound('P', 30), ...margins },
+        { ...wound('P', halved(primary, Math.ceil)), ...margins },
         tape(3),
-        { ...wound('S', 8), ...margins },
+        { ...wound('S', output), ...margins },
         tape(3),
-        { ...wound('P', 30), ...margins },
+        { ...wound('P', halved(primary, Math.floor)), ...margins },
         tape(3),
       ];
     default:
       return unreachable(construction);
   }
 }
+
+type Turns = number | 'unknown';
+
+const counted = (text: string): Turns => (/^\s*\d+\s*$/.test(text) ? Number(text) : 'unknown');
+
+/** At least one turn in each part. */
+const halved = (turns: Turns, round: (value: number) => number): Turns =>
+  turns === 'unknown' ? turns : Math.max(1, round(turns / 2));

@@ -26,7 +26,7 @@ function basisWords(basis: PairVerdict['stress']['basis']): string {
     case 'stated':
       return 'as stated';
     case 'computed':
-      return 'as computed from the converter';
+      return 'computed from the converter, raised by what an estimate may be off';
     case 'floor':
       return 'that the mains alone puts there; more was not given';
     default:
