@@ -71,7 +71,7 @@ describe.skipIf(!hasBrowser())('empty former', () => {
     await put();
     await put('8x0.6');
     await expect
-      .poll(async () => (await rows(page)).map((row) => row.split('\n').at(1)))
+      .poll(() => page.locator('[data-row] .words b').allInnerTexts())
       .toEqual(['Output, 8 turns', 'Tape', 'Primary, 60 turns']);
     await expect.poll(() => verdictOf(page)).toMatch(/Falls short|Not shown/);
     expect(wrongs).toEqual([]);

@@ -34,7 +34,7 @@ describe.skipIf(!hasBrowser())('own build', () => {
     const other = await page.context().newPage();
     await other.goto(page.url().split('#')[0] ?? '');
     await expect.poll(() => caption(other)).toMatch(/^An invented build/);
-    await other.getByRole('button', { name: 'Left in the drawer' }).click();
+    await other.getByRole('button', { name: 'Open your build of last time' }).click();
     await other.getByRole('heading', { level: 1, name: 'Left in the drawer' }).waitFor();
   });
 });

@@ -126,7 +126,7 @@ describe('starts', () => {
   });
 
   it('should say before that margins leave no room on a narrow former', async () => {
-    const former = { width: '5 mm', height: '3 mm', wall: '0.8 mm', flange: '0.8 mm' };
+    const former = { width: '4.5 mm', height: '3 mm', wall: '0.8 mm', flange: '0.8 mm' };
     const { asked, margin, laid } = await designedBuild(
       { ...wish, former, construction: 'margins' },
       judging,

@@ -12,6 +12,7 @@ import type { PairVerdict, Verdict, WeakSpot } from '#state/judging/judged.ts';
 import { duplicateLayers, moveLayers } from '#model/edit/layer-edits.ts';
 import { Placing } from './placing.svelte.ts';
 import { isPair, Selection, spotKey } from './selection.svelte.ts';
+import { Templates } from '#state/storage/templates.svelte.ts';
 import { Trial } from './trial.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
@@ -22,6 +23,7 @@ export class Bench {
   readonly waiting = new Waiting();
   readonly placing: Placing;
   readonly trial: Trial;
+  readonly templates = new Templates();
 
   constructor(editor: Editor, theme: ThemeState) {
     this.editor = editor;

@@ -39,6 +39,11 @@ export const pointing =
         : sight.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
       if (changes || event.ctrlKey) event.preventDefault();
     };
+    // the menu speaks of the layer under the pointer
+    const oncontextmenu = (event: MouseEvent): void => hand.pickAt(place(event));
+    const ondblclick = (event: MouseEvent): void => {
+      if (!isControl(event.target)) hand.openAt(place(event));
+    };
     const onpointerdown = (event: PointerEvent): void => {
       if (event.button !== 0 || isControl(event.target)) return;
       stage.setPointerCapture(event.pointerId);
@@ -60,6 +65,8 @@ export const pointing =
     const stop = new AbortController();
     const { signal } = stop;
     stage.addEventListener('pointerdown', onpointerdown, { signal });
+    stage.addEventListener('contextmenu', oncontextmenu, { signal });
+    stage.addEventListener('dblclick', ondblclick, { signal });
     stage.addEventListener('mousedown', onmousedown, { signal });
     stage.addEventListener('pointermove', (event) => hand.move(spot(event)), { signal });
     stage.addEventListener('pointerup', (event) => hand.up(spot(event)), { signal });

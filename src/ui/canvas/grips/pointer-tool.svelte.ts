@@ -115,6 +115,22 @@ export class Hand {
     this.isPanning = false;
   }
 
+  /** Picks the layer that lies here, unless it is picked with others already. */
+  pickAt({ x, y }: Pick<Spot, 'x' | 'y'>): void {
+    const layer = this.#layerAt(x, y);
+    const { selection } = this.#bench;
+    if (layer === null) selection.layers = [];
+    else if (!selection.layers.includes(layer)) selection.pickLayer(layer);
+  }
+
+  /** Opens the row of the layer that lies here. */
+  openAt({ x, y }: Pick<Spot, 'x' | 'y'>): void {
+    const layer = this.#layerAt(x, y);
+    if (layer === null || this.#reach.measuring.isOn) return;
+    this.#bench.selection.pickLayer(layer);
+    this.#bench.selection.openRow = layer;
+  }
+
   /** The pointer is gone: nothing happened. */
   lost(pointerId: number): void {
     this.#lift(pointerId);
