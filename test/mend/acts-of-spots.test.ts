@@ -5,7 +5,7 @@ import { actsOfSpot } from '#mend/acts-of-spot.ts';
 import { actWords } from '#words/mend/mend-words.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { judge } from '#judge/judge.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 

@@ -1,7 +1,7 @@
 // Reads layers out of a text from outside, which may be anything: only what has the shape of layers, windings and circuits
 // passes. What stands inside them is read with the whole design file, which says what is wrong.
 
-import { hostileFaults } from '#model/read/hostile-faults.ts';
+import { hostileFaults } from '#model/faults/hostile-faults.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export interface LayersText {

@@ -3,8 +3,8 @@
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
 import { removeLayers } from '#model/edit/layer-edits.ts';
 import { layersText, pasteLayers } from '#model/edit/layers-text.ts';
-import { isSheetSafe } from '#state/storage/openable.ts';
-import type { Bench } from './bench.svelte.ts';
+import { isSheetSafe } from '#state/storage/import-design.ts';
+import type { Bench } from './workspace.svelte.ts';
 
 /** Those picked, else the one whose row is open. */
 export function pickedLayers({ selection, editor }: Bench): readonly number[] {

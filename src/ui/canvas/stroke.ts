@@ -4,7 +4,7 @@
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toDrawingX, toDrawingY, toScreenY, type View } from '#drawing/scene/view.ts';
 import { inMm } from '#units/quantity.ts';
-import type { DrawnSection } from './handle.ts';
+import type { DrawnSection } from '#ui/canvas/handles/handle.ts';
 
 /** The top of what lies in a chamber, mm. */
 export interface Surface {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 import { blankDesign } from '#model/begin/blank-design.ts';
 import { layersText, pasteLayers } from '#model/edit/layers-text.ts';
 import { readDesign } from '#model/read/read-design.ts';

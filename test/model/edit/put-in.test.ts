@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blankDesign } from '#model/begin/blank-design.ts';
 import { putIn, type LayerWish } from '#model/edit/put-in.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { knownIds } from '#judge/fill/known-ids.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
 
 const wish: LayerWish = {
   at: 0,

@@ -10,7 +10,7 @@ import type { Grip } from '#ui/canvas/grips/grip.ts';
 import type { PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
 import type { Measure } from '#ui/canvas/measuring/measuring.svelte.ts';
 import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
-import type { Surface } from './stroke.ts';
+import type { Surface } from '#ui/canvas/stroke.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
 export interface Picture {

@@ -8,7 +8,7 @@ import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { gripPlate, stands } from '#ui/canvas/grips/grip.ts';
 import { GripNodes, type Gripping } from './grip-nodes.ts';
-import { dragMarks, pickedMarks, surfaceMarks } from './hand-marks.ts';
+import { dragMarks, pickedMarks, surfaceMarks } from './tool-marks.ts';
 import { HatchTiles } from './hatch-tiles.ts';
 import { measureMarks } from '#ui/canvas/measuring/measure-marks.ts';
 import { MarkNodes, type Library } from './mark-nodes.ts';

@@ -1,6 +1,6 @@
 // Figures that follow from what was typed, offered and never forced: output current, and turns of the output.
 
-import { quantityText } from '#model/read/quantity-text.ts';
+import { quantityText } from '#model/quantity/quantity-text.ts';
 import { plain } from '#words/text/number-words.ts';
 
 type Dimension = Parameters<typeof quantityText>[1];
