@@ -20,6 +20,7 @@ import screen from '#lessons/screen.json' with { type: 'json' };
 import sleeves from '#lessons/sleeves.json' with { type: 'json' };
 import theTest from '#lessons/the-test.json' with { type: 'json' };
 import tolerance from '#lessons/tolerance.json' with { type: 'json' };
+import volts from '#lessons/volts.json' with { type: 'json' };
 import whoMayMeet from '#lessons/who-may-meet.json' with { type: 'json' };
 import wire from '#lessons/wire.json' with { type: 'json' };
 
@@ -29,6 +30,7 @@ const FILES: readonly unknown[] = [
   enamel,
   airAndSurface,
   pollution,
+  volts,
   margin,
   looseTurns,
   plies,

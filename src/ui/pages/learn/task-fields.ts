@@ -43,10 +43,10 @@ export function taskField(path: string, value: unknown): TaskField {
 
 const lastKey = (path: string): string => /([A-Za-z]+)$/.exec(path)?.[1] ?? '';
 
-/** Fields of one kind that began with the same figure are one entry; `layers` itself is no field, buttons change it. */
+/** Fields of one kind that began with the same figure are one entry; a whole list is no field, buttons change it. */
 export function taskGroups(start: DesignFile, fields: readonly string[]): readonly TaskGroup[] {
   const groups = new Map<string, string[]>();
-  for (const path of fields.filter((each) => each !== 'layers')) {
+  for (const path of fields.filter((each) => !/^[A-Za-z]+$/.test(each))) {
     const key = `${lastKey(path)} ${JSON.stringify(fieldAt(start, path))}`;
     groups.set(key, [...(groups.get(key) ?? []), path]);
   }

@@ -1,0 +1,75 @@
+// A plot of one figure over another: places in pixels, ticks at round values, curves that stop where there is no figure.
+
+import { ticks } from 'd3-array';
+
+export interface Axis {
+  readonly from: number;
+  readonly to: number;
+}
+
+export type Spot = readonly [x: number, y: number];
+
+export interface Curve {
+  readonly name: string;
+  readonly spots: readonly Spot[];
+  readonly look: 'full' | 'dashed' | 'thin';
+}
+
+export interface FigurePlot {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly ticksX: readonly PlotTick[];
+  readonly ticksY: readonly PlotTick[];
+  readonly curves: readonly {
+    readonly name: string;
+    readonly look: Curve['look'];
+    readonly points: string;
+    readonly end: Spot;
+  }[];
+}
+
+interface PlotTick {
+  readonly at: number;
+  readonly words: string;
+}
+
+const SIZE = { width: 720, height: 380, left: 62, right: 600, top: 22, bottom: 330 } as const;
+const TICKS = { x: 10, y: 8 } as const;
+
+export const plotX = (axis: Axis, value: number): number =>
+  SIZE.left + ((value - axis.from) / (axis.to - axis.from)) * (SIZE.right - SIZE.left);
+
+export const plotY = (axis: Axis, value: number): number =>
+  SIZE.bottom - ((value - axis.from) / (axis.to - axis.from)) * (SIZE.bottom - SIZE.top);
+
+/** The value under a column of the plot, kept within the axis. */
+export const valueAt = (axis: Axis, column: number): number =>
+  Math.min(
+    axis.to,
+    Math.max(
+      axis.from,
+      axis.from + ((column - SIZE.left) / (SIZE.right - SIZE.left)) * (axis.to - axis.from),
+    ),
+  );
+
+export function figurePlot(x: Axis, y: Axis, curves: readonly Curve[]): FigurePlot {
+  const spot = ([a, b]: Spot): Spot => [plotX(x, a), plotY(y, Math.min(y.to, Math.max(y.from, b)))];
+  return {
+    ...SIZE,
+    ticksX: ticks(x.from, x.to, TICKS.x).map((value) => ({ at: plotX(x, value), words: String(value) })),
+    ticksY: ticks(y.from, y.to, TICKS.y).map((value) => ({ at: plotY(y, value), words: String(value) })),
+    curves: curves.flatMap(({ name, spots, look }) => {
+      const last = spots.at(-1);
+      if (last === undefined) return [];
+      const points = spots
+        .map(spot)
+        .map(([column, row]) => `${column.toFixed(1)},${row.toFixed(1)}`)
+        .join(' ');
+      return [{ name, look, points, end: spot(last) }];
+    }),
+  };
+}
