@@ -19,7 +19,10 @@ export type ActKind =
   | 'outer-gap'
   | 'height'
   | 'width'
-  | 'bridge';
+  | 'bridge'
+  | 'bond'
+  | 'tape-down'
+  | 'order';
 
 /** One field changed. */
 export interface Change {
@@ -88,3 +91,10 @@ export const keyOf = (acts: readonly Act[]): string =>
 /** Whether a set acts upon all that another does, in the same way. */
 export const includesAll = (acts: readonly Act[], others: readonly Act[]): boolean =>
   others.every((other) => acts.some(({ kind, on }) => kind === other.kind && on === other.on));
+
+/** The same for sets that act upon the same things in the same ways, whatever the amounts. */
+export const shapeOf = (acts: readonly Act[]): string =>
+  acts
+    .map(({ kind, on }) => `${kind} ${on}`)
+    .sort()
+    .join('\n');

@@ -4,6 +4,7 @@
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
+import { bondActs, orderActs, tapeDownActs } from './build-acts.ts';
 import { bridgeActs } from './bridge-acts.ts';
 import { coreActs } from './core-acts.ts';
 import { leadActs } from './lead-acts.ts';
@@ -23,11 +24,19 @@ export function actsOfSpot(doc: DesignFile, spot: WeakSpot): readonly Act[] {
     case 'weak-ply':
     case 'enamel-only':
     case 'touching':
-      return [...tapeActs(doc, spot), ...marginActs(doc, spot), ...wireActs(doc, spot)];
+      return [
+        ...tapeActs(doc, spot),
+        ...marginActs(doc, spot),
+        ...wireActs(doc, spot),
+        ...orderActs(doc, spot),
+      ];
+    case 'loose-end':
+      return [...tapeDownActs(doc, spot), ...marginActs(doc, spot), ...tapeActs(doc, spot), ...wireActs(doc, spot)];
     case 'core-bridge':
     case 'thin-wall':
       return [
         ...coreActs(doc, spot),
+        ...bondActs(doc),
         ...marginActs(doc, spot),
         ...tapeActs(doc, spot),
         ...leadActs(doc, spot),

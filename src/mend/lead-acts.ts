@@ -4,7 +4,7 @@ import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
-import { lengthAt } from './file-lengths.ts';
+import { lengthAt, upToStep, widthText } from './file-lengths.ts';
 
 /** A wall above the least thickness of one solid layer, of a material with its own row of strength. */
 const SLEEVE = { material: 'ptfe', wall: '0.5 mm' } as const;
@@ -20,7 +20,7 @@ export function leadActs(doc: DesignFile, spot: WeakSpot): readonly Act[] {
     ids.includes(winding.id)
       ? (['start', 'finish'] as const)
           .filter((end) => isLaidIn(spot.section, winding.id, end))
-          .flatMap((end) => actsOfLead(doc, `windings[${w}].leads.${end}`))
+          .flatMap((end) => actsOfLead(doc, spot, `windings[${w}].leads.${end}`))
       : [],
   );
 }
@@ -29,7 +29,7 @@ export function leadActs(doc: DesignFile, spot: WeakSpot): readonly Act[] {
 const isLaidIn = (section: string, winding: string, end: string): boolean =>
   !section.includes('lead') || section.includes(`${winding} ${end}`);
 
-function actsOfLead(doc: DesignFile, lead: string): readonly Act[] {
+function actsOfLead(doc: DesignFile, spot: WeakSpot, lead: string): readonly Act[] {
   const value = fieldAt(doc, lead);
   if (typeof value !== 'object' || value === null) return [];
   const margins = doc.layers.flatMap((_, i) =>
@@ -48,5 +48,16 @@ function actsOfLead(doc: DesignFile, lead: string): readonly Act[] {
     set: [{ field: `${lead}.way`, to: 'slot' }],
     amount: null,
   };
-  return fieldAt(doc, `${lead}.way`) === 'slot' ? [sleeve] : [slot, sleeve];
+  const pushed = pushedIn(doc, spot, lead);
+  return [...pushed, ...(fieldAt(doc, `${lead}.way`) === 'slot' ? [] : [slot]), sleeve];
+}
+
+/** A sleeve that is there, pushed further in by what is missing. */
+function pushedIn(doc: DesignFile, { length, required }: WeakSpot, lead: string): readonly Act[] {
+  const field = `${lead}.sleeve.into`;
+  const now = lengthAt(doc, field);
+  if (now === null || length === null || required === null || required <= length) return [];
+  const amount = required - length;
+  const set = [{ field, to: widthText(doc, field, upToStep(now + amount)) }];
+  return [{ kind: 'sleeve', on: field, set, amount }];
 }

@@ -3,7 +3,7 @@
 import type { ShortJudgement, ShortPair } from '#judge/short-judgement.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { changesOf, type Act, type Change } from './act.ts';
+import { changesOf, shapeOf, type Act, type Change } from './act.ts';
 
 export interface Left {
   readonly changes: readonly Change[];
@@ -19,7 +19,7 @@ const MOST_ACTS = 2;
 
 export class LeftOut {
   readonly #doc: DesignFile;
-  #nearest: readonly { readonly rank: number; readonly left: Left }[] = [];
+  #nearest: readonly { readonly rank: number; readonly shape: string; readonly left: Left }[] = [];
 
   constructor(doc: DesignFile) {
     this.#doc = doc;
@@ -30,7 +30,12 @@ export class LeftOut {
     const short = pairs.filter(({ achieved, needed }) => !reaches(achieved, needed));
     const pair = [...short].sort((a, b) => partOf(a) - partOf(b))[0] ?? null;
     const left: Left = { changes: changesOf(this.#doc, acts), overfull, pair };
-    this.#nearest = [...this.#nearest, { rank, left }].sort((a, b) => a.rank - b.rank).slice(0, MOST);
+    const shape = shapeOf(acts);
+    const known = this.#nearest.find((other) => other.shape === shape);
+    if (known !== undefined && known.rank <= rank) return;
+    this.#nearest = [...this.#nearest.filter((other) => other !== known), { rank, shape, left }]
+      .sort((a, b) => a.rank - b.rank)
+      .slice(0, MOST);
   }
 
   nearest(): readonly Left[] {

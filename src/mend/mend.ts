@@ -7,7 +7,7 @@ import type { FileJudge } from '#judge/judge-files.ts';
 import type { ShortJudgement } from '#judge/short-judgement.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, changesOf, includesAll, keyOf, type Act, type Change } from './act.ts';
+import { applyActs, changesOf, includesAll, keyOf, shapeOf, type Act, type Change } from './act.ts';
 import { costOf, type Cost } from './cost.ts';
 import { isMended } from './is-mended.ts';
 import { LeftOut, type Left } from './left-out.ts';
@@ -49,6 +49,8 @@ interface Node {
 
 /** More acts than this are no mending but another build. */
 const MOST_ACTS = 6;
+/** Sets that differ in their amounts only: more than so many of one shape tell nothing new. */
+const MOST_OF_SHAPE = 3;
 /** Each act more has to bring a build nearer by so much. */
 const ACT_WEIGHT = 4;
 
@@ -75,6 +77,7 @@ export function* mend(
   if (first === null || isMended(first)) return now(settled(first));
   const open: Node[] = [{ acts: [], rank: Infinity }];
   const seen = new Set<string>();
+  const shapes = new Map<string, number>();
   let deadEnds: readonly string[] = [];
   while (open.length > 0 && judged < budget && found.length < top) {
     const node = takeBest(open);
@@ -85,8 +88,11 @@ export function* mend(
     for (const acts of candidates) {
       if (judged >= budget || found.length >= top) break;
       const key = keyOf(acts);
-      if (seen.has(key) || found.some((proposal) => includesAll(acts, proposal.acts))) continue;
+      const ofShape = shapes.get(shapeOf(acts)) ?? 0;
+      if (seen.has(key) || ofShape >= MOST_OF_SHAPE) continue;
+      if (found.some((proposal) => includesAll(acts, proposal.acts))) continue;
       seen.add(key);
+      shapes.set(shapeOf(acts), ofShape + 1);
       const tried = short(applyActs(doc, acts));
       yield now;
       if (tried === null) continue;

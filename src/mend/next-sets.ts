@@ -20,7 +20,9 @@ export function nextSets(
   const next = isShifted
     ? spots.flatMap((spot) => actsOfSpot(doc, { ...spot, layers: ownLayers(spot.layers, acts) }))
     : spots.flatMap((spot) => actsOfSpot(applyActs(doc, acts), spot));
-  const sets = next.map((act) => [...acts.filter(({ on }) => on !== act.on), act]);
+  // a new order is an act on the first build only: the places that other acts name are places in it
+  const fitting = next.filter(({ kind }) => kind !== 'order' || acts.length === 0);
+  const sets = fitting.map((act) => [...acts.filter(({ on }) => on !== act.on), act]);
   return [...new Map(sets.map((set) => [keyOf(set), set])).values()];
 }
 

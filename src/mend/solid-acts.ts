@@ -9,6 +9,10 @@ import { lengthAt } from './file-lengths.ts';
 /** Film tape of the tables that three plies of make reinforced insulation at ordinary mains voltages. */
 const TAPE = { kind: 'tape', material: 'polyester-tape-25' } as const;
 const ENOUGH = 3;
+/** Of the thinnest film tapes with their adhesive, mm. */
+const THIN_PLY = 0.05;
+/** Beyond this it is another build. */
+const MOST_PLIES = 30;
 /** What three extruded layers add to a wire's diameter at least; certified wire of the trade is no thinner. */
 const COVER = 0.2;
 
@@ -17,16 +21,22 @@ export function tapeActs(doc: DesignFile, spot: WeakSpot): readonly Act[] {
   const more = tapes.flatMap((index) => {
     const now = fieldAt(doc, `layers[${index}].plies`);
     const from = typeof now === 'number' ? now : 0;
-    return [from + 1, ENOUGH]
-      .filter((plies, i, all) => plies > from && all.indexOf(plies) === i)
+    return [ENOUGH, from + pliesFor(spot)]
+      .filter((plies, i, all) => plies > from && plies <= MOST_PLIES && all.indexOf(plies) === i)
       .map((plies): Act => ({
         kind: 'plies',
         on: `layers[${index}].plies`,
         set: [{ field: `layers[${index}].plies`, to: plies }],
-        amount: null,
+        amount: plies - from,
       }));
   });
   return tapes.length > 0 ? more : [...more, ...between(doc, spot)];
+}
+
+/** The way round the edges of a tape grows by its thickness; at least one. */
+function pliesFor({ length, required }: WeakSpot): number {
+  const missing = length === null || required === null ? 0 : required - length;
+  return Math.max(1, Math.ceil(missing / THIN_PLY));
 }
 
 /** Three plies over the inner of the two windings. */

@@ -22,7 +22,8 @@ export function stripped(
     const trial = (smaller: Act) => kept.map((each, i) => (i === place ? smaller : each));
     for (const smaller of fewerFields(act)) if (meets(trial(smaller))) kept = trial(smaller);
     const current = kept[place]!;
-    if ('set' in current && current.amount !== null)
+    if (current.kind === 'plies') kept = trial(fewestPlies(current as SetAct, (some) => meets(trial(some))));
+    else if ('set' in current && current.amount !== null)
       kept = trial(leastLengths(doc, current, (some) => meets(trial(some))));
   }
   return kept;
@@ -35,6 +36,18 @@ function fewerFields(act: Act): readonly Act[] {
     ...act,
     set: act.set.filter(({ field }) => !field.includes(`.${side}.`)),
   }));
+}
+
+/** No ply more than meets, by halving. */
+function fewestPlies(act: SetAct, meets: (act: SetAct) => boolean): SetAct {
+  const [{ field, to }] = act.set as readonly [{ readonly field: string; readonly to: number }];
+  let [low, high] = [to - (act.amount ?? 1), to];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (meets({ ...act, set: [{ field, to: middle }] })) high = middle;
+    else low = middle;
+  }
+  return { ...act, set: [{ field, to: high }] };
 }
 
 /** All lengths of the act brought as near to what they were as still meets, by halving, in steps of the hand. */

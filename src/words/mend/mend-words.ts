@@ -18,6 +18,8 @@ import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 export function changeWords({ field, from, to }: Change, doc: DesignFile): string {
   if (from === null && field.startsWith('layers[') && !field.includes('.'))
     return `new layer ${Number(field.slice(7, -1)) + 1}: ${valueWords(to)}`;
+  if (field === 'layers') return `order of layers: ${orderWords(from)} -> ${orderWords(to)}`;
+  if (field.endsWith('.anchored')) return `${fieldWords(doc, field)}: taped down, to be shown by the winding instruction`;
   return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
 }
 
@@ -47,6 +49,26 @@ function targetWords(change: Change, doc: DesignFile): string {
   if (from === null && field.startsWith('layers[') && !field.includes('.')) return changeWords(change, doc);
   return `${fieldWords(doc, field)} to ${valueWords(to)} (now ${from === null ? 'none' : valueWords(from)})`;
 }
+/** The same of several, both sides of a layer as one, and a margin that is filled told with its width. */
+export function changesWords(changes: readonly Change[], doc: DesignFile): readonly string[] {
+  const widths = new Set(changes.map(({ field }) => field.replace(/\.width$/, '.filled')));
+  const told = changes.filter(
+    ({ field }) => field !== 'evidence' && (!field.endsWith('.filled') || !widths.has(field)),
+  );
+  const isLike = (a: Change, b: Change): boolean =>
+    JSON.stringify([a.from, a.to]) === JSON.stringify([b.from, b.to]);
+  return told.flatMap((change) => {
+    const other = (side: string, beside: string) =>
+      told.find((one) => one.field === change.field.replace(side, beside) && isLike(one, change));
+    if (change.field.includes('.right.') && other('.right.', '.left.') !== undefined) return [];
+    const words = changeWords(change, doc);
+    const isBoth = change.field.includes('.left.') && other('.left.', '.right.') !== undefined;
+    return [isBoth ? words.replace('left margin', 'both margins') : words];
+  });
+}
+
+const orderWords = (layers: unknown): string =>
+  (layers as DesignFile['layers']).map((layer) => (layer.kind === 'winding' ? layer.winding : layer.kind)).join(', ');
 
 function valueWords(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'filled' : 'empty';
@@ -123,7 +145,7 @@ export function proposalLines(
   const limit = limitWords(proposal.verdict);
   return [
     `${place}. ${proposal.changes.length === 1 ? 'One change' : `${proposal.changes.length} changes`}`,
-    ...proposal.changes.map((change) => `   ${changeWords(change, doc)}`),
+    ...changesWords(proposal.changes, doc).map((words) => `   ${words}`),
     `   costs ${costWords(proposal.cost)}`,
     ...(held === undefined ? [] : heldLines(held, doc)),
     ...(limit === null ? [] : [`   limits next: ${limit.pair.join(' to ')}, ${limit.says}`]),
@@ -143,7 +165,7 @@ export const mendingLines = (
 
 /** What was tried, and what it reaches. */
 export const leftWords = (left: Left, doc: DesignFile): string =>
-  `${left.changes.map((change) => changeWords(change, doc)).join('; ')}: ${reachedWords(left)}`;
+  `${changesWords(left.changes, doc).join('; ')}: ${reachedWords(left)}`;
 
 /** `5.18 of 5.6 mm, pri to out`. */
 export function reachedWords({ overfull, pair }: Left): string {
