@@ -42,9 +42,22 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'spread',
-    usage: 'spread FILE [--draws N] [--seed S] [--json]',
+    usage:
+      'spread FILE [--draws N] [--seed S] [--measured N] [--margin MM] [--tape MM] [--sleeve MM] [--forgotten-ply N] [--json]',
     says: 'tolerance: the share of pieces wound by this drawing that meet',
     load: async () => (await import('#cli/verbs/spread.ts')).spreadFile,
+  },
+  {
+    name: 'compare',
+    usage: 'compare A B [--json]',
+    says: 'two builds side by side: layers, pairs, what changed and what it did',
+    load: async () => (await import('./compare.ts')).compareFiles,
+  },
+  {
+    name: 'series',
+    usage: 'series FILE VARIANTS.csv [--json]',
+    says: 'one build with each row of figures (a column a field), judged',
+    load: async () => (await import('./series.ts')).seriesOf,
   },
   {
     name: 'report',

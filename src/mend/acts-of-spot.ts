@@ -31,7 +31,12 @@ export function actsOfSpot(doc: DesignFile, spot: WeakSpot): readonly Act[] {
         ...orderActs(doc, spot),
       ];
     case 'loose-end':
-      return [...tapeDownActs(doc, spot), ...marginActs(doc, spot), ...tapeActs(doc, spot), ...wireActs(doc, spot)];
+      return [
+        ...tapeDownActs(doc, spot),
+        ...marginActs(doc, spot),
+        ...tapeActs(doc, spot),
+        ...wireActs(doc, spot),
+      ];
     case 'core-bridge':
     case 'thin-wall':
       return [

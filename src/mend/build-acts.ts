@@ -9,7 +9,9 @@ import type { Act } from './act.ts';
 export function bondActs(doc: DesignFile): readonly Act[] {
   const now = doc.core?.bond ?? 'unknown';
   const first = (role: string) => doc.circuits.find((circuit) => circuit.role === role)?.id;
-  const ids = [first('mains'), first('earth'), first('touchable')].flatMap((id) => (id === undefined ? [] : [id]));
+  const ids = [first('mains'), first('earth'), first('touchable')].flatMap((id) =>
+    id === undefined ? [] : [id],
+  );
   return [...(now === 'unknown' ? ['floating'] : []), ...ids]
     .filter((to) => to !== now)
     .map((to) => ({ kind: 'bond', on: 'core.bond', set: [{ field: 'core.bond', to }], amount: null }));

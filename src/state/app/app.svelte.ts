@@ -9,6 +9,10 @@ import { designText, fileName, readFile, saveFile } from '#state/storage/files.t
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/autosave.svelte.ts';
 import { FieldSearch } from '#state/searches/field-search.svelte.ts';
+import { Comparing } from '#state/searches/comparing.svelte.ts';
+import { MendSearch } from '#state/searches/mend-search.svelte.ts';
+import { SeriesRun } from '#state/searches/series-run.svelte.ts';
+import { SpreadSearch } from '#state/searches/spread-search.svelte.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import type { Threads } from '#state/threads/threads.ts';
 import { ManyBuilds } from '#state/searches/many-builds.svelte.ts';
@@ -34,6 +38,10 @@ export class Desk {
   readonly newVersion = new NewVersion();
   readonly many: ManyBuilds;
   readonly field: FieldSearch;
+  readonly mending: MendSearch;
+  readonly comparing: Comparing;
+  readonly spreading: SpreadSearch;
+  readonly series: SeriesRun;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The build that lies here came with the page; null for one that somebody brought or began. */
@@ -49,6 +57,10 @@ export class Desk {
     this.threads = threads;
     this.many = new ManyBuilds(judgeErrand(threads.errands));
     this.field = new FieldSearch(threads.errands);
+    this.mending = new MendSearch(threads.errands);
+    this.comparing = new Comparing(bench.editor, judgeErrand(threads.errands));
+    this.spreading = new SpreadSearch(threads.errands);
+    this.series = new SeriesRun(judgeErrand(threads.errands));
     this.photos = new PhotoDesk(bench.editor);
   }
 

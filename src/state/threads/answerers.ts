@@ -8,4 +8,6 @@ export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } 
   field: async () => (await import('./answer-field.ts')).answerField,
   exercise: async () => (await import('./answer-exercise.ts')).answerExercise,
   mark: async () => (await import('./answer-exercise.ts')).answerMark,
+  mend: async () => (await import('./answer-mend.ts')).answerMend,
+  spread: async () => (await import('./answer-spread.ts')).answerSpread,
 };

@@ -1,6 +1,9 @@
 // What may be asked of the threads beside the page: to each ask its question, what is told on the way, and its answer.
 // All of it is plain data, which goes from one thread to another. A new ask is one line here and one in answerers.ts.
 
+import type { HeldMending } from '#mend/held-mends.ts';
+import type { Placement } from '#spread/placement.ts';
+import type { Spread } from '#spread/spread.ts';
 import type { Deciding } from '#judge/decide/deciding-figure.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Design } from '#model/design.ts';
@@ -16,6 +19,8 @@ export interface Asks {
   readonly field: Ask<FieldAsked, number, FieldPicture>;
   readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
   readonly mark: Ask<unknown, never, Marking>;
+  readonly mend: Ask<DesignFile, MendTold, DrawnMending>;
+  readonly spread: Ask<SpreadAsked, SpreadTold, Spread>;
 }
 
 interface Ask<Question, Told, Answer> {
@@ -46,6 +51,30 @@ export interface ExerciseMade {
 export interface FieldAsked {
   readonly design: Design;
   readonly quick: boolean;
+}
+
+/** Each proposal with what it is drawn from. */
+export interface DrawnMending extends HeldMending {
+  readonly drawn: readonly PlainJudgement[];
+}
+
+export interface MendTold {
+  /** Builds judged so far. */
+  readonly judged: number;
+  /** Null where nothing new was found. */
+  readonly mending: DrawnMending | null;
+}
+
+export interface SpreadAsked {
+  readonly doc: DesignFile;
+  readonly seed: number;
+  readonly draws: number;
+  readonly placement: Placement;
+}
+
+export interface SpreadTold {
+  readonly count: number;
+  readonly meets: number;
 }
 
 /** `place`: in the question's list. */

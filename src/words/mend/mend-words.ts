@@ -10,7 +10,7 @@ import type { NoMend } from '#mend/no-mend.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import { spotWords } from '#words/text/answer-words.ts';
+import { answerWords, spotWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/verdict/path-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 
@@ -19,7 +19,8 @@ export function changeWords({ field, from, to }: Change, doc: DesignFile): strin
   if (from === null && field.startsWith('layers[') && !field.includes('.'))
     return `new layer ${Number(field.slice(7, -1)) + 1}: ${valueWords(to)}`;
   if (field === 'layers') return `order of layers: ${orderWords(from)} -> ${orderWords(to)}`;
-  if (field.endsWith('.anchored')) return `${fieldWords(doc, field)}: taped down, to be shown by the winding instruction`;
+  if (field.endsWith('.anchored'))
+    return `${fieldWords(doc, field)}: taped down, to be shown by the winding instruction`;
   return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
 }
 
@@ -68,7 +69,9 @@ export function changesWords(changes: readonly Change[], doc: DesignFile): reado
 }
 
 const orderWords = (layers: unknown): string =>
-  (layers as DesignFile['layers']).map((layer) => (layer.kind === 'winding' ? layer.winding : layer.kind)).join(', ');
+  (layers as DesignFile['layers'])
+    .map((layer) => (layer.kind === 'winding' ? layer.winding : layer.kind))
+    .join(', ');
 
 function valueWords(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'filled' : 'empty';
@@ -189,3 +192,62 @@ function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {
 }
 
 const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;
+
+/** The name of a mend, by what is done: `wider margin and sleeve`. */
+export function mendTitle({ acts }: Proposal): string {
+  const kinds = [...new Set(acts.map(({ kind }) => TITLES[kind]))];
+  const said = listed(kinds);
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
+}
+
+const TITLES: Readonly<Record<Proposal['acts'][number]['kind'], string>> = {
+  margin: 'wider margin',
+  fill: 'margin filled',
+  plies: 'more plies',
+  'tape-between': 'tape between',
+  'tape-wide': 'tape to the flange',
+  sleeve: 'sleeve',
+  slot: 'lead through the slot',
+  wire: 'wire of three certified layers',
+  wrap: 'tape round the core',
+  wall: 'thicker tube',
+  'outer-gap': 'more air to the core',
+  height: 'former with a higher window',
+  width: 'former with a wider window',
+  bridge: 'part of the right class',
+  bond: 'core bonded',
+  'tape-down': 'ends taped down',
+  order: 'other order of layers',
+};
+
+/** Why it stands where it stands in the ranking, beside the others. */
+export function rankWords(proposal: Proposal, all: readonly Proposal[]): string {
+  const { cost } = proposal;
+  const fewest = Math.min(...all.map(({ acts }) => acts.length));
+  const reasons = [
+    proposal.acts.length === fewest && all.some(({ acts }) => acts.length > fewest) ? 'fewest acts' : '',
+    cost.height <= 0 ? 'no height' : '',
+    cost.plies <= 0 ? 'no ply' : '',
+    cost.width <= 0 ? 'no width' : '',
+    proposal.acts.some(({ kind }) => BOUGHT.has(kind))
+      ? 'something else has to be bought'
+      : 'nothing else has to be bought',
+  ];
+  return reasons.filter((reason) => reason !== '').join(', ');
+}
+
+const BOUGHT: ReadonlySet<string> = new Set(['wire', 'wall', 'height', 'width', 'bridge']);
+
+/** `+0.30 mm`, a dash where nothing changes. */
+export const costFigure = (value: number, unit: string): string =>
+  value === 0 ? '–' : `${signed(value)}${unit === '' ? '' : ` ${unit}`}`;
+
+/** How a mend holds in the hand, one line. */
+export const heldWords = (held: Held, doc: DesignFile): string =>
+  heldLines(held, doc)
+    .map((line) => line.trim())
+    .join(' ');
+
+/** What the core counted with the mains side makes of it; empty where that is no question. */
+export const coreWords = ({ coreAsPrimary }: Verdict): string =>
+  coreAsPrimary === null ? '' : `With the core counted as primary it ${answerWords(coreAsPrimary.verdict)}.`;
