@@ -51,13 +51,13 @@ export const verbs: readonly Verb[] = [
     name: 'compare',
     usage: 'compare A B [--json]',
     says: 'two builds side by side: layers, pairs, what changed and what it did',
-    load: async () => (await import('./compare.ts')).compareFiles,
+    load: async () => (await import('#cli/verbs/compare.ts')).compareFiles,
   },
   {
     name: 'series',
     usage: 'series FILE VARIANTS.csv [--json]',
     says: 'one build with each row of figures (a column a field), judged',
-    load: async () => (await import('./series.ts')).seriesOf,
+    load: async () => (await import('#cli/verbs/series.ts')).seriesOf,
   },
   {
     name: 'report',

@@ -19,7 +19,7 @@ import { wilson } from './wilson.ts';
 import { worstPiece } from './worst-piece.ts';
 
 /** So many of the draws are measured where nothing else is asked. */
-export const MEASURED = 200;
+export const MEASURED = 100;
 
 export interface SpreadOptions {
   readonly seed: number;

@@ -96,6 +96,14 @@ const spreadData = ({ seed, draws, share, interval, worstCase, deciding, distanc
     required,
   })),
   deciding,
-  distances: distances.map(({ lengths: _, ...told }) => told),
+  distances: distances.map(({ between, metric, required, draws: measured, least, most, quantiles }) => ({
+    between,
+    metric,
+    required,
+    draws: measured,
+    least,
+    most,
+    quantiles,
+  })),
   rare,
 });

@@ -28,7 +28,7 @@ const MOST_STEPS = 12;
 export class Comparing {
   /** Mends that were looked at and files that were opened beside it. */
   #others: readonly Version[] = $state.raw([]);
-  #judged: ReadonlyMap<DesignFile, JudgedVersion> = $state.raw(new Map());
+  #judged: readonly { readonly doc: DesignFile; readonly found: JudgedVersion }[] = $state.raw([]);
   #a: DesignFile | null = $state.raw(null);
   #b: DesignFile | null = $state.raw(null);
   /** What was wrong with the last file that was opened. */
@@ -49,8 +49,8 @@ export class Comparing {
     const before = past.map(({ says, doc: was }) => ({ says: `before: ${says}`, doc: was })).reverse();
     const after = future.map(({ says, doc: then }) => ({ says: `undone: ${says}`, doc: then }));
     const own = [...before, { says: 'on the sheet', doc }, ...after];
-    const known = new Set(own.map((version) => version.doc));
-    return [...own, ...this.#others.filter((other) => !known.has(other.doc))];
+    const isNew = (other: Version): boolean => !own.some((version) => version.doc === other.doc);
+    return [...own, ...this.#others.filter(isNew)];
   });
 
   /** The first side: the one chosen, or the version before the last, or the build on the sheet. */
@@ -58,7 +58,7 @@ export class Comparing {
   readonly b: Version = $derived.by(() => this.#chosen(this.#b) ?? this.#onSheet());
 
   judgedOf({ doc }: Version): JudgedVersion | null {
-    return this.#judged.get(doc) ?? null;
+    return this.#judged.find((one) => one.doc === doc)?.found ?? null;
   }
 
   readonly comparison: Comparison | null = $derived.by(() => {
@@ -114,7 +114,7 @@ export class Comparing {
   }
 
   #keep(doc: DesignFile, found: JudgedVersion): void {
-    this.#judged = new Map([...this.#judged, [doc, found]]);
+    this.#judged = [...this.#judged, { doc, found }];
   }
 
   #chosen(doc: DesignFile | null): Version | null {

@@ -121,9 +121,15 @@ export function limitWords({
     ? null
     : {
         pair: tight.pair.between,
-        says: `${tight.metric} ${lengthDown(tight.length)} of ${lengthUp(tight.required)} mm`,
+        says: `${tight.metric} ${lengthDown(tight.length)} of ${lengthUp(tight.required)} mm${pliesHold(tight.pair)}`,
       };
 }
+
+/** Where a path shorter than asked still does, for the plies that it goes through. */
+const pliesHold = ({ limiting, achieved }: Verdict['pairs'][number]): string =>
+  limiting === null || limiting.plies === 0 || (limiting.length ?? 0) >= (limiting.required ?? 0)
+    ? ''
+    : `, and ${limiting.plies === 1 ? 'one ply' : `${limiting.plies} plies`}: ${achieved}`;
 
 export function noMendWords(none: NoMend): string {
   switch (none.why) {

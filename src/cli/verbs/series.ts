@@ -6,10 +6,10 @@ import { readVariants, type Variant } from '#model/read/read-variants.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { seriesLines, type SeriesRow } from '#words/mend/series-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './files/load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
-import { readFile } from './files/read-file.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
+import { readFile } from '#cli/files/read-file.ts';
 
 export function seriesOf(words: readonly string[]): Outcome {
   const given = readArguments(words, { json: 'switch' });

@@ -7,9 +7,9 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import { comparisonLines } from '#words/mend/compare-words.ts';
 import { changeWords } from '#words/mend/mend-words.ts';
 import { printable } from '#words/text/printable.ts';
-import { readArguments } from './arguments.ts';
-import { faultLines, loadDesign } from './files/load-design.ts';
-import { done, refused, type Outcome } from './outcome.ts';
+import { readArguments } from '#cli/arguments.ts';
+import { faultLines, loadDesign } from '#cli/files/load-design.ts';
+import { done, refused, type Outcome } from '#cli/outcome.ts';
 
 export function compareFiles(words: readonly string[]): Outcome {
   const given = readArguments(words, { json: 'switch' });
