@@ -49,11 +49,9 @@ export function layLead(
   const wall = lay.sleeve!.wall;
   draft.sleeve(rect(under.x0, lead.y0, under.x1, lead.y1), lay, layer.index);
   const skin = lay.wire.cover?.thickness ?? 0;
-  // closed where it leaves; into its own column the bore goes on, metal to metal
-  const end = column ? -(wall + 2 * skin) : wall;
   const core = {
-    x0: lay.exit === 'left' ? under.x0 + end : under.x0,
-    x1: lay.exit === 'left' ? under.x1 : under.x1 - end,
+    x0: lay.exit === 'left' ? under.x0 + wall : under.x0,
+    x1: lay.exit === 'left' ? under.x1 : under.x1 - wall,
   };
   const inside = rect(core.x0, lead.y0 + wall, core.x1, lead.y1 - wall);
   draft.wire(inside, lay.wire, { ...what, strippedLead: false }, cover);

@@ -91,6 +91,8 @@ describe('lay-out of leads', () => {
     });
     expect(kindOf(section, 'sleeve')).toContainEqual([0, 0.1, 0.9, 5]);
     expect(kindOf(section, 'wireCover')).toContainEqual([0.2, 0.3, 0.7, 4.8]);
+    // the run in the band and the column, the metal of both closed in at the flange
+    expect(lead(section).map(([x0]) => x0)).toEqual([0.3, 0.3]);
   });
 
   it('should end a sleeve flush with the winding where it is longer than the margin', () => {
