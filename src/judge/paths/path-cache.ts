@@ -4,7 +4,7 @@
 import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
-import { geometryKeyOf } from './geometry-key.ts';
+import { GeometryKeys } from './geometry-key.ts';
 import { knownBetween, type KnownLengths } from './known-lengths.ts';
 import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/placing/lay-out.ts';
 import type { Network } from '#solver/network/network.ts';
@@ -39,6 +39,7 @@ export class PathCache {
   readonly #told = new Generations<number>();
   readonly #numbers = new WeakMap<object, number>();
   readonly #searches = new WeakMap<KeyedLimits, Search>();
+  readonly #keys = new GeometryKeys((told) => this.#told.get(told, () => this.#count++));
   #count = 0;
 
   /** Call before each judging of a document. */
@@ -54,11 +55,9 @@ export class PathCache {
 
   /** Sections of a build, each distinct geometry once, the plain one first. */
   sections(build: Build, strength: LayOutOptions): SectionList {
-    const geometryOf = (section: Section): number =>
-      this.#geometries.get(geometryKeyOf(section), () => this.#count++);
     return this.#sections.get(
       JSON.stringify([build, strength]),
-      () => new SectionList(new LayOut(build, strength), geometryOf),
+      () => new SectionList(new LayOut(build, strength), (section) => this.#geometryOf(section)),
     );
   }
 
@@ -71,12 +70,16 @@ export class PathCache {
     return this.#movedAlone.get(JSON.stringify([build, strength, circuits]), () => {
       const seen = new Set(this.sections(build, strength).all.map(({ geometry }) => geometry));
       return sectionsMovedAlone(build, circuits, strength).flatMap((section) => {
-        const geometry = this.#geometries.get(geometryKeyOf(section), () => this.#count++);
+        const geometry = this.#geometryOf(section);
         if (seen.has(geometry)) return [];
         seen.add(geometry);
         return [{ ...section, geometry }];
       });
     });
+  }
+
+  #geometryOf(section: Section): number {
+    return this.#geometries.get(this.#keys.of(section), () => this.#count++);
   }
 
   /** Leads laid in where a pair was found to fall short in this judging: what is likely to fail it again. */

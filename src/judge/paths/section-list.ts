@@ -48,6 +48,7 @@ export class SectionList implements Iterable<KeyedSection> {
   }
 
   #keyed(section: Section): KeyedSection {
-    return { ...section, geometry: this.#geometryOf(section) };
+    // its parts have served to tell it
+    return { ...section, parts: undefined, geometry: this.#geometryOf(section) };
   }
 }

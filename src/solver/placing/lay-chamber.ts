@@ -2,7 +2,7 @@
 
 import { nm } from '#units/quantity.ts';
 import type { BuildLayer, BuildScreenLayer, BuildTapeLayer, Side } from '#solver/section/build.ts';
-import { rect } from '#solver/section/draft.ts';
+import { Draft, rect } from '#solver/section/draft.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { layLead } from './lead-runs.ts';
 import { layWinding } from './lay-winding.ts';
@@ -28,11 +28,39 @@ export function layBand(laying: Laying, chamber: number, band: StackBand): void 
       return;
     }
     case 'layer': {
+      if (band.lead === null && isEven(laying, chamber, layer, band, room))
+        return takeBand(laying, chamber, layer, band, room);
       const span = layLayer(laying, layer, band, room);
       bands.push({ layer: layer.index, chamber, kind: layer.kind, y0, y1, ...span });
       if (band.lead) layLead(laying, band.lead, endsOf(laying, layer, room), room, false);
     }
   }
+}
+
+/** No riser begins within the band: what has room at its lowest ply has the same at its top. */
+function isEven(laying: Laying, chamber: number, layer: BuildLayer, band: LayerBand, room: Span): boolean {
+  if (layer.kind !== 'tape' || laying.risers.length === 0) return true;
+  const lowest = roomAt(laying, chamber, band.position, band.y0 + layer.plyThickness);
+  return lowest.x0 === room.x0 && lowest.x1 === room.x1;
+}
+
+/** Lays a band without a lead, once for all sections in which it lies there. */
+function takeBand(laying: Laying, chamber: number, layer: BuildLayer, band: LayerBand, room: Span): void {
+  const { draft, laidBands } = laying;
+  const { y0, y1 } = band;
+  const key = `${band.position} ${y0} ${y1} ${room.x0} ${room.x1}`;
+  let laid = laidBands.get(key);
+  if (laid === undefined) {
+    const own = new Draft(draft.build, draft.bodies);
+    const span = layLayer({ ...laying, draft: own }, layer, band, room);
+    laid = {
+      regions: own.regions,
+      band: { layer: layer.index, chamber, kind: layer.kind, y0, y1, ...span },
+    };
+    laidBands.set(key, laid);
+  }
+  draft.take(laid.regions);
+  laying.bands.push(laid.band);
 }
 
 /** Where a lead begins: at the ends of its winding as drawn, or of its screen, which takes it along. */

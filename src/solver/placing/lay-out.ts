@@ -4,11 +4,11 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
-import { Draft, rect } from '#solver/section/draft.ts';
+import { Bodies, Draft, rect } from '#solver/section/draft.ts';
 import { layBand } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
 import { layRiser } from './lead-runs.ts';
-import type { Laying } from './placing.ts';
+import type { LaidBand, LaidParts, LaidShell, Laying } from './placing.ts';
 import type { SleeveStrength } from '#solver/stack/lead-shape.ts';
 import { placedBuild, type PlacedBuild } from '#solver/section/placement.ts';
 import { chamberBeyond, risersOf } from '#solver/stack/risers.ts';
@@ -21,7 +21,7 @@ export type LayOutOptions = SleeveStrength;
 
 /** The section without a lead and with nothing moved. */
 export const plainSection = (build: Build, options: LayOutOptions): Section =>
-  layOut(placedBuild(build), [], DRAWN, options);
+  layOut(placedBuild(build), [], DRAWN, options, newParts());
 
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
 export const sectionsOf = (build: Build, options: LayOutOptions): readonly Section[] => [
@@ -33,6 +33,7 @@ export class LayOut {
   readonly #placed: PlacedBuild;
   readonly #handled: ReturnType<typeof handlingOf>;
   readonly #options: LayOutOptions;
+  readonly #parts = newParts();
   readonly #made = new Map<string, readonly Section[]>();
 
   constructor(build: Build, options: LayOutOptions) {
@@ -56,9 +57,10 @@ export class LayOut {
     const key = lays.map((lay) => this.#placed.build.lays.indexOf(lay)).join();
     const known = this.#made.get(key);
     if (known) return known;
-    const own = layOut(this.#placed, lays, DRAWN, this.#options);
+    const laid = (handling: Handling) => layOut(this.#placed, lays, handling, this.#options, this.#parts);
+    const own = laid(DRAWN);
     const moved = this.#handled.isLoose || hasVoid(own) ? this.#handled.ways : [];
-    const made = [own, ...moved.map((handling) => layOut(this.#placed, lays, handling, this.#options))];
+    const made = [own, ...moved.map(laid)];
     this.#made.set(key, made);
     return made;
   }
@@ -80,10 +82,10 @@ export function sectionsMovedAlone(
   };
   if (!handlingOf(placed, { moved: [], moves: (layer) => !isOwn(layer) }).isLoose) return [];
   const handled = handlingOf(placed, { moved: circuits, moves: isOwn });
+  const parts = newParts();
   return [...laySets(build)].flatMap((lays) => {
-    const own = layOut(placed, lays, DRAWN, options);
-    if (!handled.isLoose && !hasVoid(own)) return [];
-    return handled.ways.map((handling) => layOut(placed, lays, handling, options));
+    if (!handled.isLoose && !hasVoid(layOut(placed, lays, DRAWN, options, parts))) return [];
+    return handled.ways.map((handling) => layOut(placed, lays, handling, options, parts));
   });
 }
 
@@ -97,6 +99,8 @@ interface Movable {
   readonly moved: readonly string[] | null;
   readonly moves: (layer: BuildLayer) => boolean;
 }
+
+const newParts = (): LaidParts => ({ bodies: new Bodies(), bands: new Map(), shells: new Map() });
 
 const EVERYTHING: Movable = { moved: null, moves: () => true };
 const DRAWN: Handling = { ...EVERYTHING, slump: null };
@@ -157,19 +161,22 @@ function layOut(
   lays: readonly Lay[],
   handling: Handling,
   options: LayOutOptions,
+  parts: LaidParts,
 ): Section {
   const { build, faces } = placed;
   const { slump, moves } = handling;
-  const draft = new Draft(build);
+  const draft = new Draft(build, parts.bodies);
   const stacks = faces.map((_, chamber) => stackOf(placed, chamber, lays));
   const risers = risersOf(placed, lays, stacks, options);
   const bands: Band[] = [];
-  const laying: Laying = { draft, placed, risers, slump, moves, bands };
+  const laidBands = parts.bands.get(handling) ?? new Map<string, LaidBand>();
+  parts.bands.set(handling, laidBands);
+  const laying: Laying = { draft, placed, risers, slump, moves, bands, laidBands };
   stacks.forEach((stack, chamber) => stack.forEach((band) => layBand(laying, chamber, band)));
   risers.forEach((riser) => layRiser(laying, riser));
   const top = nm(Math.max(0, ...stacks.map(topOf)));
-  layFormer(draft);
-  const { frame, coreAbove } = layCore(draft, top, lays.length > 0);
+  const { regions, frame, coreAbove } = shellOf(build, top, lays.length > 0, parts);
+  draft.take(regions);
   return {
     name: nameOf(lays, handling),
     kind: lays.length > 0 ? 'lead' : 'plain',
@@ -177,6 +184,7 @@ function layOut(
     ...(handling.moved === null ? {} : { moved: handling.moved }),
     lays: lays.map((lay) => lay.name),
     regions: draft.regions,
+    parts: draft.parts(),
     bands,
     frame,
     sagging: slump === null ? [] : voidsOf(bands, faces),
@@ -185,6 +193,18 @@ function layOut(
     stackTops: stacks.map(topOf),
     coreAbove,
   };
+}
+
+/** Former and core, laid once for all sections of which the stack is as high. */
+function shellOf(build: Build, top: Nm, openSides: boolean, { bodies, shells }: LaidParts): LaidShell {
+  const key = `${top} ${openSides}`;
+  const known = shells.get(key);
+  if (known) return known;
+  const draft = new Draft(build, bodies);
+  layFormer(draft);
+  const shell = { regions: draft.regions, ...layCore(draft, top, openSides) };
+  shells.set(key, shell);
+  return shell;
 }
 
 function nameOf(lays: readonly Lay[], { slump, moved }: Handling): string {
@@ -201,7 +221,9 @@ function hasVoid(section: Section): boolean {
     const inside = section.regions.filter(
       (r) => r.x0 < band.x1 && r.x1 > band.x0 && r.y0 < band.y1 && r.y1 > band.y0,
     );
-    return coveredArea(inside, band) < (band.x1 - band.x0) * (band.y1 - band.y0);
+    return (
+      !isFilledAcross(inside, band) && coveredArea(inside, band) < (band.x1 - band.x0) * (band.y1 - band.y0)
+    );
   });
 }
 
@@ -210,6 +232,16 @@ const voidsOf = (bands: readonly Band[], faces: Section['chambers']): readonly R
   bands
     .filter((band) => band.kind === 'winding' || band.kind === 'crossing-lead')
     .map((band) => rect(faces[band.chamber]!.x0, band.y0, faces[band.chamber]!.x1, band.y1));
+
+/** Regions as high as the band fill it from end to end: most bands, and quicker told than by their area. */
+function isFilledAcross(regions: readonly Region[], { x0, x1, y0, y1 }: Section['frame']): boolean {
+  let filled: number = x0;
+  for (let before = -Infinity; filled < x1 && filled > before;) {
+    before = filled;
+    for (const r of regions) if (r.x0 <= filled && r.x1 > filled && r.y0 <= y0 && r.y1 >= y1) filled = r.x1;
+  }
+  return filled >= x1;
+}
 
 function coveredArea(regions: readonly Region[], band: Section['frame']): number {
   const within = (at: number, from: Nm, to: Nm) => Math.min(Math.max(at, from), to);

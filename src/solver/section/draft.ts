@@ -2,21 +2,54 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, BuildSheet, BuildWire, Lay } from './build.ts';
-import type { ConductorRegion, Rect, Region, SolidRegion } from './section.ts';
+import type { ConductorRegion, Rect, Region, RegionPart, SolidRegion } from './section.ts';
 
-/** A buffer that grows, hence a class; bodies (solids without a joint in them) are numbered as they come. */
+/** Numbers bodies, solids without a joint in them, as they come: no two drafts that share it number one alike. */
+export class Bodies {
+  #count = 0;
+
+  next(): number {
+    return this.#count++;
+  }
+}
+
+/** A buffer that grows, hence a class. */
 export class Draft {
   readonly regions: Region[] = [];
   readonly build: Build;
-  #bodies = 0;
+  readonly bodies: Bodies;
   readonly #named = new Map<string, number>();
+  readonly #parts: RegionPart[] = [];
+  /** Regions up to here are in a part. */
+  #parted = 0;
 
-  constructor(build: Build) {
+  constructor(build: Build, bodies: Bodies) {
     this.build = build;
+    this.bodies = bodies;
   }
 
   body(): number {
-    return this.#bodies++;
+    return this.bodies.next();
+  }
+
+  /** Lays in what was laid before and is the same in every section. */
+  take(regions: readonly Region[]): void {
+    if (regions.length === 0) return;
+    this.#closePart();
+    for (const region of regions) this.regions.push(region);
+    this.#parts.push({ regions, isShared: true });
+    this.#parted = this.regions.length;
+  }
+
+  parts(): readonly RegionPart[] {
+    this.#closePart();
+    return this.#parts;
+  }
+
+  #closePart(): void {
+    if (this.#parted === this.regions.length) return;
+    this.#parts.push({ regions: this.regions.slice(this.#parted), isShared: false });
+    this.#parted = this.regions.length;
   }
 
   /** One body for all pieces of the same sleeve, cover or moulding. */

@@ -33,16 +33,40 @@ export interface PlacedBuild {
   readonly faces: readonly Face[];
   readonly fits: ReadonlyMap<BuildLayer, LayerFit>;
   readonly places: ReadonlyMap<BuildLayer, Placement>;
+  /** By chamber its bands, innermost first. */
+  readonly bands: readonly (readonly PlacedBand[])[];
+}
+
+export interface PlacedBand {
+  /** Of its layers in `build.layers`: one, or windings side by side. */
+  readonly positions: readonly number[];
+  /** Of the layers and of the blocks that were wound with them. */
+  readonly height: number;
 }
 
 export function placedBuild(build: Build): PlacedBuild {
   const faces = chamberFaces(build);
-  return {
-    build,
-    faces,
-    fits: new Map(build.layers.map((layer) => [layer, fitOf(build, layer)])),
-    places: new Map(build.layers.map((layer) => [layer, placementOf(build, layer)])),
+  const fits = new Map(build.layers.map((layer) => [layer, fitOf(build, layer)]));
+  const places = new Map(build.layers.map((layer) => [layer, placementOf(build, layer)]));
+  const heightOf = (layer: BuildLayer): number => {
+    const { blocks } = places.get(layer)!;
+    const own = [blocks.left, blocks.right].filter((block) => block?.owner === layer);
+    return Math.max(fits.get(layer)!.height, ...own.map((block) => block!.height));
   };
+  const bands: { positions: number[]; height: number }[][] = faces.map(() => []);
+  const last: (BuildLayer | undefined)[] = [];
+  build.layers.forEach((layer, position) => {
+    const all = bands[layer.chamber]!;
+    const height = heightOf(layer);
+    const band = isBeside(layer, last[layer.chamber]) ? all.at(-1) : undefined;
+    if (band === undefined) all.push({ positions: [position], height });
+    else {
+      band.positions.push(position);
+      band.height = Math.max(band.height, height);
+    }
+    last[layer.chamber] = layer;
+  });
+  return { build, faces, fits, places, bands };
 }
 
 export function placementOf(build: Build, layer: BuildLayer): Placement {

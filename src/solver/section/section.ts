@@ -66,6 +66,13 @@ export interface Band {
   readonly x1: Nm;
 }
 
+/** Some regions of a section. */
+export interface RegionPart {
+  readonly regions: readonly Region[];
+  /** Other sections have the very same part, and no body in it goes on outside. */
+  readonly isShared: boolean;
+}
+
 export interface Section {
   /** `plain`, `lead P start`, `slumped right`, `lead P start, slumped`, … */
   readonly name: string;
@@ -75,6 +82,8 @@ export interface Section {
   readonly moved?: readonly string[];
   readonly lays: readonly string[];
   readonly regions: readonly Region[];
+  /** The same regions in parts, in their order; left out: they are one part that no other section has. */
+  readonly parts?: readonly RegionPart[] | undefined;
   readonly bands: readonly Band[];
   /** Frame of the drawing: everything outside it is no part of the section. */
   readonly frame: Rect;

@@ -1,8 +1,8 @@
 // Sizes of a lead-out: how high it lies in its band, how wide its riser is, which of it displaces other layers.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, Lay } from '#solver/section/build.ts';
-import { placementOf } from '#solver/section/placement.ts';
+import type { Lay } from '#solver/section/build.ts';
+import type { PlacedBuild } from '#solver/section/placement.ts';
 
 /** One wire and its sleeve, both walls: height in the band and width of the riser. */
 export const leadSize = (lay: Lay): Nm => nm(lay.wire.overall + 2 * (lay.sleeve?.wall ?? 0));
@@ -11,8 +11,8 @@ export const leadSize = (lay: Lay): Nm => nm(lay.wire.overall + 2 * (lay.sleeve?
  * It runs in a band of its own over its own winding, where it leaves at the other side, or over a winding that lies in
  * the same band between its end and the flange.
  */
-export const crosses = (build: Build, lay: Lay): boolean =>
-  lay.at !== lay.exit || placementOf(build, build.layers[lay.layer]!).neighbours[lay.exit] !== null;
+export const crosses = ({ build, places }: PlacedBuild, lay: Lay): boolean =>
+  lay.at !== lay.exit || places.get(build.layers[lay.layer]!)!.neighbours[lay.exit] !== null;
 
 /** The sleeve covers a riser that stands `offset` from the flange: it reaches inside as far as the riser does. */
 export const riserIsSleeved = (lay: Lay, offset: number): boolean =>

@@ -78,7 +78,7 @@ export function risersOf(
 
 /** There is room for the column beside its own winding, or over it where it crosses back; else it begins on top. */
 function startsBeside(placed: PlacedBuild, lay: Lay, offset: Nm): boolean {
-  if (crosses(placed.build, lay)) return true;
+  if (crosses(placed, lay)) return true;
   const layer = placed.build.layers[lay.layer]!;
   const place = placed.places.get(layer)!;
   const face = faceX(placed, layer.chamber, lay.exit);

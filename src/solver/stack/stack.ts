@@ -1,9 +1,9 @@
 // The bands of one chamber from the tube outward: heights of layers, room that leads take, what they lift.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, BuildLayer, BuildTapeLayer, Lay } from '#solver/section/build.ts';
+import type { Build, BuildTapeLayer, Lay } from '#solver/section/build.ts';
 import { crosses, leadSize } from './lead-shape.ts';
-import { layersOfBand, type PlacedBuild } from '#solver/section/placement.ts';
+import type { PlacedBuild } from '#solver/section/placement.ts';
 
 /** A lead's own height in the band that it lies in. */
 export interface LaidLead {
@@ -45,15 +45,10 @@ export type StackBand =
 export function stackOf(placed: PlacedBuild, chamber: number, lays: readonly Lay[]): readonly StackBand[] {
   const { build } = placed;
   const bands: StackBand[] = [];
-  for (const first of build.layers) {
-    if (first.chamber !== chamber) continue;
-    const mates = layersOfBand(build, first);
-    if (mates[0] !== first) continue;
+  for (const { positions, height: nominal } of placed.bands[chamber]!) {
     const y0 = topOf(bands);
-    const positions = mates.map((mate) => build.layers.indexOf(mate));
-    const own = lays.filter((lay) => positions.includes(lay.layer));
-    const straight = own.filter((lay) => !crosses(build, lay));
-    const nominal = Math.max(...mates.map((mate) => heightOf(placed, mate)));
+    const own = lays.length === 0 ? lays : lays.filter((lay) => positions.includes(lay.layer));
+    const straight = own.filter((lay) => !crosses(placed, lay));
     const y1 = nm(y0 + Math.max(nominal, ...straight.map(leadSize)));
     for (const position of positions) {
       const lay = straight.find(({ layer }) => layer === position);
@@ -65,13 +60,6 @@ export function stackOf(placed: PlacedBuild, chamber: number, lays: readonly Lay
       if (!straight.includes(lay)) bands.push(...crossingBands(placed, lay, topOf(bands)));
   }
   return bands;
-}
-
-/** Of a layer and the blocks that were wound with it. */
-function heightOf(placed: PlacedBuild, layer: BuildLayer): number {
-  const { blocks } = placed.places.get(layer)!;
-  const own = [blocks.left, blocks.right].filter((block) => block?.owner === layer);
-  return Math.max(placed.fits.get(layer)!.height, ...own.map((block) => block!.height));
 }
 
 /** The plies of the next tape that lie over the winding, then the band that the lead has to itself. */
