@@ -172,7 +172,7 @@ function floors(pairs: readonly PairOutcome[], byVoltage: ReadonlySet<number>): 
 
 /** Each figure by itself: a peak may be missing beside an rms that is known. */
 function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
-  if (from.rms === 'floor') return `at the floor, ${Math.round(rms)} V rms`;
+  if (from.rms === 'floor') return `at the least that the mains puts there, ${Math.round(rms)} V rms`;
   return `at a peak of ${Math.ceil(peak)} V, the least it can be`;
 }
 

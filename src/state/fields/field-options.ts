@@ -31,9 +31,9 @@ export const ruleBookOptions: readonly Option[] = ruleBookIds.flatMap((id) => {
 
 export const roleOptions: readonly Option[] = [
   { value: 'mains', label: 'mains side' },
-  { value: 'touchable', label: "hand's side" },
+  { value: 'touchable', label: 'can be touched' },
   { value: 'earth', label: 'earth' },
-  { value: 'isolated', label: 'touched by nobody' },
+  { value: 'isolated', label: 'isolated: neither touched nor on the mains' },
 ];
 
 export const safetyClassOptions: readonly Option[] = ['Y1', 'Y2', 'Y4', 'X1', 'X2', 'none'].map((value) => ({

@@ -48,6 +48,7 @@ export class Drawing {
       section: () => this.section,
       isTaken,
       measuring: this.measuring,
+      isStill,
       focus,
     });
     this.reading = new Reading(

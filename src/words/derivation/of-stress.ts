@@ -22,10 +22,10 @@ export const stressWords: WordsFor<StressSteps> = {
   ],
   'voltage-floor': ({ values: { supply, rms, peak } }) => {
     const value = `${volts(rms)} rms, ${volts(peak)} peak`;
-    return [row('floor', `nothing is taken under the rated ${supply} supply`, value, 'stated')];
+    return [row('least', `nothing less than the rated ${supply} supply is counted`, value, 'stated')];
   },
   raised: ({ values: { from, to } }) => [
-    row('raised', `${plain(from)} lies under the floor and is not believed`, plain(to)),
+    row('raised', `${plain(from)} lies under that and is not believed`, plain(to)),
   ],
   'double-barrier': ({ values: { from, to } }) => [
     row('raised', `from ${plain(from)}: half of a double barrier takes the whole voltage`, plain(to)),

@@ -51,7 +51,7 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
     case 'not-shown':
       return reaches(pair.achieved, pair.needed)
         ? `${asked} and ${pair.achieved} is reached${why}. ${openWords(pair)}`
-        : `${asked}; known is only ${pair.achieved}${why}. ${openWords(pair)}`;
+        : `${asked}; no more than ${pair.achieved} is shown${why}. ${openWords(pair)}`;
     default:
       return unreachable(pair.verdict);
   }

@@ -8,7 +8,7 @@ const between: readonly [string, string] = [from, to];
 const voltage = {
   field: 'workingVoltages',
   between,
-  counted: 'at the floor, 240 V rms',
+  counted: 'at the least that the mains puts there, 240 V rms',
   figure: null,
   kind: 'unknown' as const,
 };
@@ -17,7 +17,7 @@ describe('assumption words', () => {
   it('should name the pair of a working voltage once, by the names of its circuits', () => {
     const [first, second] = design.circuits.map(({ name }) => name);
     expect(assumedField(design, voltage)).toBe(`working voltage, ${first} to ${second}`);
-    expect(countedWords(voltage)).toBe('counted at the floor, 240 V rms');
+    expect(countedWords(voltage)).toBe('counted at the least that the mains puts there, 240 V rms');
   });
 
   it('should say which end of an interval counts', () => {

@@ -27,7 +27,7 @@ describe('pairSentence', () => {
 
   it('should say both ends of what is not shown', () => {
     const open = { ...worst, verdict: 'not-shown', achievedAtBest: 'reinforced' } as const;
-    expect(pairSentence(open, looks)).toMatch(/known is only basic.*at its best it would be reinforced\.$/);
+    expect(pairSentence(open, looks)).toMatch(/no more than basic is shown.*at its best it would be reinforced\.$/);
   });
 
   it('should say that what is reached holds for the floor of the voltage only', () => {
@@ -36,7 +36,7 @@ describe('pairSentence', () => {
     const words = pairSentence(open, looks);
     expect(words).toContain('asked and reinforced is reached');
     expect(words).toMatch(/holds for 240 V rms.*the working voltage is not known\.$/);
-    expect(pairSentence({ ...open, achieved: 'basic' }, looks)).toContain('known is only basic');
+    expect(pairSentence({ ...open, achieved: 'basic' }, looks)).toContain('no more than basic is shown');
   });
 
   it('should say that nothing is asked', () => {

@@ -92,7 +92,7 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
     left === '' ? null : tag('p', { class: 'scope' }, left),
     tag('p', { class: 'headline' }, headline(verdict, looks)),
     verdict.restsOn === 'memory'
-      ? tag('p', { class: 'note' }, 'This verdict rests on a figure from memory.')
+      ? tag('p', { class: 'note' }, 'This verdict rests on a table figure noted from memory, its source not looked up.')
       : null,
     design.notes === '' ? null : tag('p', { class: 'note' }, design.notes),
   ];

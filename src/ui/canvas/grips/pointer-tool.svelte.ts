@@ -20,6 +20,8 @@ export interface Reach {
   readonly measuring: Measuring;
   /** Whether something of its own is under the pointer: a grip, an edge, the overview. */
   readonly isTaken: (x: number, y: number) => boolean;
+  /** No edge can be moved and nothing put in. */
+  readonly isStill: () => boolean;
   /** Gives the keyboard to a grip that was taken by the pointer. */
   readonly focus: (id: string) => void;
 }
@@ -196,7 +198,8 @@ export class Hand {
 
   #surfaceAt({ x, y }: Pick<Spot, 'x' | 'y'>): Surface | null {
     const [scene, section] = [this.#reach.scene(), this.#reach.section()];
-    const isBusy = this.#bench.placing.wish !== null || this.#bench.editor.isPreviewing;
+    const { placing, editor } = this.#bench;
+    const isBusy = placing.wish !== null || editor.isPreviewing || this.#reach.isStill();
     if (scene === null || section === null || isBusy || !this.#sight.isWhole) return null;
     if (section.slumped !== null || this.#reach.isTaken(x, y)) return null;
     return surfaceAt(section, scene, this.#sight.view, x, y);
