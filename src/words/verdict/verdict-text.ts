@@ -124,5 +124,7 @@ const wholeAtBest = (atBest: Assumption['atBest']): string =>
   atBest === null ? '' : `, the whole at its best: ${answerWords(atBest)}`;
 
 function ground(verdict: Verdict): readonly string[] {
-  return verdict.restsOn === 'memory' ? ['This verdict rests on a table figure noted from memory, its source not looked up.'] : [];
+  return verdict.restsOn === 'memory'
+    ? ['This verdict rests on a table figure noted from memory, its source not looked up.']
+    : [];
 }

@@ -37,6 +37,7 @@ li.asked { padding-bottom: 12px !important; }
 .points { float: right; min-width: 22px; margin-left: 12px; border: 1px solid ${theme.ink}; text-align: center; }
 .whole { break-inside: avoid; }
 .own-page { break-before: page; break-after: page; }
+.annex { break-before: page; margin: 32px 0 0; padding-top: 7px; border-top: 2px solid ${theme.ink}; font-size: 15px; font-weight: 700; }
 .own-page svg { width: 100%; height: auto; }
 figure > svg { width: 100%; height: auto; display: block; }
 figcaption { margin-top: 4px; }

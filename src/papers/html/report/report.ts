@@ -21,6 +21,7 @@ import { pairsBlock, pathsBlock } from './pairs.ts';
 import { asked } from './asked.ts';
 import { verdictBar } from '#papers/html/page/signs.ts';
 import { spots } from './spots.ts';
+import { spotActs } from './spot-acts.ts';
 import { field } from './field.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { sheet } from '#papers/html/page/document.ts';
@@ -57,16 +58,19 @@ export function reportHtml(input: ReportInput): string {
   return sheet(head, ...content(parts, input.designText));
 }
 
+/** What says it all comes first; what it was derived from follows on pages of its own. */
 const content = (parts: ReportParts, designText: string): readonly Content[] => [
   top(parts),
   drawing(parts),
   pairsBlock(parts),
+  spotActs(parts, designText),
+  unknowns(parts),
+  remarks(parts),
+  tag('p', { class: 'annex' }, 'Annex: what this was judged from'),
   foundBlock(parts),
   pathsBlock(parts),
   spots(parts),
   asked(parts),
-  unknowns(parts),
-  remarks(parts),
   stress(parts),
   field(parts),
   openQuestions(parts),
@@ -92,7 +96,11 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
     left === '' ? null : tag('p', { class: 'scope' }, left),
     tag('p', { class: 'headline' }, headline(verdict, looks)),
     verdict.restsOn === 'memory'
-      ? tag('p', { class: 'note' }, 'This verdict rests on a table figure noted from memory, its source not looked up.')
+      ? tag(
+          'p',
+          { class: 'note' },
+          'This verdict rests on a table figure noted from memory, its source not looked up.',
+        )
       : null,
     design.notes === '' ? null : tag('p', { class: 'note' }, design.notes),
   ];

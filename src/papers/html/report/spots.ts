@@ -20,7 +20,7 @@ export function spots(parts: ReportParts): Markup | null {
   );
   const rest = told.map((spot, k) => tag('p', {}, words(spot, k + MOST_PICTURES, parts)));
   return block(
-    'Weak spots, worst first',
+    'Weak spots seen close',
     tag('div', { class: figures.length <= 2 || figures.length === 4 ? 'spots few' : 'spots' }, figures),
     rest,
   );
