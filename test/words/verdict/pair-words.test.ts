@@ -27,7 +27,9 @@ describe('pairSentence', () => {
 
   it('should say both ends of what is not shown', () => {
     const open = { ...worst, verdict: 'not-shown', achievedAtBest: 'reinforced' } as const;
-    expect(pairSentence(open, looks)).toMatch(/no more than basic is shown.*at its best it would be reinforced\.$/);
+    expect(pairSentence(open, looks)).toMatch(
+      /no more than basic is shown.*at its best it would be reinforced\.$/,
+    );
   });
 
   it('should say that what is reached holds for the floor of the voltage only', () => {
