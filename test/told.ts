@@ -1,5 +1,7 @@
 // What the faces of one build say of it, held against what the judge found: one sentence for everything that differs.
 
+import { remarkSays } from '#words/verdict/remark-words.ts';
+import { spotSays } from '#words/verdict/spot-says.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { flagsOf } from '#drawing/scene/scene-flags.ts';
@@ -98,13 +100,15 @@ function ofWords(design: Design, study: Study): readonly string[] {
     ...verdict.pairs.flatMap((pair) =>
       differs(text.includes(printable(pairLine(pair, looks))), () => `no line of ${pair.between.join()}`),
     ),
-    ...verdict.weakSpots.flatMap(({ says }, i) => [
-      ...differs(text.includes(printable(says)), () => `the text leaves out spot ${i + 1}`),
-      ...differs(html.includes(escapeText(says)), () => `the report leaves out spot ${i + 1}`),
-    ]),
-    ...verdict.remarks.flatMap(({ says }) =>
-      differs(html.includes(escapeText(says)), () => `the report leaves out ${says}`),
-    ),
+    ...verdict.weakSpots
+      .map(spotSays)
+      .flatMap((says, i) => [
+        ...differs(text.includes(printable(says)), () => `the text leaves out spot ${i + 1}`),
+        ...differs(html.includes(escapeText(says)), () => `the report leaves out spot ${i + 1}`),
+      ]),
+    ...verdict.remarks
+      .map(remarkSays)
+      .flatMap((says) => differs(html.includes(escapeText(says)), () => `the report leaves out ${says}`)),
     ...stress.bridges.flatMap(({ worst }) =>
       differs(told.includes(printable(`${worst.id}, `)), () => `stress leaves out ${worst.id}`),
     ),

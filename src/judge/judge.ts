@@ -1,6 +1,7 @@
 // The judgement of a design: what is needed and achieved between every two circuits, and the verdict over all.
 // Judged twice, with all unknowns at worst and all at best; what differs is not shown.
 
+import type { NotJudged } from '#judge/verdict/remark.ts';
 import { because, citesOf, weakestConfirmed, type Because, type Confirmed } from '#standards/because.ts';
 import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
@@ -133,7 +134,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
     title: design.title,
     rules: { id: book.id, edition: yearOf(book.edition) },
     verdict: overall(answers),
-    notJudged: notJudgedOf(design, worst.pairs, [...filled.notJudged, ...undrawnWords(missing)], heat),
+    notJudged: notJudgedOf(design, worst.pairs, [...filled.notJudged, ...notDrawn(missing)], heat),
     coreAsPrimary: coreAsPrimary(judging, design, worst, answers),
     pairs,
     touchCurrent: touch && touch.touch,
@@ -167,8 +168,8 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
   return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), builds };
 }
 
-const undrawnWords = ({ undrawn }: Missing): readonly string[] =>
-  [...undrawn].map((circuit) => `${circuit}, of which nothing is drawn`);
+const notDrawn = ({ undrawn }: Missing): readonly NotJudged[] =>
+  [...undrawn].map((circuit) => ({ what: 'undrawn', circuit }));
 
 /** `3 (2018)` is told as 2018. */
 const yearOf = (edition: string): string => /\((\d{4})\)/.exec(edition)?.[1] ?? edition;

@@ -1,6 +1,7 @@
 // Compares a verdict with the known answers of a case; each case carries its arithmetic in `as`. Of a list of words any
 // will do.
 
+import { remarkSays } from '#words/verdict/remark-words.ts';
 import type { Answer, Grade, Metric, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 
 export interface Case {
@@ -81,7 +82,7 @@ function ofWhole(expected: Expected, verdict: Verdict): readonly string[] {
   const { overall, fitHeight, tol, remark, touchCurrent } = expected;
   const { used } = verdict.fit.height;
   const found = (verdict as { touchCurrent?: { verdict: Answer } | null }).touchCurrent?.verdict;
-  const told = verdict.remarks.map(({ kind, says }) => `${kind} ${says}`);
+  const told = verdict.remarks.map((each) => `${each.kind} ${remarkSays(each)}`);
   return [
     ...differs(isOne(overall, verdict.verdict), `verdict ${verdict.verdict}, expected ${String(overall)}`),
     ...differs(fitHeight === undefined || near(used, fitHeight, tol), `fit ${used}, expected ${fitHeight}`),

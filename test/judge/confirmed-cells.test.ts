@@ -1,6 +1,7 @@
 // Cells that the user confirmed from a copy of their own: they count as such in what a verdict rests on, a corrected one
 // changes what is asked, by every book that reads the table and by no other, and the file and the report carry them.
 
+import { told } from '#words/told.ts';
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
 import { judge } from '#judge/judge.ts';
@@ -41,7 +42,7 @@ describe('cells confirmed by the user', () => {
   });
 
   it('should be told with the verdict where it rests on them', () => {
-    const says = judged([CELL]).remarks.filter(({ kind }) => kind === 'confirmed-by-user');
+    const says = told(judged([CELL])).remarks.filter(({ kind }) => kind === 'confirmed-by-user');
     expect(says).toEqual([
       {
         kind: 'confirmed-by-user',

@@ -1,6 +1,7 @@
 // A build in which everything is known and the barrier holds: filled margins of 3 mm on both windings, three plies of
 // 0.06 mm that each stand 5 kV. Tests change single fields by their paths and judge it.
 
+import { told, type ToldVerdict } from '#words/told.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
@@ -75,6 +76,9 @@ export function designWith(changes: Changes = {}): Design {
   if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
   return read.design;
 }
+
+/** As it is handed out, with its words. */
+export const toldWith = (changes: Changes = {}): ToldVerdict => told(verdictWith(changes));
 
 export const verdictWith = (changes: Changes = {}): Verdict => judge(designWith(changes)).verdict;
 

@@ -1,7 +1,7 @@
 // Files that were once judged better than they are: hidden limits, names, ends of intervals, walls of no strength.
 
 import { describe, expect, it } from 'vitest';
-import { barrierWith, type Changes, MARGINS, pairOf, PLIES, verdictWith } from './margin-build.ts';
+import { barrierWith, type Changes, MARGINS, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const tape = (kilovolts: number, plies = 1) => ({
   kind: 'tape',
@@ -164,7 +164,7 @@ describe('not better than it is', () => {
     const chambers = [{ width: '12 mm' }, { width: '12 mm' }];
     const there = { kind: 'winding', winding: 'P', turns: 20, chamber: 1, margins: MARGINS };
     const split = { 'former.chambers': chambers, 'former.dividers': ['1 mm'], 'layers[2]': { ...there } };
-    const left = (changes: Changes) => verdictWith(changes).notJudged;
+    const left = (changes: Changes) => toldWith(changes).notJudged;
     expect(left(split)).toContain('link of P from chamber to chamber');
     expect(left({ ...split, 'layers[0]': { ...there } }).join()).not.toContain('link of P');
   });
@@ -183,10 +183,10 @@ describe('not better than it is', () => {
     const fields = (changes: Changes) => verdictWith(changes).assumptions.map(({ field }) => field);
     expect(fields({ 'surroundings.pollutionDegree': 1 })).toContain('surroundings.proof');
     const outside = [{ between: ['pri', 'out'], what: 'pin rows' }];
-    expect(verdictWith({ outside }).notJudged).toContain('pins and wiring outside');
+    expect(toldWith({ outside }).notJudged).toContain('pins and wiring outside');
     const air = [{ ...outside[0], clearance: '9 mm' }];
-    expect(verdictWith({ outside: air }).notJudged).toContain('pins and wiring outside');
+    expect(toldWith({ outside: air }).notJudged).toContain('pins and wiring outside');
     const both = [{ ...air[0], creepage: '9 mm' }];
-    expect(verdictWith({ outside: both }).notJudged).not.toContain('pins and wiring outside');
+    expect(toldWith({ outside: both }).notJudged).not.toContain('pins and wiring outside');
   });
 });

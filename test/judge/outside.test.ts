@@ -2,7 +2,7 @@
 // Under a low former the output winding is 4.34 mm of creepage and 1.34 mm of clearance from the core.
 
 import { describe, expect, it } from 'vitest';
-import { barrierWith, type Changes, pairOf, verdictWith } from './margin-build.ts';
+import { barrierWith, type Changes, pairOf, toldWith, verdictWith } from './margin-build.ts';
 
 const LOW: Changes = { 'former.height': '1.8 mm' };
 
@@ -35,7 +35,7 @@ describe('distances outside', () => {
 
   it.each([['clearance'], ['creepage']])('should count a %s that the file leaves out as none', (left) => {
     const one = { ...entry('3 mm', '5 mm'), [left]: undefined };
-    const { pairs, assumptions } = verdictWith({ outside: [one] });
+    const { pairs, assumptions } = toldWith({ outside: [one] });
     expect(pairs[0]).toMatchObject({
       achieved: 'functional',
       achievedAtBest: 'reinforced',
@@ -72,8 +72,7 @@ describe('distances outside', () => {
   });
 
   it('should stop the pins being listed as not judged once every barrier has an entry', () => {
-    const notJudged = (changes: Changes) =>
-      verdictWith(changes).notJudged.includes('pins and wiring outside');
+    const notJudged = (changes: Changes) => toldWith(changes).notJudged.includes('pins and wiring outside');
     expect(notJudged({})).toBe(true);
     expect(notJudged({ outside: [entry('8 mm', '8 mm')] })).toBe(false);
     expect(notJudged({ outside: [entry('8 mm', '8 mm', ['pri', 'core'])] })).toBe(true);

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline } from '#words/verdict/pair-words.ts';
 import { judge } from '#judge/judge.ts';
-import { type Changes, designWith, pairOf, PLIES, verdictWith } from './margin-build.ts';
+import { type Changes, designWith, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const margins = (width: string) => ({ left: { width, filled: true }, right: { width, filled: true } });
 
@@ -31,7 +31,7 @@ describe('a pair that falls short whatever the unknowns are', () => {
   });
 
   it('should tell what was measured first, and the wall only as what it may be', () => {
-    const { weakSpots } = verdictWith(SHORT);
+    const { weakSpots } = toldWith(SHORT);
     expect(weakSpots.map(({ kind, proven, verdict }) => [kind, proven, verdict])).toEqual([
       ['narrow-margin', true, 'falls-short'],
       ['core-bridge', false, 'not-shown'],
@@ -75,17 +75,17 @@ describe('a pair that falls short whatever the unknowns are', () => {
 
 describe('what decides', () => {
   it('should be told with the figure that turns the verdict', () => {
-    const voltage = verdictWith({ workingVoltages: undefined }).assumptions;
+    const voltage = toldWith({ workingVoltages: undefined }).assumptions;
     expect(voltage.filter(({ decides }) => decides)).toMatchObject([
       { field: 'workingVoltages', figure: '240 V' },
     ]);
-    const plies = verdictWith({ 'layers[1].plies': 'unknown' }).assumptions;
+    const plies = toldWith({ 'layers[1].plies': 'unknown' }).assumptions;
     expect(plies.filter(({ decides }) => decides)).toMatchObject([
       { field: 'layers[1].plies', figure: '3 plies' },
     ]);
     // 20 turns of 0.23 mm beside 3 mm leave 4.4 of 12 mm
     const margin = { left: { width: 'unknown', filled: true }, right: { width: '3 mm', filled: true } };
-    const open = verdictWith({ 'layers[0].margins': margin }).assumptions;
+    const open = toldWith({ 'layers[0].margins': margin }).assumptions;
     expect(open.filter(({ decides }) => decides)).toMatchObject([
       { field: 'layers[0].margins.left.width', figure: '4.40 mm' },
     ]);

@@ -244,7 +244,7 @@ const pair: PairVerdict = {
   required: {
     clearance: { basic: 1.5, reinforced: 3, because: none },
     creepage: { basic: 2.8, reinforced: 5.6, materialGroup: 'IIIb', because: someBecause },
-    throughInsulation: { leastThickness: 0.4, plies: 'any two of three', because: none },
+    throughInsulation: { leastThickness: 0.4, plies: { alone: 2, anyTwo: 3 }, because: none },
     test: {
       peak: 4000,
       rms: 2828,
@@ -305,8 +305,7 @@ const spot = (more: Partial<WeakSpot>): WeakSpot => ({
   needed: 'reinforced',
   verdict: 'falls-short',
   points,
-  says: 'The margin is too narrow.',
-  mend: 'Widen its left margin.',
+  cause: { of: 'path', plies: 0, over: [] },
   ...more,
 });
 
@@ -315,7 +314,7 @@ export const greenhouseVerdict: Verdict = {
   title: 'Wall supply of a greenhouse irrigation timer',
   rules: { id: 'iec-62368-1', edition: '2018' },
   verdict: 'falls-short',
-  notJudged: ['pins and wiring outside'],
+  notJudged: [{ what: 'outside' }],
   touchCurrent: null,
   coreAsPrimary: {
     verdict: 'falls-short',
@@ -362,12 +361,12 @@ export const greenhouseVerdict: Verdict = {
       layers: chamber.layers.map((layer) => ({ ...layer, height: layer.height / 1e6 })),
     })),
   },
-  remarks: [{ kind: 'loose-ends', says: 'The end turns of P are not held.' }],
+  remarks: [{ kind: 'end-turns', layer: 0, winding: 'P', sides: ['left', 'right'] }],
   assumptions: [
     {
       field: 'surroundings.hottestInsulation',
       between: null,
-      counted: 'not judged',
+      counted: { as: 'left-out' },
       decides: false,
       figure: null,
       atBest: null,
@@ -376,9 +375,9 @@ export const greenhouseVerdict: Verdict = {
     {
       field: 'workingVoltages',
       between: null,
-      counted: 'the floor, 240 V',
+      counted: { as: 'floor', quantity: 'rms', value: 240 },
       decides: true,
-      figure: '240 V',
+      figure: { at: { as: 'voltage', volts: 240 }, together: false },
       atBest: 'meets',
       kind: 'unknown',
     },

@@ -17,7 +17,6 @@ import { placeOf } from '#judge/spots/spot-kind.ts';
 import { requiredLength } from '#judge/spots/spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
 import { byMeans } from '#judge/verdict/by-means.ts';
-import { plyWords } from '#judge/verdict/ply-words.ts';
 import { printDistance } from '#judge/verdict/print-distance.ts';
 import type {
   Answer,
@@ -99,7 +98,7 @@ function printRequired(book: Book, design: Design, pair: PairOutcome): Required 
     creepage: { ...printDistance(creepage), materialGroup: group },
     throughInsulation: {
       leastThickness: inMm(least.value),
-      plies: plyWords(rule.value),
+      plies: rule.value,
       ...supplementaryRule(book),
       because: because('through-insulation', {}, [], [least.because, rule.because]),
     },

@@ -4,7 +4,7 @@
 import type { Book } from '#books/book.ts';
 import type { Design, GivenVoltage } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
+import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 import { placeVoltages } from '#stress/voltages/place-voltages.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { hertz, voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
@@ -65,20 +65,4 @@ export function openFrequency({ basis, notes }: PairStressResult): string | null
   return note?.kind === 'frequency-not-given' && basis !== 'floor'
     ? `workingVoltages[${note.entry}].frequency`
     : null;
-}
-
-/** What an open field of a voltage is counted as, in words. */
-export function countedAs({ counted }: OpenVoltage): string {
-  switch (counted.as) {
-    case 'either-mode':
-      return 'whichever mode is worse, and 20 % more';
-    case 'marked-voltage':
-      return 'the marked voltage, and 20 % more';
-    case 'mains-rail':
-      return 'the rectified mains, and 20 % more';
-    case 'turns-by-voltage':
-      return 'as the stated voltages give them, and 20 % more';
-    case 'computed':
-      return `as computed, ${Math.round(counted.value)} V ${counted.quantity}`;
-  }
 }

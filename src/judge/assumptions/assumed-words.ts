@@ -1,5 +1,6 @@
-// What a path stands on that nobody knows, as conditions to be told in the same sentence: `if the lead climbs the flange`.
+// What a path stands on that nobody knows, as conditions to be told in the same sentence.
 
+import type { Condition, CountedAs } from '#judge/verdict/assumed.ts';
 import type { Counted } from '#judge/assume/fill-context.ts';
 import type { FoundPath } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
@@ -19,7 +20,7 @@ export function conditionsOf(
   path: FoundPath,
   place: PathPlace,
   { counted, deciding }: Unknowns,
-): readonly string[] {
+): readonly Condition[] {
   const along = fieldsAlong(design, path, place);
   const open = counted.filter(
     ({ field, kind }) => kind !== 'default' && along.some((part) => isPart(field, part)),
@@ -27,18 +28,14 @@ export function conditionsOf(
   const decisive = open.filter(({ field }) => deciding.has(field));
   // a house rule is a figure; only where it decides is it told as what is not known
   const told = decisive.length > 0 ? decisive : open.filter(({ kind }) => kind === 'unknown');
-  return [...new Set(told.map((each) => conditionOf(design, each)))].slice(0, MOST_TOLD);
+  const conditions = told.map((each) => conditionOf(design, each));
+  const once = new Map(conditions.map((each) => [JSON.stringify(each), each]));
+  return [...once.values()].slice(0, MOST_TOLD);
 }
 
 /** A field, one inside it, or one that holds it. */
 const isPart = (field: string, part: string): boolean =>
   field === part || field.startsWith(`${part}.`) || part.startsWith(`${field}.`);
-
-/** `, if this is so and that`; empty where nothing is open. */
-export const conditionWords = (conditions: readonly string[]): string =>
-  conditions.length === 0
-    ? ''
-    : `, ${conditions.map((each, i) => (i === 0 ? each : each.replace(/^if /, ''))).join(' and ')}`;
 
 function fieldsAlong(
   design: Design,
@@ -78,44 +75,39 @@ function leadField({ windings }: Design, name: string): readonly string[] {
   return [`windings[${at}].${end === 'link' ? 'links' : `leads.${end}`}`];
 }
 
-function conditionOf(design: Design, { field, counted }: Counted): string {
+function conditionOf(design: Design, { field, counted }: Counted): Condition {
   const layer = Number(/^layers\[(\d+)\]/.exec(field)?.[1] ?? -1) + 1;
   const winding = design.windings[Number(/^windings\[(\d+)\]/.exec(field)?.[1] ?? -1)]?.id ?? '';
   const side = field.includes('.right.') ? 'right' : 'left';
-  for (const [pattern, words] of CONDITIONS)
-    if (pattern.test(field)) return words({ layer, winding, side, counted });
-  return `if ${field} is ${counted}`;
+  const found = CONDITIONS.find(([pattern]) => pattern.test(field));
+  return found === undefined
+    ? { if: 'counted', field, counted }
+    : found[1]({ layer, winding, side, counted });
 }
 
 interface Place {
   readonly layer: number;
   readonly winding: string;
-  readonly side: string;
-  readonly counted: string;
+  readonly side: 'left' | 'right';
+  readonly counted: CountedAs;
 }
 
-const CONDITIONS: readonly (readonly [RegExp, (place: Place) => string])[] = [
-  [/\.margins\.(left|right)\.width$/, ({ layer, side }) => `if layer ${layer} reaches the ${side} flange`],
-  [/\.plies$/, ({ layer }) => `if layer ${layer} is one ply`],
-  [
-    /\.plyWithstand$/,
-    ({ layer, counted }) =>
-      counted.startsWith('no ')
-        ? `if nothing is shown of what a ply of layer ${layer} stands`
-        : `if a ply of layer ${layer} stands no more than ${counted}`,
-  ],
-  [/^former\.wall$/, () => 'if the former’s wall is no more than a ply of unknown strength'],
-  [/^former\.flange$/, () => 'if the flange is no more than a ply of unknown strength'],
-  [/^core\.bond$/, () => 'if the core is tied so that it is worst'],
-  [/^core\.outerGap$/, () => 'if the core lies on the winding'],
-  [/\.wire\.kind$/, ({ winding }) => `if the wire of ${winding} is enamelled`],
-  [/\.wire\.(approval|insulationLayers)$/, ({ winding }) => `if the cover of ${winding} earns nothing`],
-  [/\.sleeve$/, () => 'if the lead has no sleeve'],
-  [/\.sleeve\.wall$/, () => 'if the wall of its sleeve is too thin to count'],
-  [/\.sleeve\.into$/, () => 'if its sleeve ends at the flange'],
-  [/\.(sleeve\.)?withstand$/, () => 'if nothing of its strength is shown'],
-  [/\.way$/, () => 'if the lead climbs the flange'],
-  [/\.(at|exit|side)$/, () => 'if the lead runs on that side'],
-  [/\.(leads|links|start|finish|lead)(\[\d+\])?$/, () => 'if the lead runs bare up the flange there'],
-  [/\.(clearance|creepage)$/, () => 'if the distance that is not stated is none'],
+const CONDITIONS: readonly (readonly [RegExp, (place: Place) => Condition])[] = [
+  [/\.margins\.(left|right)\.width$/, ({ layer, side }) => ({ if: 'reaches-flange', layer, side })],
+  [/\.plies$/, ({ layer }) => ({ if: 'one-ply', layer })],
+  [/\.plyWithstand$/, ({ layer, counted }) => ({ if: 'ply-stands', layer, counted })],
+  [/^former\.wall$/, () => ({ if: 'thin-wall' })],
+  [/^former\.flange$/, () => ({ if: 'thin-flange' })],
+  [/^core\.bond$/, () => ({ if: 'core-tied' })],
+  [/^core\.outerGap$/, () => ({ if: 'core-near' })],
+  [/\.wire\.kind$/, ({ winding }) => ({ if: 'enamelled', winding })],
+  [/\.wire\.(approval|insulationLayers)$/, ({ winding }) => ({ if: 'cover-earns-nothing', winding })],
+  [/\.sleeve$/, () => ({ if: 'no-sleeve' })],
+  [/\.sleeve\.wall$/, () => ({ if: 'thin-sleeve' })],
+  [/\.sleeve\.into$/, () => ({ if: 'short-sleeve' })],
+  [/\.(sleeve\.)?withstand$/, () => ({ if: 'no-strength' })],
+  [/\.way$/, () => ({ if: 'riser' })],
+  [/\.(at|exit|side)$/, () => ({ if: 'that-side' })],
+  [/\.(leads|links|start|finish|lead)(\[\d+\])?$/, () => ({ if: 'bare-riser' })],
+  [/\.(clearance|creepage)$/, () => ({ if: 'no-distance' })],
 ];

@@ -4,10 +4,11 @@ import type { Design } from '#model/design.ts';
 import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
 import type { Counted } from '#judge/assume/fill-context.ts';
 import type { Deciders } from '#judge/cases/deciders.ts';
-import { countedAs, openFrequency } from '#judge/assume/counted-stress.ts';
+import { openFrequency } from '#judge/assume/counted-stress.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { unplacedParts } from '#judge/conductors/unplaced.ts';
 import type { BestFigures } from './best-figures.ts';
+import { plainly, type CountedAs, type TurningFigure } from '#judge/verdict/assumed.ts';
 import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
 
 export interface Assumed {
@@ -33,25 +34,24 @@ export const assumptionsOf = (design: Design, assumed: Assumed): readonly Assump
 function figureOf(
   { field, between, decides }: Bare,
   { deciders, figureAtBest, pairs }: Assumed,
-): string | null {
+): TurningFigure | null {
   if (!decides) return null;
   if (field === 'workingVoltages') {
     const pair = pairs.find((each) => each.between.every((id) => between?.includes(id)));
-    return pair ? `${Math.round(pair.stress.rms)} V` : null;
+    return pair ? { at: { as: 'voltage', volts: pair.stress.rms }, together: false } : null;
   }
-  const figure = figureAtBest(field);
   const alone = (deciders.reached.get(field)?.size ?? 1) > 0;
-  return figure === null || alone ? figure : `${figure}, together with the others`;
+  return { at: figureAtBest(field), together: !alone };
 }
 
 function listed(design: Design, assumed: Assumed): readonly Bare[] {
-  const { counted, intervals, deciders, pairs, byVoltage, byPart, verdictWith } = assumed;
+  const { counted: all, intervals, deciders, pairs, byVoltage, byPart, verdictWith } = assumed;
   const none: ReadonlySet<number> = new Set();
-  const told = counted.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
-  const unknowns = told.map(({ field, counted: words, kind }): Bare => ({
+  const told = all.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
+  const unknowns = told.map(({ field, counted, kind }): Bare => ({
     field,
     between: null,
-    counted: words,
+    counted,
     decides: deciders.deciding.has(field),
     atBest: kind === 'default' ? null : verdictWith(deciders.reached.get(field) ?? none),
     kind: kind === 'seldom-stated' ? 'unknown' : kind,
@@ -62,7 +62,7 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
     ...unplacedParts(design).map(({ id }): Bare => ({
       field: `parts[${design.parts.findIndex((part) => part.id === id)}].touches`,
       between: null,
-      counted: 'lying anywhere',
+      counted: plainly('anywhere'),
       decides: (byPart.get(id)?.size ?? 0) > 0,
       atBest: verdictWith(byPart.get(id) ?? none),
       kind: 'unknown',
@@ -72,15 +72,15 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
     ...openFrequencies(pairs).map(({ field, between, frequency }): Bare => ({
       field,
       between,
-      counted: `as high as ${frequency / 1000} kHz`,
+      counted: { as: 'frequency', hertz: frequency },
       decides: deciders.deciding.has(field),
       atBest: verdictWith(deciders.reached.get(field) ?? none),
       kind: 'unknown',
     })),
-    ...openVoltages(pairs).map(({ field, between, counted: words }): Bare => ({
+    ...openVoltages(pairs).map(({ field, between, counted }): Bare => ({
       field,
       between,
-      counted: words,
+      counted,
       decides: deciders.deciding.has(field),
       atBest: verdictWith(deciders.reached.get(field) ?? none),
       kind: 'unknown',
@@ -88,7 +88,7 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
     ...intervals.map((field): Bare => ({
       field,
       between: null,
-      counted: 'at the end of its interval that is worse',
+      counted: plainly('worse-end'),
       decides: false,
       atBest: null,
       kind: 'interval',
@@ -96,7 +96,7 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
     ...design.defaulted.map((field): Bare => ({
       field,
       between: null,
-      counted: valueWords(design, field),
+      counted: valueOf(design, field),
       decides: false,
       atBest: null,
       kind: 'default',
@@ -112,7 +112,7 @@ const directTransient = ({ supply }: Design): readonly Bare[] =>
         {
           field: 'supply.transient',
           between: null,
-          counted: 'as the mains of the same peak',
+          counted: plainly('as-the-mains'),
           decides: false,
           atBest: null,
           kind: 'default',
@@ -142,7 +142,7 @@ interface OpenField {
   readonly field: string;
   /** The pair whose voltage it is; null where it is of them all. */
   readonly between: readonly [string, string] | null;
-  readonly counted: string;
+  readonly counted: CountedAs;
 }
 
 /** Fields that would settle the voltages better, once each, of pairs that ask for a barrier. */
@@ -153,7 +153,7 @@ export function openVoltages(pairs: readonly PairOutcome[]): readonly OpenField[
     for (const open of stress.open) {
       const of = open.counted.as === 'computed' ? between : null;
       if (!found.has(open.field))
-        found.set(open.field, { field: open.field, between: of, counted: countedAs(open) });
+        found.set(open.field, { field: open.field, between: of, counted: open.counted });
     }
   }
   return [...found.values()];
@@ -163,7 +163,7 @@ export function openVoltages(pairs: readonly PairOutcome[]): readonly OpenField[
 function floors(pairs: readonly PairOutcome[], byVoltage: ReadonlySet<number>): readonly Bare[] {
   return pairs.flatMap(({ between, needed, stress }, i): readonly Bare[] => {
     if (needed === null || stress.basis !== 'floor') return [];
-    const counted = floorWords(stress);
+    const counted = floorOf(stress);
     // what falls short at the least voltage falls short at any
     const decides = byVoltage.has(i);
     return [{ field: 'workingVoltages', between, counted, decides, atBest: null, kind: 'unknown' }];
@@ -171,10 +171,10 @@ function floors(pairs: readonly PairOutcome[], byVoltage: ReadonlySet<number>): 
 }
 
 /** Each figure by itself: a peak may be missing beside an rms that is known. */
-function floorWords({ from, rms, peak }: PairOutcome['stress']): string {
-  if (from.rms === 'floor') return `at the least that the mains puts there, ${Math.round(rms)} V rms`;
-  return `at a peak of ${Math.ceil(peak)} V, the least it can be`;
-}
+const floorOf = ({ from, rms, peak }: PairOutcome['stress']): CountedAs =>
+  from.rms === 'floor'
+    ? { as: 'floor', quantity: 'rms', value: rms }
+    : { as: 'floor', quantity: 'peak', value: peak };
 
 const unknownBridges = (design: Design, deciders: Deciders): readonly Bare[] =>
   design.bridges
@@ -197,7 +197,7 @@ const ratings = (design: Design): readonly Bare[] =>
           {
             field: `bridges[${i}].rated`,
             between: null,
-            counted: 'rated high enough',
+            counted: plainly('rated-enough'),
             decides: false,
             atBest: null,
             kind: 'default',
@@ -206,12 +206,13 @@ const ratings = (design: Design): readonly Bare[] =>
       : [],
   );
 
-function valueWords(design: Design, field: string): string {
+function valueOf(design: Design, field: string): CountedAs {
   const keys = field.split(/[.[\]]/).filter((key) => key !== '');
   const value = keys.reduce<unknown>(
     (at, key) => (at !== null && typeof at === 'object' ? (at as Record<string, unknown>)[key] : undefined),
     design,
   );
-  if (value !== null && typeof value === 'object' && 'value' in value) return String(value.value);
-  return value === null || value === undefined ? 'left out' : String(value);
+  if (value !== null && typeof value === 'object' && 'value' in value)
+    return { as: 'value', value: String(value.value) };
+  return value === null || value === undefined ? plainly('left-out') : { as: 'value', value: String(value) };
 }

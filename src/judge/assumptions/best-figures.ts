@@ -1,5 +1,6 @@
-// What a field that nobody knows is at its best, in words: the figure that turns a verdict where the field decides it.
+// What a field that nobody knows is at its best: the figure that turns a verdict where the field decides it.
 
+import type { TurningFigure } from '#judge/verdict/assumed.ts';
 import type { Book } from '#books/book.ts';
 import { BEST } from '#judge/assume/assumption.ts';
 import { openFrequency } from '#judge/assume/counted-stress.ts';
@@ -8,7 +9,7 @@ import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import { inMm } from '#units/quantity.ts';
 
-export type BestFigures = (field: string) => string | null;
+export type BestFigures = (field: string) => TurningFigure['at'];
 
 export function bestFigures(book: Book, design: Design, pairs: readonly PairOutcome[]): BestFigures {
   const least = inMm(book.leastThickness().value);
@@ -20,35 +21,10 @@ export function bestFigures(book: Book, design: Design, pairs: readonly PairOutc
     })));
   return (field) => {
     const margin = /^layers\[(\d+)\]\.margins\.(left|right)\.width$/.exec(field);
-    if (margin) return `${widths()[Number(margin[1])]![margin[2] as 'left' | 'right'].toFixed(2)} mm`;
+    if (margin) return { as: 'width', mm: widths()[Number(margin[1])]![margin[2] as 'left' | 'right'] };
     const open = pairs.find(({ stress }) => openFrequency(stress) === field);
-    if (open) return `${open.stress.frequency} Hz`;
-    if (field === 'former.wall' || field === 'former.flange') return `${least} mm`;
-    return WORDS.find(([pattern]) => pattern.test(field))?.[1] ?? null;
+    if (open) return { as: 'frequency', hertz: open.stress.frequency };
+    if (field === 'former.wall' || field === 'former.flange') return { as: 'thickness', mm: least };
+    return { as: 'best' };
   };
 }
-
-const WORDS: readonly (readonly [RegExp, string])[] = [
-  [/^circuits\[\d+\]\.means$/, 'protecting an operator'],
-  [/\.plies$/, '3 plies'],
-  [/\.plyWithstand$/, 'each ply stands the test'],
-  [/\.withstand$/, 'it stands the test'],
-  [/\.wire\.kind$/, 'three certified layers'],
-  [/\.wire\.approval$/, 'certified'],
-  [/\.insulationLayers$/, '3 layers'],
-  [/^core\.outerGap$/, 'out of reach'],
-  [/^core\.bond$/, 'the best of its ties'],
-  [/\.(leads|links|start|finish|lead)(\[\d+\])?$/, 'clear of the other circuits'],
-  [/\.(at|exit|side)$/, 'the better side'],
-  [/\.way$/, 'a slot'],
-  [/\.sleeve$/, 'a strong sleeve'],
-  [/\.sleeve\.wall$/, 'a strong wall'],
-  [/\.sleeve\.into$/, 'flush with the winding'],
-  [/(materialGroup|former\.material)$/, 'tracking group IIIa'],
-  [/\.(clearance|creepage)$/, 'as long as is asked'],
-  [/\.safetyClass$/, 'Y1'],
-  [/^bridges\[\d+\]\.approval$/, 'reinforced'],
-  [/^converter\.mode$/, 'the better of both modes'],
-  [/^(supply\.lowest|converter\.rail)$/, 'known, so that the estimate holds within 5 %'],
-  [/(workingVoltages\[\d+\]|\.working)\.(rms|peak)$/, 'measured as it is stated'],
-];

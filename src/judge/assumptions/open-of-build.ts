@@ -1,6 +1,7 @@
 // What nobody said of the build as a whole, and what it counts as: how a temperature was read, what a part across the
 // barrier passes.
 
+import { plainly, type PlainlyCounted } from '#judge/verdict/assumed.ts';
 import type { Design } from '#model/design.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import type { Assumption, JudgedTouchCurrent } from '#judge/verdict/verdict.ts';
@@ -17,7 +18,7 @@ function openMethod({ hottest, plusMinus, limits }: Heat): readonly Assumption[]
   if (hottest === null || limits === null || !limits.methodOpen) return [];
   const isHot = hottest + plusMinus > limits.worst.value;
   const decides = isHot && hottest <= limits.best.value && !limits.classOpen;
-  return [open('surroundings.temperature.method', 'read by thermocouple', decides)];
+  return [open('surroundings.temperature.method', 'thermocouple', decides)];
 }
 
 function openValues({ bridges }: Design, touch: JudgedTouchCurrent | null): readonly Assumption[] {
@@ -28,7 +29,7 @@ function openValues({ bridges }: Design, touch: JudgedTouchCurrent | null): read
       ? [
           open(
             `bridges[${i}].${kind === 'resistor' ? 'resistance' : 'capacitance'}`,
-            'a current not shown',
+            'current-not-shown',
             decides,
           ),
         ]
@@ -36,10 +37,10 @@ function openValues({ bridges }: Design, touch: JudgedTouchCurrent | null): read
   );
 }
 
-const open = (field: string, counted: string, decides: boolean): Assumption => ({
+const open = (field: string, counted: PlainlyCounted, decides: boolean): Assumption => ({
   field,
   between: null,
-  counted,
+  counted: plainly(counted),
   decides,
   atBest: null,
   figure: null,

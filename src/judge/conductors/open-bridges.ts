@@ -1,27 +1,28 @@
 // What the file leaves open of a part that bridges two circuits, field by field, and what each counts as at worst.
 
+import { plainly, type CountedAs, type PlainlyCounted } from '#judge/verdict/assumed.ts';
 import type { Design } from '#model/design.ts';
 import type { OpenKey } from '#books/shared/parts/bridge-grade.ts';
 
 export interface OpenBridgeField {
   readonly field: string;
-  readonly counted: string;
+  readonly counted: CountedAs;
 }
 
 export const openBridgeFields = (
   bridge: Design['bridges'][number],
   index: number,
 ): readonly OpenBridgeField[] =>
-  openKeys(bridge).map((key) => ({ field: bridgeField(index, key), counted: COUNTED[key] }));
+  openKeys(bridge).map((key) => ({ field: bridgeField(index, key), counted: plainly(COUNTED[key]) }));
 
 export const bridgeField = (index: number, key: OpenKey): string => `bridges[${index}].${key}`;
 
-const COUNTED: Readonly<Record<OpenKey, string>> = {
-  safetyClass: 'no safety part',
-  approval: 'without approval',
-  clearance: '0 mm',
-  creepage: '0 mm',
-  working: 'as high as between the windings',
+const COUNTED: Readonly<Record<OpenKey, PlainlyCounted>> = {
+  safetyClass: 'no-safety-part',
+  approval: 'no-approval',
+  clearance: 'no-length',
+  creepage: 'no-length',
+  working: 'as-between-windings',
 };
 
 /** A capacitor's distances are its certificate's matter. */

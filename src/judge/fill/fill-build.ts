@@ -1,6 +1,8 @@
 // From a design to complete builds for the solver: unknowns counted as chosen, wires and tapes looked up.
 // Where an unknown leaves a choice of place, several builds stand side by side (see `Filled.builds`).
 
+import type { NotJudged } from '#judge/verdict/remark.ts';
+import { plainly } from '#judge/verdict/assumed.ts';
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { formerById } from '#standards/materials/materials.ts';
@@ -50,7 +52,7 @@ export interface Filled {
   readonly bestBond: boolean;
   /** Circuits by the unknown fields that say how much room they take. */
   readonly rooms: ReadonlyMap<string, string>;
-  readonly notJudged: readonly string[];
+  readonly notJudged: readonly NotJudged[];
   /** The distances outside the window, in the order of the file. */
   readonly outside: readonly FilledOutside[];
 }
@@ -132,7 +134,7 @@ function startSides(filling: Filling, design: Design) {
     if (typeof at === 'string') known.set(winding.id, at);
     else {
       open = true;
-      best = filling.unknown(`windings[${w}].leads.start.at`, 'each side in turn') === 'best';
+      best = filling.unknown(`windings[${w}].leads.start.at`, plainly('each-side')) === 'best';
     }
   });
   return { known, both: open, best };
@@ -147,7 +149,7 @@ function coreBonds(filling: Filling, design: Design): Bonds {
   const { bond } = design.core;
   const touched = touchedBy(design);
   if (typeof bond === 'string') return { all: [bond === 'floating' ? touched : bond], best: false };
-  const best = filling.unknown('core.bond', 'floating, or tied to each circuit in turn') === 'best';
+  const best = filling.unknown('core.bond', plainly('floating-or-tied')) === 'best';
   const others = design.circuits.map(({ id }) => id).filter((id) => id !== touched);
   return { all: [touched, ...others], best };
 }
@@ -156,13 +158,13 @@ function coreBonds(filling: Filling, design: Design): Bonds {
 function fillPollution(filling: Filling, { surroundings }: Design): PollutionDegree {
   const { pollutionDegree, proof } = surroundings;
   if (pollutionDegree !== 1 || proof === 'tested') return pollutionDegree;
-  return filling.unknown('surroundings.proof', 'pollution degree 2, for no test proves 1') === 'best' ? 1 : 2;
+  return filling.unknown('surroundings.proof', plainly('pollution-2')) === 'best' ? 1 : 2;
 }
 
 /** For a book that tells patients from operators, whom a touchable circuit protects. */
 function noteMeans(filling: Filling, { circuits }: Design): void {
   circuits.forEach(({ role, means }, i) => {
-    if (role === 'touchable' && means === null) filling.unknown(meansField(i), 'protecting a patient');
+    if (role === 'touchable' && means === null) filling.unknown(meansField(i), plainly('patient'));
   });
 }
 
@@ -170,7 +172,7 @@ function fillFormer(filling: Filling, book: Book, design: Design): Omit<Build, '
   const { former, core, surroundings } = design;
   const flange = isKnown(former.flange)
     ? former.flange.value
-    : filling.unknown('former.flange', 'one ply of unknown strength') === 'best'
+    : filling.unknown('former.flange', plainly('unshown-ply')) === 'best'
       ? book.leastThickness().value
       : NO_WALL;
   const proven = surroundings.proof === 'tested';
@@ -197,7 +199,7 @@ function fillWall(filling: Filling, book: Book, design: Design): BuildWall {
     case 'plies':
       return { kind: 'plies', ...fillSheet(filling, book, wall, 'former.wall') };
     case 'unknown': {
-      const best = filling.unknown('former.wall', 'one ply of unknown strength') === 'best';
+      const best = filling.unknown('former.wall', plainly('unshown-ply')) === 'best';
       return { kind: 'moulded', thickness: best ? book.leastThickness().value : NO_WALL };
     }
   }
@@ -210,7 +212,9 @@ function outerGap(filling: Filling, design: Design): Nm {
   // a core on a third circuit shuts ways, and of a bond that is not known it may be on any
   const owner = coreCircuit(design);
   const end =
-    owner === null ? filling.unknown('core.outerGap', '0 mm') : filling.room('core.outerGap', owner, '0 mm');
+    owner === null
+      ? filling.unknown('core.outerGap', plainly('no-length'))
+      : filling.room('core.outerGap', owner, plainly('no-length'));
   return end === 'best' ? FAR : nm(0);
 }
 
@@ -220,11 +224,10 @@ function mouldingStuff(filling: Filling, book: Book, design: Design): StuffId {
   const group = groupOrAssumed(filling, known, 'former.material');
   const id = typeof material === 'string' ? material : null;
   const { value, because: why } = book.shownPerMm(id);
-  const says = `shown to stand ${Math.round(value / 100) / 10} kV peak a millimetre`;
   const isBest =
     id === null
       ? isBestField(filling.choice, 'former.material')
-      : filling.unknown('former.material', says, 'house-rule') === 'best';
+      : filling.unknown('former.material', { as: 'per-mm', peak: value }, 'house-rule') === 'best';
   return filling.stuffs.id({
     perMm: isBest ? Infinity : value,
     material: id,
@@ -325,7 +328,7 @@ function turnsOf(
   margins: Record<Side, BuildMargin>,
 ): number {
   if (typeof layer.turns === 'number') return layer.turns;
-  filling.unknown(`${field}.turns`, 'one full row');
+  filling.unknown(`${field}.turns`, plainly('full-row'));
   const { extent } = layer;
   const width =
     extent === null

@@ -1,5 +1,6 @@
 // The tracking group of a material, or what one that nobody knows counts as.
 
+import { plainly } from '#judge/verdict/assumed.ts';
 import type { MaterialGroup } from '#model/design.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
@@ -10,5 +11,5 @@ export function groupOrAssumed(
   field: string,
 ): MaterialGroup {
   if (typeof group === 'string') return group;
-  return filling.unknown(field, 'tracking group IIIb') === 'best' ? 'IIIa' : 'IIIb';
+  return filling.unknown(field, plainly('tracking-iiib')) === 'best' ? 'IIIa' : 'IIIb';
 }

@@ -1,6 +1,8 @@
 // Every way in which leads, links and screen leads may lie. At worst all that an unknown leaves open stand side by
 // side; at best each is a choice of which the better counts.
 
+import type { NotJudged } from '#judge/verdict/remark.ts';
+import { plainly } from '#judge/verdict/assumed.ts';
 import type { Book } from '#books/book.ts';
 import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
 import { linkGaps } from '#model/check/link-gaps.ts';
@@ -18,7 +20,7 @@ export interface LeadChoices {
 export interface FilledLeads {
   readonly choices: readonly LeadChoices[];
   /** What is left out of the judgement, in words. */
-  readonly notJudged: readonly string[];
+  readonly notJudged: readonly NotJudged[];
 }
 
 interface Where {
@@ -41,7 +43,7 @@ export function fillLeads(
   book: Book,
 ): FilledLeads {
   const choices: LeadChoices[] = [];
-  const notJudged: string[] = [];
+  const notJudged: NotJudged[] = [];
   design.windings.forEach((winding, w) => {
     const mine = design.layers.flatMap((layer, i) =>
       layer.kind === 'winding' && layer.winding === winding.id ? [i] : [],
@@ -58,10 +60,10 @@ export function fillLeads(
       upTo: null,
     });
     const { leads } = winding;
-    if (leads === 'not-judged') notJudged.push(`leads of ${winding.id}`);
+    if (leads === 'not-judged') notJudged.push({ what: 'leads', winding: winding.id });
     else if ('kind' in leads) {
-      const best = filling.unknown(`windings[${w}].leads`, 'unsleeved risers, at either side') === 'best';
-      notJudged.push(`stripped ends of ${winding.id}`);
+      const best = filling.unknown(`windings[${w}].leads`, plainly('unsleeved-risers')) === 'best';
+      notJudged.push({ what: 'stripped-ends', winding: winding.id });
       choices.push(...(best ? [] : [unknownLead(at('start')), unknownLead(at('finish'))]));
     } else {
       for (const end of ['start', 'finish'] as const) {
@@ -69,13 +71,13 @@ export function fillLeads(
         choices.push(leadChoices(filling, leads[end], { ...at(end), field }, book));
         const known = leads[end];
         if (isUnknown(known) || known.bareFrom.kind === 'unknown')
-          notJudged.push(`stripped end of ${winding.id} ${end}`);
+          notJudged.push({ what: 'stripped-end', of: `${winding.id} ${end}` });
       }
     }
     choices.push(...linkChoices(filling, design, winding, w, wire, book));
     // nothing says how it gets over the divider
     if (new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1)
-      notJudged.push(`link of ${winding.id} from chamber to chamber`);
+      notJudged.push({ what: 'link', winding: winding.id });
   });
   const screens = screenLeads(filling, design, book);
   return { choices: [...choices, ...screens.choices], notJudged: [...notJudged, ...screens.notJudged] };
@@ -120,14 +122,12 @@ function lay(
 function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book: Book): LeadChoices {
   const { field } = where;
   if (isUnknown(lead)) {
-    return filling.unknown(field, 'an unsleeved riser, at either side') === 'best'
-      ? NONE
-      : unknownLead(where);
+    return filling.unknown(field, plainly('unsleeved-riser')) === 'best' ? NONE : unknownLead(where);
   }
   const sideOf = (side: Side | Unknown, name: string): { sides: readonly Side[]; best: boolean } =>
     typeof side === 'string'
       ? { sides: [side], best: false }
-      : { sides: SIDES, best: filling.unknown(`${field}.${name}`, 'each side in turn') === 'best' };
+      : { sides: SIDES, best: filling.unknown(`${field}.${name}`, plainly('each-side')) === 'best' };
   const at = sideOf(lead.at, 'at');
   const exit = sideOf(lead.exit, 'exit');
   const way = wayOf(filling, lead.way, field);
@@ -149,7 +149,7 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book:
 /** A lead over the rim lies like a riser: it climbs the flange above its own layer. */
 function wayOf(filling: Filling, way: Lead['way'], field: string): Lay['way'] {
   if (typeof way === 'string') return way === 'slot' ? 'slot' : 'riser';
-  return filling.unknown(`${field}.way`, 'a riser') === 'best' ? 'slot' : 'riser';
+  return filling.unknown(`${field}.way`, plainly('riser')) === 'best' ? 'slot' : 'riser';
 }
 
 /** All that the sleeve may be, of which the worse counts. */
@@ -192,7 +192,7 @@ function linkChoices(
   const gaps = linkGaps(design.layers, winding.id);
   const { links } = winding;
   if ('kind' in links) {
-    const best = filling.unknown(`windings[${w}].links`, 'unsleeved risers, at either side') === 'best';
+    const best = filling.unknown(`windings[${w}].links`, plainly('unsleeved-risers')) === 'best';
     if (best) return [];
   }
   return gaps.map(({ inner, outer }, i) => {
@@ -213,7 +213,7 @@ function oneLink(filling: Filling, link: Link, where: Where, book: Book): LeadCh
   const { field, name } = where;
   const sleeves = sleevesOf(filling, link.sleeve, `${field}.sleeve`, book);
   const unknownSide = typeof link.side !== 'string';
-  const best = unknownSide && filling.unknown(`${field}.side`, 'each side in turn') === 'best';
+  const best = unknownSide && filling.unknown(`${field}.side`, plainly('each-side')) === 'best';
   if (sleeves.includes('strong')) return NONE;
   const sides = typeof link.side === 'string' ? [link.side] : SIDES;
   const lays = sides.map((side) =>
@@ -226,7 +226,7 @@ function oneLink(filling: Filling, link: Link, where: Where, book: Book): LeadCh
 
 function screenLeads(filling: Filling, design: Design, book: Book): FilledLeads {
   const choices: LeadChoices[] = [];
-  const notJudged: string[] = [];
+  const notJudged: NotJudged[] = [];
   design.layers.forEach((layer, i) => {
     if (layer.kind !== 'screen' || layer.circuit === null || layer.lead === null) return;
     const wire = { overall: layer.thickness.value, metal: null, cover: null, bare: true, slumps: false };
@@ -242,11 +242,11 @@ function screenLeads(filling: Filling, design: Design, book: Book): FilledLeads 
       upTo: null,
     };
     if (layer.lead === 'not-judged') {
-      notJudged.push(`lead of ${name}`);
+      notJudged.push({ what: 'lead', of: name });
       return;
     }
     if (isUnknown(layer.lead) || layer.lead.bareFrom.kind === 'unknown')
-      notJudged.push(`stripped end of ${name}`);
+      notJudged.push({ what: 'stripped-end', of: name });
     choices.push(leadChoices(filling, layer.lead, where, book));
   });
   return { choices, notJudged };

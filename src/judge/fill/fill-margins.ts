@@ -1,6 +1,7 @@
 // How wide the margins of every layer are, where some are not known: nothing for the layer's own pairs, the widest that
 // leaves the turns their rows at best, and both for a third circuit's. Two of one layer share the room between them.
 
+import { plainly } from '#judge/verdict/assumed.ts';
 import type { Design, Layer, Side } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import type { BuildWire } from '#solver/section/build.ts';
@@ -81,8 +82,8 @@ function widthsOf(
     const { width } = layer.margins[side];
     if (isKnown(width)) return width.value;
     return circuit === null
-      ? filling.unknown(fields[side], '0 mm')
-      : filling.room(fields[side], circuit, '0 mm');
+      ? filling.unknown(fields[side], plainly('no-length'))
+      : filling.room(fields[side], circuit, plainly('no-length'));
   };
   const sides = { left: at('left'), right: at('right') };
   const isOpen = (side: Side) => typeof sides[side] === 'string';

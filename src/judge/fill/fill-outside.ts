@@ -1,5 +1,6 @@
 // The distances outside the window that the file states; one that an entry leaves out may be none at all.
 
+import { plainly } from '#judge/verdict/assumed.ts';
 import type { Design, MaterialGroup } from '#model/design.ts';
 import type { Metric } from '#solver/paths/pieces.ts';
 import { nm, type Nm } from '#units/quantity.ts';
@@ -17,7 +18,7 @@ export const fillOutside = (filling: Filling, { outside }: Design): readonly Fil
     const length = (metric: Metric): Nm | null => {
       const stated = entry[metric];
       if (stated !== null) return stated.value;
-      return filling.unknown(`outside[${i}].${metric}`, '0 mm') === 'best' ? null : nm(0);
+      return filling.unknown(`outside[${i}].${metric}`, plainly('no-length')) === 'best' ? null : nm(0);
     };
     return {
       group: groupOrAssumed(filling, entry.materialGroup, `outside[${i}].materialGroup`),

@@ -2,6 +2,7 @@
 // thickness up it takes none of other layers'; and one of which no strength is shown is a way along the lead as far as it
 // reaches. So a sleeve of which nobody knows anything is tried as none, as a thin one and as a thick one.
 
+import { plainly } from '#judge/verdict/assumed.ts';
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import { sleeveById } from '#standards/materials/materials.ts';
@@ -41,12 +42,12 @@ type Size = Nm | 'worst' | 'best';
 /** Wall, and how far it reaches inside. */
 function sizesOf(filling: Filling, sleeve: Sleeve | Unknown, field: string): readonly [Size, Size] {
   if ('kind' in sleeve) {
-    const counted = filling.unknown(field, 'no sleeve');
+    const counted = filling.unknown(field, plainly('no-sleeve'));
     return [counted, counted];
   }
   const size = (part: 'wall' | 'into'): Size => {
     const reading = sleeve[part];
-    return isKnown(reading) ? reading.value : filling.unknown(`${field}.${part}`, '0 mm');
+    return isKnown(reading) ? reading.value : filling.unknown(`${field}.${part}`, plainly('no-length'));
   };
   return [size('wall'), size('into')];
 }

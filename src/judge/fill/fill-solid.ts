@@ -1,5 +1,6 @@
 // Sheets and blocks of a build: thickness, strength and tracking group from the file or the tables.
 
+import { plainly, type CountedAs } from '#judge/verdict/assumed.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
@@ -38,7 +39,7 @@ export function fillSheet(
   const plies =
     typeof sheet.plies === 'number'
       ? sheet.plies
-      : filling.unknown(`${field}.plies`, 'one ply') === 'best'
+      : filling.unknown(`${field}.plies`, plainly('one-ply')) === 'best'
         ? PLIES_AT_BEST
         : 1;
   const { strength, why } = sheetStrength(filling, book, sheet, field);
@@ -74,14 +75,14 @@ function sheetMatter(
   // woven and wound matter counts as it is, but only by a withstand that is stated
   if (tape !== null) return { perMm: strength === 'whatever' ? perMm : 0, material, solid: plyThickness };
   const isOpen = plyThickness >= least && (isWithstand(plyWithstand) || strength === 'whatever');
-  const isFilm = isOpen && filling.unknown(`${field}.film`, 'a film under the least thickness') === 'best';
+  const isFilm = isOpen && filling.unknown(`${field}.film`, plainly('film-under-least')) === 'best';
   return { perMm: strength === 'whatever' ? perMm : 0, material, solid: isFilm ? plyThickness : nm(0) };
 }
 
 function plyOf(filling: Filling, { plyThickness }: Sheet, tape: Tape | null, field: string): Nm {
   if (plyThickness?.kind === 'known') return plyThickness.value;
   if (tape !== null) return tape.total.value;
-  filling.unknown(`${field}.plyThickness`, `${inMm(UNKNOWN_PLY)} mm a ply`);
+  filling.unknown(`${field}.plyThickness`, { as: 'ply', mm: inMm(UNKNOWN_PLY) });
   return UNKNOWN_PLY;
 }
 
@@ -109,13 +110,13 @@ function sheetStrength(
   const film = sheet.film && material !== null ? filmBreakdown(material, sheet.film.value) : null;
   const least = film ? (isOutOfRange(film) ? null : film.value) : (tape?.leastBreakdown?.value ?? null);
   const peak = least === null ? null : voltsPeak(least * share.value * Math.SQRT2);
-  const says =
+  const as: CountedAs =
     peak === null || least === null
-      ? 'no strength shown'
-      : `${Math.round(share.value * 100)} % of ${least / 1000} kV rms, a table figure`;
+      ? plainly('no-strength')
+      : { as: 'share-of-table', share: share.value, rms: least };
   // a file that is silent leaves our reading of the table; one that says unknown says that nobody knows
   const kind = stated.leftOut ? 'house-rule' : 'unknown';
-  if (filling.unknown(`${field}.plyWithstand`, says, kind) === 'best') {
+  if (filling.unknown(`${field}.plyWithstand`, as, kind) === 'best') {
     return { strength: 'whatever', why: because('taken-to-stand', { field: `${field}.plyWithstand` }) };
   }
   const cites = tape?.leastBreakdown ? [tape.leastBreakdown.cite] : [];
@@ -182,5 +183,5 @@ export function thinStrength(
 ): Strength {
   if (isWithstand(withstand)) return peakOf(withstand);
   if (!asked) return null;
-  return filling.unknown(field, 'no strength shown', kind) === 'best' ? 'whatever' : null;
+  return filling.unknown(field, plainly('no-strength'), kind) === 'best' ? 'whatever' : null;
 }

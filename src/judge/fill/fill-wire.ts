@@ -1,5 +1,6 @@
 // The wire of a winding: overall diameter, and what of its cover counts.
 
+import { plainly, type CountedAs } from '#judge/verdict/assumed.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/book.ts';
 import {
@@ -38,7 +39,7 @@ export function fillWire(
     slumps: true,
   };
   if (typeof wire.kind !== 'string') {
-    const best = filling.room(`${field}.kind`, winding.circuit, 'enamelled wire') === 'best';
+    const best = filling.room(`${field}.kind`, winding.circuit, plainly('enamelled')) === 'best';
     const cover = best ? certified(filling, book, winding, field, overall.value, CERTIFIED) : null;
     return { ...plain, cover, slumps: slumps(cover), because: overall.because };
   }
@@ -65,13 +66,11 @@ function layersOf(
   field: string,
 ): 1 | 2 | 3 | null {
   const earns = (key: string): boolean =>
-    filling.room(`${field}.${key}`, circuit, 'a cover that earns nothing') === 'best';
+    filling.room(`${field}.${key}`, circuit, plainly('cover-earns-nothing')) === 'best';
   let approved = wire.approval === 'wire-annex';
   if (typeof wire.approval !== 'string') {
     const proposed = wire.approval.leftOut && design.origin !== 'dissected';
-    approved = proposed
-      ? filling.taken(`${field}.approval`, 'certified to the rule book’s annex for wires')
-      : earns('approval');
+    approved = proposed ? filling.taken(`${field}.approval`, plainly('certified')) : earns('approval');
   }
   if (typeof wire.insulationLayers === 'number') return approved ? wire.insulationLayers : null;
   const best = earns('insulationLayers');
@@ -91,9 +90,9 @@ function certified(
   const shown = book.coverShown(layers);
   const { withstand } = wire;
   const stated = withstand.kind !== 'unknown';
-  const says =
-    shown.value === null ? 'no strength shown' : `${Math.floor(shown.value)} V peak, as its type test shows`;
-  const isBest = !stated && filling.unknown(`${field}.withstand`, says, 'house-rule') === 'best';
+  const as: CountedAs =
+    shown.value === null ? plainly('no-strength') : { as: 'type-test', peak: shown.value };
+  const isBest = !stated && filling.unknown(`${field}.withstand`, as, 'house-rule') === 'best';
   const strength = stated ? peakOf(withstand) : isBest ? 'whatever' : shown.value;
   const why = because('wire-cover', { winding: winding.id, layers }, [], [rule.because, shown.because]);
   const cover = coverStuff('cover', winding, strength, layers, why);
@@ -111,7 +110,8 @@ function fullCover(
   field: string,
 ): BuildWire {
   const grade = typeof wire.grade === 'number' ? wire.grade : null;
-  const best = grade === null && filling.unknown(`${field}.grade`, 'the lowest grade, 3') === 'best';
+  const best =
+    grade === null && filling.unknown(`${field}.grade`, { as: 'lowest-grade', grade: 3 }) === 'best';
   const conductor = sizeOf(wire) ?? overall;
   const listed = fullyInsulatedWire(conductor, (grade ?? 3) as 3);
   const least = isOutOfRange(listed) ? fullyInsulatedBreakdown(conductor, overall) : listed;
@@ -188,7 +188,7 @@ function overallOf(
   }
   const conductor = sizeOf(wire);
   if (conductor === null) {
-    filling.unknown(`${field}.conductor`, `${inMm(UNKNOWN_WIRE)} mm over all`);
+    filling.unknown(`${field}.conductor`, { as: 'overall', mm: inMm(UNKNOWN_WIRE) });
     return {
       value: UNKNOWN_WIRE,
       because: because('unknown-diameter', { field, value: inMm(UNKNOWN_WIRE) }),
@@ -206,7 +206,7 @@ function overallOf(
         : roundWire(conductor, grade as 1);
   if (isOutOfRange(found)) {
     // beyond the tables: enamel of a tenth of the diameter, which the file should state
-    filling.unknown(`${field}.overallDiameter`, 'a tenth more than the conductor, for no table lists it');
+    filling.unknown(`${field}.overallDiameter`, plainly('tenth-more'));
     return { value: nm(Math.round(conductor * 1.1)), because: found.because };
   }
   return {
@@ -217,6 +217,6 @@ function overallOf(
 
 function gradeOf(filling: Filling, wire: Wire, field: string, lowest: number): number {
   if (typeof wire.grade === 'number') return wire.grade;
-  filling.unknown(`${field}.grade`, `grade ${lowest}`);
+  filling.unknown(`${field}.grade`, { as: 'grade', grade: lowest });
   return lowest;
 }

@@ -5,7 +5,7 @@ import { GROUPS } from '#judge/grade/stuff.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { nextRowOf } from '#standards/next-row.ts';
-import type { Remark } from '#judge/verdict/verdict.ts';
+import type { Remark } from '#judge/verdict/remark.ts';
 
 export const lengthRemarks = (barriers: readonly PairOutcome[]): readonly Remark[] => [
   ...barriers.flatMap(byInterpolation),
@@ -21,8 +21,7 @@ function byInterpolation(pair: PairOutcome): readonly Remark[] {
     return row !== null && path.length / 1e6 < row ? [row] : [];
   })[0];
   if (next === undefined) return [];
-  const says = `${between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${next} mm.`;
-  return [{ kind: 'interpolated', says }];
+  return [{ kind: 'interpolated', between, nextRow: next }];
 }
 
 /** Without the climb along the ply edges the path would be too short. */
@@ -34,8 +33,7 @@ function byClimb(pair: PairOutcome): readonly Remark[] {
     return wanted === null || path.length - climbed >= wanted || climbed === 0 ? [] : [climbed];
   })[0];
   if (climb === undefined) return [];
-  const says = `${pair.between.join(' to ')}: meets only by ${(climb / 1e6).toFixed(2)} mm of climb along the tape edges at the flange.`;
-  return [{ kind: 'meets-by-climb', says }];
+  return [{ kind: 'meets-by-climb', between: pair.between, climb: climb / 1e6 }];
 }
 
 const isStrong = ({ needed }: PairOutcome): boolean => needed === 'reinforced' || needed === 'double';

@@ -8,15 +8,15 @@ import type { Build } from '#solver/section/build.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { lengthRemarks } from './length-remarks.ts';
-import type { Remark } from '#judge/verdict/verdict.ts';
+import type { NotJudged, Remark } from '#judge/verdict/remark.ts';
 import { voltageRemarks } from './voltage-remarks.ts';
 
 export function notJudgedOf(
   design: Design,
   pairs: readonly PairOutcome[],
-  leads: readonly string[],
+  leads: readonly NotJudged[],
   heat: Heat,
-): readonly string[] {
+): readonly NotJudged[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
   // a barrier outside is known by both of its distances
   const stated = ({ between }: PairOutcome) => {
@@ -27,29 +27,29 @@ export function notJudgedOf(
     ].every(Boolean);
   };
   return [
-    ...(design.unopened ? ['what lies below the innermost layer listed'] : []),
-    ...(barriers.length > 0 && !barriers.every(stated) ? ['pins and wiring outside'] : []),
+    ...(design.unopened ? [{ what: 'below-the-innermost' } as const] : []),
+    ...(barriers.length > 0 && !barriers.every(stated) ? [{ what: 'outside' } as const] : []),
     ...leads,
-    ...(design.parts.length === 0 ? ['parts near the coil'] : []),
-    ...(heat.hottest === null || heat.limits === null ? ['heat'] : classesLeftOut(design, heat)),
-    ...(heat.hottest !== null && heat.condition === 'abnormal' ? ['heat in normal use'] : []),
+    ...(design.parts.length === 0 ? [{ what: 'parts-near' } as const] : []),
+    ...(heat.hottest === null || heat.limits === null
+      ? [{ what: 'heat' } as const]
+      : classesLeftOut(design, heat)),
+    ...(heat.hottest !== null && heat.condition === 'abnormal'
+      ? [{ what: 'heat-in-normal-use' } as const]
+      : []),
   ];
 }
 
 /** The class of an enamel is in no file, that of a material without a name in no table. */
-const classesLeftOut = ({ windings }: Design, { unknown }: Heat): readonly string[] => [
-  'class of the enamel',
-  ...(unknown.length > windings.length ? ['class of materials that are not named'] : []),
+const classesLeftOut = ({ windings }: Design, { unknown }: Heat): readonly NotJudged[] => [
+  { what: 'enamel-class' },
+  ...(unknown.length > windings.length ? [{ what: 'unnamed-class' } as const] : []),
 ];
 
 export function remarksOf(design: Design, build: Build, pairs: readonly PairOutcome[]): readonly Remark[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
-  const noBarrier: Remark = {
-    kind: 'no-barrier',
-    says: 'There is no barrier in this file: nothing above functional insulation is asked.',
-  };
   return [
-    ...(barriers.length === 0 ? [noBarrier] : []),
+    ...(barriers.length === 0 ? [{ kind: 'no-barrier' } as const] : []),
     ...lowSupply(design),
     ...looseEnds(build),
     ...doubtfulFits(build),
@@ -67,24 +67,17 @@ const LOWEST_MAINS = 100;
 function lowSupply({ supply }: Design): readonly Remark[] {
   const { kind, voltage } = supply;
   if (kind !== 'ac' || voltage.value >= LOWEST_MAINS) return [];
-  const says = `The supply is ${voltage.value} V: no public mains is that low (from memory); is a digit missing?`;
-  return [{ kind: 'low-supply', says }];
+  return [{ kind: 'low-supply', voltage: voltage.value }];
 }
 
 /** Rule books want end turns held by positive means, even where the build meets with them stretched. */
 function looseEnds(build: Build): readonly Remark[] {
   const placed = placedBuild(build);
-  return build.layers.flatMap((layer) => {
+  return build.layers.flatMap((layer): readonly Remark[] => {
     if (layer.kind !== 'winding') return [];
     const sides = (['left', 'right'] as const).filter((side) => !isRetained(placed, layer, side));
     if (sides.length === 0) return [];
-    const where = sides.length === 2 ? 'both ends' : `the ${sides[0]} end`;
-    return [
-      {
-        kind: 'end-turns',
-        says: `Layer ${layer.index + 1}: ${where} of ${layer.winding} not held; end turns are to be held by positive means.`,
-      },
-    ];
+    return [{ kind: 'end-turns', layer: layer.index, winding: layer.winding, sides }];
   });
 }
 
@@ -92,59 +85,41 @@ function doubtfulFits(build: Build): readonly Remark[] {
   return chamberFits(build).flatMap((fit) =>
     fit.layers
       .filter((layer) => layer.doubtful)
-      .map((layer) => ({
-        kind: 'fit-doubtful',
-        says: `Layer ${layer.layer + 1}: a row is full to the last turn; the helix needs one turn's width to return.`,
-      })),
+      .map(({ layer }) => ({ kind: 'fit-doubtful', layer }) as const),
   );
 }
 
 function crossings(design: Design): readonly Remark[] {
-  return design.windings.flatMap((winding) => {
+  return design.windings.flatMap((winding): readonly Remark[] => {
     const { leads } = winding;
     if (leads === 'not-judged' || 'kind' in leads) return [];
-    return (['start', 'finish'] as const).flatMap((end) => {
+    return (['start', 'finish'] as const).flatMap((end): readonly Remark[] => {
       const lead = leads[end];
       if ('kind' in lead || typeof lead.at !== 'string' || typeof lead.exit !== 'string') return [];
       const covered = winding.wire.kind === 'layer-insulated' || winding.wire.kind === 'fully-insulated';
       if (lead.at === lead.exit || !covered || lead.crossTape > 0) return [];
-      return [
-        {
-          kind: 'covered-wire-crossing',
-          says: `${winding.id} ${end}: covered wire crosses another under tension; some laboratories ask for a sleeve or tape there, others accept it for certified wire.`,
-        },
-      ];
+      return [{ kind: 'covered-wire-crossing', winding: winding.id, end }];
     });
   });
 }
 
 function earthedScreens(design: Design): readonly Remark[] {
   const earth = new Set(design.circuits.filter(({ role }) => role === 'earth').map(({ id }) => id));
-  return design.layers.flatMap((layer, i) =>
+  return design.layers.flatMap((layer, i): readonly Remark[] =>
     layer.kind === 'screen' && layer.circuit !== null && earth.has(layer.circuit)
-      ? [
-          {
-            kind: 'earthed-screen',
-            says: `Layer ${i + 1}: an earthed screen must cover the windings' full width, with its ends insulated and its lead fixed.`,
-          },
-        ]
+      ? [{ kind: 'earthed-screen', layer: i }]
       : [],
   );
 }
 
 function outermostMains(design: Design): readonly Remark[] {
   const mains = new Set(design.circuits.filter(({ role }) => role === 'mains').map(({ id }) => id));
-  return design.former.chambers.flatMap((_, chamber) => {
+  return design.former.chambers.flatMap((_, chamber): readonly Remark[] => {
     const windings = design.layers.filter((layer) => layer.kind === 'winding' && layer.chamber === chamber);
     const last = windings.at(-1);
     if (last?.kind !== 'winding') return [];
     const circuit = design.windings.find(({ id }) => id === last.winding)!.circuit;
     if (!mains.has(circuit)) return [];
-    return [
-      {
-        kind: 'mains-outermost',
-        says: `Winding ${last.winding} lies outermost and belongs to the mains: parts near the coil (band, clip, heat sink, output wiring) must keep their distance from it.`,
-      },
-    ];
+    return [{ kind: 'mains-outermost', winding: last.winding }];
   });
 }

@@ -6,10 +6,9 @@ import { heightOf } from '#standards/ladder.ts';
 import { printed } from '#judge/grade/grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
-import { conditionsOf, conditionWords, type Unknowns } from '#judge/assumptions/assumed-words.ts';
+import { conditionsOf, type Unknowns } from '#judge/assumptions/assumed-words.ts';
 import { placeOf } from './spot-kind.ts';
-import { bridgeSays, mendSays, spotSays } from './spot-words.ts';
-import type { Answer, SpotKind, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Answer, SpotBridge, SpotKind, WeakSpot } from '#judge/verdict/verdict.ts';
 
 export interface JudgedPair {
   readonly worst: PairOutcome;
@@ -71,10 +70,20 @@ function bridgeSpot(found: FoundBridge, outcome: PairOutcome, verdict: Answer): 
     verdict,
     conditions: [],
     points: [],
-    says: bridgeSays(bridge, outcome.needed, verdict),
-    mend: '',
+    cause: { of: 'bridge', bridge: spotBridge(bridge) },
   };
 }
+
+const spotBridge = ({ id, grade, unsafe, short }: FoundBridge['bridge']): SpotBridge => ({
+  id,
+  grade,
+  unsafe,
+  short: short && {
+    metric: short.metric,
+    length: short.length === null ? null : inMm(short.length),
+    required: inMm(short.required),
+  },
+});
 
 function pathSpot(
   design: Design,
@@ -87,7 +96,7 @@ function pathSpot(
   const place = placeOf(design, path, legs);
   const required = requiredLength(path, outcome);
   const points = pathPoints(legs);
-  const spot = {
+  return {
     kind: place.kind,
     between: outcome.between,
     section: path.section?.name ?? 'outside',
@@ -102,14 +111,9 @@ function pathSpot(
     verdict,
     conditions: unknowns === null ? [] : conditionsOf(design, path, place, unknowns),
     points,
+    cause: { of: 'path', plies: path.plies, over: path.chain.over },
   };
-  const facts = { ...spot, plies: path.plies, over: path.chain.over };
-  return { ...spot, says: withConditions(spotSays(facts), spot.conditions), mend: mendSays(facts) };
 }
-
-/** In the same sentence. */
-const withConditions = (says: string, conditions: readonly string[]): string =>
-  `${says.replace(/\.$/, '')}${conditionWords(conditions)}.`;
 
 /** Distance that would reach the needed grade along the path's metric, mm. */
 export function requiredLength(path: FoundPath, { needed }: PairOutcome): number | null {
@@ -190,9 +194,15 @@ const MENDED_AT_ONCE: ReadonlySet<SpotKind> = new Set([
   'weak-ply',
 ]);
 
-function actOn(design: Design, { kind, section, layers, at, says }: WeakSpot): string {
+function actOn(design: Design, spot: WeakSpot): string {
+  const { kind, section, layers, at } = spot;
   // outside the window every part and distance is mended by itself
-  if (section === 'outside') return JSON.stringify([kind, says]);
+  if (section === 'outside') {
+    const { cause, length, required, achieved, needed, conditions, verdict } = spot;
+    // a part that is not known to be unsafe is not the same finding as one that is
+    const asUnsafe = cause.of === 'bridge' && cause.bridge.unsafe !== null ? verdict : null;
+    return JSON.stringify([kind, cause, length, required, achieved, needed, conditions, asUnsafe]);
+  }
   const side = MENDED_AT_ONCE.has(kind) ? null : sideOf(design, at[0]);
   return JSON.stringify([kind, layers, side]);
 }

@@ -1,6 +1,7 @@
 // One build judged by several rule books: what each needs, asks, finds and says, and where they part (format
 // layerwright-books/1). Lengths in mm, voltages in V. A book's answer is the judge's own; nothing is judged here.
 
+import type { SheetRule } from '#books/book.ts';
 import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import { judgePlain } from '#judge/judge.ts';
@@ -54,7 +55,7 @@ export interface AskedFigures {
   readonly testPeak: number | null;
   readonly testRms: number | null;
   readonly seconds: number;
-  readonly plies: string;
+  readonly plies: SheetRule;
   readonly leastThickness: number;
   readonly creepageFrom: FigureSource | null;
   readonly clearanceFrom: FigureSource | null;

@@ -8,7 +8,7 @@ import { questionOf } from '#judge/grade/required.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import { inMm } from '#units/quantity.ts';
-import type { Remark } from './verdict.ts';
+import type { Remark } from './remark.ts';
 
 export function bookRemarks(book: Book, design: Design, pairs: readonly PairOutcome[]): readonly Remark[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
@@ -20,8 +20,8 @@ export function bookRemarks(book: Book, design: Design, pairs: readonly PairOutc
   const scope: Remark[] =
     book.scope === null || barriers.length === 0
       ? []
-      : [{ kind: 'book-scope', says: `By ${book.title} ${book.scope} are judged.` }];
-  const once = new Map([...scope, ...said].map((remark) => [remark.says, remark]));
+      : [{ kind: 'book-scope', book: book.title, note: { as: 'scope', scope: book.scope } }];
+  const once = new Map([...scope, ...said].map((remark) => [JSON.stringify(remark), remark]));
   return [...once.values()];
 }
 
@@ -32,10 +32,20 @@ function remarkOf(
   remark: BookRemark,
 ): Remark {
   const { rule } = remark;
-  if (remark.kind === 'reads') return { kind: `book-${rule.id}`, says: `${book.title}: ${rule.says}.` };
+  if (remark.kind === 'reads')
+    return { kind: `book-${rule.id}`, book: book.title, note: { as: 'reads', rule: rule.says } };
   const name = (id: string): string => circuits.find((one) => one.id === id)?.name || id;
   const { metric, own, other, confirmed } = remark;
-  const known = confirmed === 'memory' || confirmed === 'secondary' ? ', which is memory' : '';
-  const says = `${book.title} is judged with its own ${metric}, ${inMm(own)} mm, between ${between.map(name).join(' and ')}; the rows that it refers to would ask ${inMm(other)} mm${known}.`;
-  return { kind: `book-${rule.id}`, says };
+  return {
+    kind: `book-${rule.id}`,
+    book: book.title,
+    note: {
+      as: 'other-rows',
+      metric,
+      own: inMm(own),
+      other: inMm(other),
+      names: [name(between[0]), name(between[1])],
+      fromMemory: confirmed === 'memory' || confirmed === 'secondary',
+    },
+  };
 }

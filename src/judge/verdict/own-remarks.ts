@@ -1,15 +1,14 @@
 // Which of the figures that a verdict rests on the user confirmed from a copy of the standard of their own: each once.
 
 import { type Because, type Cite, citesOf } from '#standards/because.ts';
-import type { Remark } from './verdict.ts';
+import type { Remark } from './remark.ts';
 
 export function ownRemarks(grounds: readonly Because[]): readonly Remark[] {
-  const own = grounds.flatMap(citesOf).filter((cite) => cite.own !== undefined);
-  const says = [...new Set(own.map(saysOf))];
-  return says.map((each) => ({ kind: 'confirmed-by-user', says: each }));
+  const own = grounds.flatMap(citesOf).flatMap(remarkOf);
+  return [...new Map(own.map((each) => [JSON.stringify(each), each])).values()];
 }
 
-function saysOf({ standard, table, cell, own }: Cite): string {
-  const place = table === null ? cell : `table ${table}, ${cell}`;
-  return `Confirmed by the user: ${standard}, ${place}; read in ${own?.clause ?? ''} on ${own?.on ?? ''}.`;
-}
+const remarkOf = ({ standard, table, cell, own }: Cite): readonly Remark[] =>
+  own === undefined
+    ? []
+    : [{ kind: 'confirmed-by-user', standard, table, cell, clause: own.clause, on: own.on }];

@@ -1,7 +1,10 @@
 // The verdict as it is printed by `judge --json` (format layerwright-verdict/1) and shown on the page.
 // Public contract: lengths in mm, voltages in V, frequency in Hz. Fields may be added, none renamed.
 
+import type { SheetRule } from '#books/book.ts';
 import type { Because, Confirmed } from '#standards/because.ts';
+import type { Condition, CountedAs, TurningFigure } from './assumed.ts';
+import type { NotJudged, Remark } from './remark.ts';
 
 export type Grade = 'none' | 'functional' | 'basic' | 'supplementary' | 'double' | 'reinforced';
 export type Answer = 'meets' | 'falls-short' | 'not-shown';
@@ -13,7 +16,7 @@ export interface Verdict {
   readonly rules: { readonly id: string; readonly edition: string };
   readonly verdict: Answer;
   /** What the verdict leaves out; with anything in it every wording says "inside the winding window only". */
-  readonly notJudged: readonly string[];
+  readonly notJudged: readonly NotJudged[];
   /** With a floating core: the verdict were it counted with the mains side. */
   readonly coreAsPrimary: CoreAsPrimary | null;
   readonly pairs: readonly PairVerdict[];
@@ -106,7 +109,7 @@ export interface Limiting {
   /** Id of the part where a bridge holds the pair. */
   readonly bridge: string | null;
   /** What it stands on that nobody knows: `if the lead climbs the flange`. Empty where it was all measured. */
-  readonly conditions: readonly string[];
+  readonly conditions: readonly Condition[];
   readonly because: Because;
 }
 
@@ -132,7 +135,7 @@ export interface Required {
   readonly creepage: RequiredDistance & { readonly materialGroup: string };
   readonly throughInsulation: {
     readonly leastThickness: number;
-    readonly plies: string;
+    readonly plies: SheetRule;
     /** Supplementary insulation, where the book has a rule of its own for it. */
     readonly supplementary?: { readonly leastThickness: number; readonly plies: number };
     readonly because: Because;
@@ -257,11 +260,46 @@ export interface WeakSpot {
   readonly needed: Grade | null;
   readonly verdict: Answer;
   /** What it stands on that nobody knows; empty where it is proven. */
-  readonly conditions: readonly string[];
+  readonly conditions: readonly Condition[];
   readonly points: readonly (readonly [number, number])[];
-  readonly says: string;
-  /** What would mend it, in one sentence, where one figure would do; else empty. */
-  readonly mend: string;
+  /** What `words` makes its sentence of, and the one on what would mend it. */
+  readonly cause: SpotCause;
+}
+
+/** What a spot comes from, beside its kind, its grades and its lengths. */
+export type SpotCause =
+  | { readonly of: 'path'; readonly plies: number; readonly over: readonly string[] }
+  | { readonly of: 'bridge'; readonly bridge: SpotBridge }
+  | {
+      readonly of: 'heat';
+      readonly hottest: number;
+      readonly plusMinus: number;
+      readonly limit: number;
+      readonly made: { readonly thermalClass: number; readonly of: readonly string[] } | null;
+      readonly open: { readonly method: boolean; readonly thermalClass: boolean };
+    }
+  | {
+      readonly of: 'touch-current';
+      /** V */
+      readonly mains: number;
+      /** mA */
+      readonly rms: number;
+      readonly limit: number;
+      readonly missing: readonly string[];
+    }
+  | { readonly of: 'stack' }
+  | { readonly of: 'turn'; readonly layer: number };
+
+export interface SpotBridge {
+  readonly id: string;
+  readonly grade: Grade;
+  readonly unsafe: 'class' | 'rating' | 'single-part' | null;
+  /** mm */
+  readonly short: {
+    readonly metric: Metric;
+    readonly length: number | null;
+    readonly required: number;
+  } | null;
 }
 
 export interface Fit {
@@ -280,22 +318,17 @@ export interface Fit {
   }[];
 }
 
-export interface Remark {
-  readonly kind: string;
-  readonly says: string;
-}
-
 export interface Assumption {
   /** Path of the field. */
   readonly field: string;
   /** The pair that a voltage belongs to; null where it is not of one pair. */
   readonly between: readonly [string, string] | null;
-  /** What it was counted as, in words. */
-  readonly counted: string;
+  /** What it was counted as. */
+  readonly counted: CountedAs;
   /** Set alone at its best it changes a pair's verdict. */
   readonly decides: boolean;
   /** What it would have to be for that; null where it decides nothing. */
-  readonly figure: string | null;
+  readonly figure: TurningFigure | null;
   /** Verdict over all with this one at its best; null where it shapes nothing. */
   readonly atBest: Answer | null;
   readonly kind: 'unknown' | 'default' | 'house-rule' | 'interval';

@@ -9,7 +9,6 @@ export type {
   PairVerdict,
   PathLeg,
   PrintedPath,
-  Remark,
   Verdict,
   WeakSpot,
 } from '#judge/verdict/verdict.ts';

@@ -1,6 +1,7 @@
 // Several rule books on one build as lines of plain text: a block for every pair that asks for something, a row a book,
 // where each figure comes from, and where the books part.
 
+import { remarkSays } from '#words/verdict/remark-words.ts';
 import type { BookColumn, BookPair, SideBySide } from '#judge/study/side-by-side.ts';
 import type { Design } from '#model/design.ts';
 import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
@@ -17,7 +18,7 @@ export function sideBySideText(design: Design, found: SideBySide): string {
   const [first] = found.books;
   const pairs = (first?.pairs ?? []).flatMap(({ between }, i) => pairBlock(found.books, i, between, looks));
   const parts = found.parting.map((parting) => `  ${partingWords(parting, found.books, looks)}`);
-  const remarks = found.books.flatMap(({ remarks: said }) => said.map(({ says }) => `  ${says}`));
+  const remarks = found.books.flatMap(({ remarks: said }) => said.map((remark) => `  ${remarkSays(remark)}`));
   const blocks = [
     [found.title, booksHeadline(found.books)],
     ...pairs,

@@ -1,5 +1,6 @@
 // The worked sheet of a pair as plain text: how each required figure was found, column by column.
 
+import { plyWords } from '#words/verdict/ply-words.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Because } from '#standards/because.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
@@ -43,7 +44,7 @@ function askedSheets(required: NonNullable<PairVerdict['required']>): readonly S
       why: clearance.because,
     },
     {
-      title: `Solid insulation asked: ${lengthUp(throughInsulation.leastThickness)} mm in one layer, or ${throughInsulation.plies}`,
+      title: `Solid insulation asked: ${lengthUp(throughInsulation.leastThickness)} mm in one layer, or ${plyWords(throughInsulation.plies)}`,
       why: throughInsulation.because,
     },
     {

@@ -1,5 +1,6 @@
 // An assumption in words: which field, and what it was counted as, as a reader would say it.
 
+import { countedAsWords } from './counted-words.ts';
 import type { Design } from '#model/design.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
@@ -21,5 +22,5 @@ export function countedWords({
   between,
 }: Omit<Assumption, 'field' | 'decides' | 'atBest'>): string {
   if (kind === 'interval') return 'counted at the worse end of its interval';
-  return between === null ? `counted as ${counted}` : `counted ${counted}`;
+  return between === null ? `counted as ${countedAsWords(counted)}` : `counted ${countedAsWords(counted)}`;
 }

@@ -5,9 +5,11 @@ import { reaches } from '#standards/ladder.ts';
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
+import { conditionWords } from './condition-words.ts';
 import { marginSentence } from './margin-words.ts';
 import { frequency, lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from './path-words.ts';
+import { spotMend, spotSays } from './spot-says.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 
 /** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */
@@ -40,7 +42,7 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
   if (isUndrawn(pair)) return undrawnWords(pair, looks);
   const asked = `Between ${a} and ${b} ${pair.needed} insulation is asked`;
   const leading = leadingPath(pair);
-  const why = `${limitingWords(leading)}${standing(leading?.conditions ?? [])}`;
+  const why = `${limitingWords(leading)}${conditionWords(leading?.conditions ?? [])}`;
   switch (pair.verdict) {
     case 'meets':
       return `${asked} and ${pair.achieved} is reached${why}.`;
@@ -56,12 +58,6 @@ export function pairSentence(pair: PairVerdict, looks: readonly CircuitLook[]): 
       return unreachable(pair.verdict);
   }
 }
-
-/** What it stands on, in the same sentence. */
-const standing = (conditions: readonly string[]): string =>
-  conditions.length === 0
-    ? ''
-    : `, ${conditions.map((each, i) => (i === 0 ? each : each.replace(/^if /, ''))).join(' and ')}`;
 
 /** Nothing of one circuit is drawn, so that there is nothing to judge. */
 export const isUndrawn = ({ undrawn, verdict }: PairVerdict): boolean =>
@@ -155,7 +151,7 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
   if (worst === undefined || worst.required === null)
     return 'No pair of circuits asks for a barrier, so nothing is judged: are the roles of the circuits right?';
   const tooHot = verdict.weakSpots.find((spot) => spot.between === null && spot.verdict === verdict.verdict);
-  if (tooHot !== undefined && worst.verdict === 'meets') return tooHot.says;
+  if (tooHot !== undefined && worst.verdict === 'meets') return spotSays(tooHot);
   const asked = verdict.pairs.filter((pair) => pair.required !== null && !isUndrawn(pair)).length;
   if (verdict.verdict === 'meets') {
     const all = `${asked === 2 ? 'Both' : `All ${asked}`} pairs that ask for insulation have it.`;
@@ -169,7 +165,8 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
 function besides({ weakSpots }: Verdict, { between, verdict }: PairVerdict): string {
   if (verdict !== 'falls-short') return '';
   const [first, ...others] = weakSpots.filter((spot) => spot.between?.join() === between.join());
-  const mends = new Set(others.map(({ mend }) => mend).filter((mend) => mend !== '' && mend !== first?.mend));
+  const known = first === undefined ? '' : spotMend(first);
+  const mends = new Set(others.map(spotMend).filter((mend) => mend !== '' && mend !== known));
   return mends.size === 0 ? '' : ` That alone will not do: ${[...mends].map(lowered).join(' ')}`;
 }
 

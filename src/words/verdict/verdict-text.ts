@@ -22,7 +22,11 @@ import {
   spotFigure,
   worstFirst,
 } from './pair-words.ts';
+import { notJudgedWords } from './not-judged-words.ts';
 import { pathSentence } from './path-words.ts';
+import { remarkSays } from './remark-words.ts';
+import { spotMend, spotSays } from './spot-says.ts';
+import { turningWords } from './turning-words.ts';
 import { printable } from '#words/text/printable.ts';
 
 export function verdictText(design: Design, verdict: Verdict): string {
@@ -43,11 +47,8 @@ export function verdictText(design: Design, verdict: Verdict): string {
       'Unknown and assumed',
       verdict.assumptions.map((assumption) => assumptionLine(assumption, looks)),
     ),
-    section(
-      'Remarks',
-      verdict.remarks.map(({ says }) => says),
-    ),
-    section('Not judged', verdict.notJudged),
+    section('Remarks', verdict.remarks.map(remarkSays)),
+    section('Not judged', verdict.notJudged.map(notJudgedWords)),
     ground(verdict),
     [`Caution: ${CAUTION}`],
   ];
@@ -107,11 +108,12 @@ function core(verdict: Verdict, looks: readonly CircuitLook[]): readonly string[
 function spotLine(spot: WeakSpot, number: number, looks: readonly CircuitLook[]): string {
   const where = [spot.between === null ? '' : pairNames(spot.between, looks), spot.section, spotFigure(spot)];
   const head = `${number} ${spotWords(spot.kind)} (${where.filter((part) => part !== '').join('; ')})`;
-  return [`${head}: ${spot.says}`, spot.mend].filter((part) => part !== '').join(' ');
+  return [`${head}: ${spotSays(spot)}`, spotMend(spot)].filter((part) => part !== '').join(' ');
 }
 
 function assumptionLine(assumption: Assumption, looks: readonly CircuitLook[]): string {
-  const { field, between, decides, figure, atBest, kind } = assumption;
+  const { field, between, decides, atBest, kind } = assumption;
+  const figure = turningWords(assumption);
   const sign = kind === 'unknown' ? '? ' : '';
   const pair = between === null ? '' : ` (${pairNames(between, looks)})`;
   const effect = decides

@@ -1,3 +1,4 @@
+import { told } from '#words/told.ts';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -63,9 +64,9 @@ describe('report', () => {
   it.each(['greenhouse-timer', 'flea-market-drill', 'model-railway-controller', 'headphone-amplifier'])(
     'should tell every figure of the verdict on %s',
     (name) => {
-      const verdict = verdictOf(demo(name));
+      const verdict = told(verdictOf(demo(name)));
       const html = report(demo(name), `${name}.html`);
-      const told = [
+      const figures = [
         ...verdict.pairs.flatMap(({ required }) =>
           required === null
             ? []
@@ -88,8 +89,8 @@ describe('report', () => {
         ...verdict.remarks.map(({ says }) => says),
         ...verdict.notJudged,
       ];
-      expect(told.length).toBeGreaterThan(10);
-      for (const words of told) expect(html).toContain(escapeText(words));
+      expect(figures.length).toBeGreaterThan(10);
+      for (const words of figures) expect(html).toContain(escapeText(words));
     },
   );
 

@@ -5,7 +5,7 @@ import type { Assumption } from '#judge/verdict/verdict.ts';
 const unknown = (field: string, decides: boolean, atBest: Assumption['atBest']): Assumption => ({
   field,
   between: null,
-  counted: 'the worst',
+  counted: { as: 'worse-end' },
   decides,
   figure: null,
   atBest,

@@ -1,9 +1,9 @@
 // What lowers no grade and is said all the same, and what the verdict leaves out.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, MARGINS, PLIES, verdictWith } from '#test/judge/margin-build.ts';
+import { type Changes, MARGINS, PLIES, toldWith, verdictWith } from '#test/judge/margin-build.ts';
 
-const remarks = (changes: Changes) => verdictWith(changes).remarks;
+const remarks = (changes: Changes) => toldWith(changes).remarks;
 const kinds = (changes: Changes) => remarks(changes).map(({ kind }) => kind);
 const has = (kind: string, changes: Changes) => kinds(changes).includes(kind);
 
@@ -52,7 +52,7 @@ describe('remarks', () => {
 
   it('should judge heat by the lowest class where none is known, and tell what has no name', () => {
     const nameless = { ...PLIES, material: undefined };
-    const left = (changes: Changes) => verdictWith(changes).notJudged;
+    const left = (changes: Changes) => toldWith(changes).notJudged;
     expect(left({ 'former.material': 'unknown', 'layers[1]': nameless })).not.toContain('heat');
     const former = left({ 'layers[1]': nameless });
     expect(former).not.toContain('heat');
@@ -159,7 +159,7 @@ describe('remarks', () => {
 });
 
 describe('what is not judged', () => {
-  const notJudged = (changes: Changes) => verdictWith(changes).notJudged;
+  const notJudged = (changes: Changes) => toldWith(changes).notJudged;
   const lead = { at: 'left', exit: 'left', way: 'slot', sleeve: null };
 
   it('should be the pins, the leads left out, the parts, and the class of the enamel or heat', () => {

@@ -8,7 +8,7 @@ const between: readonly [string, string] = [from, to];
 const voltage = {
   field: 'workingVoltages',
   between,
-  counted: 'at the least that the mains puts there, 240 V rms',
+  counted: { as: 'floor', quantity: 'rms', value: 240 } as const,
   figure: null,
   kind: 'unknown' as const,
 };
@@ -24,7 +24,7 @@ describe('assumption words', () => {
     const margin = {
       field: 'layers[0].margins.left.width',
       between: null,
-      counted: 'at the end of its interval that is worse',
+      counted: { as: 'worse-end' } as const,
       figure: null,
       kind: 'interval' as const,
     };

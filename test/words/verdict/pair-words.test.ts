@@ -118,21 +118,35 @@ describe('worstFirst', () => {
 
 describe('headline', () => {
   it('should name the winding that begins too near its flange: 1.65 + (5.6 - 4.83) = 2.42', () => {
-    expect(headline(verdict, looks)).toBe(
+    expect(headline({ ...verdict, weakSpots: [] }, looks)).toBe(
       'The output winding begins 1.65 mm from the left flange; it would have to begin at 2.42. ' +
         'Basic insulation stands there; reinforced is asked.',
     );
   });
 
+  it('should tell once what mends the other spots of the pair, where that is not the same', () => {
+    const [narrow] = verdict.weakSpots;
+    const wanders = { ...narrow!, kind: 'drifting-tape' } as const;
+    expect(headline({ ...verdict, weakSpots: [narrow!, narrow!] }, looks)).not.toContain('alone');
+    expect(headline({ ...verdict, weakSpots: [narrow!, wanders, wanders] }, looks)).toMatch(
+      / That alone will not do: take tape as wide as the chamber\.$/,
+    );
+  });
+
   it('should be the sentence of the worst pair where no margin is at fault', () => {
     const crossed = { ...worst, limiting: { ...worst.limiting!, plies: 1 } };
-    expect(headline({ ...verdict, pairs: [crossed] }, looks)).toBe(pairSentence(crossed, looks));
+    expect(headline({ ...verdict, pairs: [crossed], weakSpots: [] }, looks)).toBe(
+      pairSentence(crossed, looks),
+    );
   });
 
   it('should tell a cause that belongs to no pair where every pair meets', () => {
     const meets = { ...worst, verdict: 'meets' } as const;
-    const hot = { ...verdict.weakSpots[0]!, kind: 'hot', between: null, says: 'It is too hot.' } as const;
-    expect(headline({ ...verdict, pairs: [meets], weakSpots: [hot] }, looks)).toBe('It is too hot.');
+    const cause = { of: 'turn', layer: 2 } as const;
+    const full = { ...verdict.weakSpots[0]!, kind: 'overfull', between: null, cause } as const;
+    expect(headline({ ...verdict, pairs: [meets], weakSpots: [full] }, looks)).toMatch(
+      /^One turn of layer 3 /,
+    );
   });
 
   it('should say beside a good verdict what the core counted as primary would make of it', () => {

@@ -27,7 +27,7 @@ describe('verdictText', () => {
   it('should number the weak spots and mark the unknowns that decide', () => {
     expect(text).toMatch(/1 narrow margin \(Primary to Output; plain; 4\.83 of 5\.6 mm\)/);
     expect(text).toContain(
-      '? workingVoltages: counted as the floor, 240 V; decides a pair (240 V: meets), the whole at its best: meets',
+      '? workingVoltages: counted as at the least that the mains puts there, 240 V rms; decides a pair (240 V: meets), the whole at its best: meets',
     );
   });
 

@@ -1,5 +1,6 @@
 // What the rule book asks of each pair, beside what the build has, with the clause and how well the figure is known.
 
+import { plyWords } from '#words/verdict/ply-words.ts';
 import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import { askedLength, frequency, kilovoltsUp, lengthDown, volts } from '#words/text/number-words.ts';
@@ -49,7 +50,7 @@ function rows(
       ...seen(clearance.because),
     ],
     [
-      `solid insulation: ${throughInsulation.plies}`,
+      `solid insulation: ${plyWords(throughInsulation.plies)}`,
       '',
       `${askedLength(throughInsulation.leastThickness)} in one layer`,
       '',

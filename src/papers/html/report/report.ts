@@ -1,6 +1,8 @@
 // The whole report as one self-contained HTML file: drawing, figures with their clauses, what is unknown, what to test,
 // and the design file itself. Complete without the tool; the same input gives the same bytes.
 
+import { notJudgedWords } from '#words/verdict/not-judged-words.ts';
+import { remarkSays } from '#words/verdict/remark-words.ts';
 import { leadingPath } from '#words/verdict/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
@@ -86,7 +88,8 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
   const answer = capitalised(answerWords(verdict.verdict));
   const pencil = verdict.verdict === 'falls-short' ? 'pencil' : null;
   const scope = scopeWords(verdict);
-  const left = scope === '' ? '' : `${scope}; not judged: ${verdict.notJudged.join(', ')}`;
+  const left =
+    scope === '' ? '' : `${scope}; not judged: ${verdict.notJudged.map(notJudgedWords).join(', ')}`;
   return [
     tag(
       'h2',
@@ -126,6 +129,6 @@ function drawing({ design, judgement, theme }: ReportParts): Content {
 }
 
 function remarks({ judgement }: ReportParts): Markup | null {
-  const items = judgement.verdict.remarks.map(({ says }) => tag('li', {}, says));
+  const items = judgement.verdict.remarks.map((remark) => tag('li', {}, remarkSays(remark)));
   return items.length === 0 ? null : wholeBlock('Remarks', tag('ul', {}, items));
 }

@@ -2,6 +2,7 @@
 
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { capitalised, spotWords } from '#words/text/answer-words.ts';
+import { spotMend, spotSays } from '#words/verdict/spot-says.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';
@@ -38,6 +39,6 @@ function words(spot: WeakSpot, place: number, { looks }: ReportParts): Content {
   const where = [spot.between === null ? '' : pairNames(spot.between, looks), spot.section, spotFigure(spot)];
   return [
     tag('b', {}, `${place + 1} ${capitalised(spotWords(spot.kind))}`),
-    `; ${where.filter((part) => part !== '').join('; ')}. ${spot.says} ${spot.mend}`.trimEnd(),
+    `; ${where.filter((part) => part !== '').join('; ')}. ${spotSays(spot)} ${spotMend(spot)}`.trimEnd(),
   ];
 }

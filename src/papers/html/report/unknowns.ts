@@ -1,5 +1,6 @@
 // What the file does not know and what each would change; and what is easily forgotten and was not answered.
 
+import { notJudgedWords } from '#words/verdict/not-judged-words.ts';
 import { answerWords, capitalised } from '#words/text/answer-words.ts';
 import { assumedField, countedWords } from '#words/verdict/assumption-words.ts';
 import { openQuestionsOf } from '#words/verdict/open-questions.ts';
@@ -36,7 +37,7 @@ const KINDS = {
 } as const;
 
 export function openQuestions({ design, judgement }: ReportParts): Markup | null {
-  const left = judgement.verdict.notJudged.map((what) => tag('li', {}, what));
+  const left = judgement.verdict.notJudged.map((left) => tag('li', {}, notJudgedWords(left)));
   const open = openQuestionsOf(design).map((question) => tag('li', {}, question));
   const part = (title: string, items: readonly Markup[]): Content =>
     items.length === 0 ? null : tag('div', {}, tag('p', {}, title), tag('ul', {}, items));

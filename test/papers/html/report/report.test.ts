@@ -1,3 +1,4 @@
+import { remarkSays } from '#words/verdict/remark-words.ts';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { attachedDesign } from '#papers/html/evidence/attached.ts';
@@ -38,7 +39,7 @@ describe('reportHtml', () => {
     ])
       expect(html).toContain(figure);
     for (const { field } of greenhouse.verdict.assumptions) expect(html).toContain(field);
-    for (const { says } of greenhouse.verdict.remarks) expect(html).toContain(says);
+    for (const remark of greenhouse.verdict.remarks) expect(html).toContain(remarkSays(remark));
   });
 
   it('should draw the section and each weak spot under ids of their own', () => {

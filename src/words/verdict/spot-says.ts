@@ -1,33 +1,52 @@
 // One plain sentence for a weak spot, and one that names what would mend it.
 
 import type { Grade } from '#standards/grade.ts';
-import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
-import { inMm } from '#units/quantity.ts';
-import type { Answer, SpotKind } from '#judge/verdict/verdict.ts';
-
-interface SpotFacts {
-  readonly kind: SpotKind;
-  readonly section: string;
-  readonly length: number | null;
-  readonly required: number | null;
-  readonly achieved: Grade;
-  readonly needed: Grade | null;
-  readonly plies: number;
-  readonly over: readonly string[];
-}
+import type { SpotBridge, SpotCause, WeakSpot } from '#judge/verdict/verdict.ts';
+import { lengthDown, lengthTaken } from '#words/text/number-words.ts';
+import { conditionWords } from './condition-words.ts';
+import { buildMend, buildSays } from './build-spot-words.ts';
 
 /** Measured lengths are told no better than they are. */
-const measured = (value: number): string => (Math.floor(value * 100 + 1e-6) / 100).toFixed(2);
-const asked = (value: number): string => (Math.ceil(value * 100 - 1e-6) / 100).toFixed(2);
+const measured = lengthDown;
+const asked = lengthTaken;
 
-export function spotSays(facts: SpotFacts): string {
-  const { length, required, achieved, needed, plies, over } = facts;
+export function spotSays(spot: WeakSpot): string {
+  const { cause, needed, verdict, conditions } = spot;
+  switch (cause.of) {
+    case 'path':
+      return `${pathSays(spot, cause).replace(/\.$/, '')}${conditionWords(conditions)}.`;
+    case 'bridge':
+      return bridgeSays(cause.bridge, needed, verdict === 'not-shown');
+    default:
+      return buildSays(spot, cause);
+  }
+}
+
+/** What would mend it, in one sentence, where one figure would do; else empty. */
+export function spotMend(spot: WeakSpot): string {
+  const { cause } = spot;
+  switch (cause.of) {
+    case 'path':
+      return pathMend(spot, cause.plies);
+    case 'bridge':
+      return '';
+    default:
+      return buildMend(spot, cause);
+  }
+}
+
+type PathCause = Extract<SpotCause, { of: 'path' }>;
+
+function pathSays(
+  { kind, length, required, achieved, needed }: WeakSpot,
+  { plies, over }: PathCause,
+): string {
   const figure =
     length === null || required === null
       ? ''
       : `: ${measured(length)} mm where ${asked(required)} mm would do for ${needed} insulation`;
   const stands = `${achieved} insulation stands there`;
-  switch (facts.kind) {
+  switch (kind) {
     case 'touching':
       return 'Bare metal of the two circuits touches; nothing stands between them.';
     case 'enamel-only':
@@ -67,7 +86,7 @@ export function spotSays(facts: SpotFacts): string {
   }
 }
 
-export function mendSays({ kind, length, required, plies }: SpotFacts): string {
+function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
   const missing = length === null || required === null ? null : asked(Math.max(0, required - length));
   switch (kind) {
     case 'touching':
@@ -109,8 +128,8 @@ export function mendSays({ kind, length, required, plies }: SpotFacts): string {
 const longer = (missing: string | null, where: string): string =>
   missing === null || missing === '0.00' ? '' : `${missing} mm more ${where} would do.`;
 
-export function bridgeSays(bridge: BridgeGrade, needed: Grade | null, verdict: Answer): string {
-  if (verdict === 'not-shown' && bridge.unsafe !== null)
+function bridgeSays(bridge: SpotBridge, needed: Grade | null, isOpen: boolean): string {
+  if (isOpen && bridge.unsafe !== null)
     return `${bridge.id} is not known to be a safety part: if it is none, one fault in it puts the mains on the output.`;
   switch (bridge.unsafe) {
     case 'class':
@@ -127,8 +146,8 @@ export function bridgeSays(bridge: BridgeGrade, needed: Grade | null, verdict: A
 /** What is basic and supplementary both is told as basic. */
 const partGrade = (grade: Grade): Grade => (grade === 'supplementary' ? 'basic' : grade);
 
-function distanceSays({ short }: BridgeGrade): string {
+function distanceSays({ short }: SpotBridge): string {
   if (short === null) return '';
-  const length = short.length === null ? 'not measured' : `${measured(inMm(short.length))} mm`;
-  return `; its ${short.metric} is ${length} where ${asked(inMm(short.required))} mm would do`;
+  const length = short.length === null ? 'not measured' : `${measured(short.length)} mm`;
+  return `; its ${short.metric} is ${length} where ${asked(short.required)} mm would do`;
 }
