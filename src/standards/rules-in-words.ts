@@ -34,17 +34,22 @@ export interface Rule {
   readonly because: (keys?: readonly string[]) => BecauseOf<'rule'>;
 }
 
-export type Rules = (id: string) => Rule;
+export interface Rules {
+  (id: string): Rule;
+  /** As filed. */
+  readonly file: RulesFile;
+}
 
 /** `own` are laid over its figures. */
 export function readRules(json: unknown, own: readonly OwnCell[] = []): Rules {
   const file = json as RulesFile;
   const rules = new Map(file.rules.map((rule) => [rule.id, ruleOf(file, rule, own)]));
-  return (id) => {
+  const find = (id: string): Rule => {
     const rule = rules.get(id);
     if (rule === undefined) throw new Error(`${file.standard} has no rule ${id}`);
     return rule;
   };
+  return Object.assign(find, { file });
 }
 
 function ruleOf(file: RulesFile, rule: RulesFile['rules'][number], own: readonly OwnCell[]): Rule {

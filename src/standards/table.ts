@@ -44,6 +44,8 @@ export interface TableFile {
   readonly edition: string;
   readonly table: string | null;
   readonly clauses: readonly string[];
+  /** In our own words. */
+  readonly describes: string;
   readonly axes: readonly Axis[];
   /** Where the columns are steps of a second quantity, e.g. of frequency. */
   readonly columnAxis?: { readonly name: string; readonly unit: string; readonly at: readonly number[] };
@@ -59,6 +61,12 @@ export interface TableFile {
   readonly rounding: Rounding | null;
   readonly factors?: readonly { readonly key: string; readonly value: number; readonly from: string }[];
   readonly sources: readonly Seen[];
+  /** Other readings of a cell, `rows[0].basic`, each with where it was seen. */
+  readonly disagree?: readonly {
+    readonly cell: string;
+    readonly others: readonly { readonly value: number | string; readonly from: readonly string[] }[];
+    readonly why: string;
+  }[];
 }
 
 /** `value` in the base unit; null where the cell holds a word or nothing. */
@@ -130,9 +138,7 @@ function cellOf(file: TableFile, row: Row, column: string, own: readonly OwnCell
   const printed = row[column] as Printed;
   const at = row.at[0] ?? '';
   const unit = file.axes[0]?.unit ?? '1';
-  const from =
-    (typeof row.from === 'string' ? row.from : row.from?.[column]) ?? file.columnFrom?.[column] ?? '';
-  const cite = citeOf(file, `${placeOf(file, row)}, ${column}`, from, own);
+  const cite = citeOf(file, cellName(file, row, column), keyOf(row, column, file), own);
   const figure = ownValue(file, cite.cell, own) ?? printed;
   return {
     at: typeof at === 'number' ? inBase(at, unit) : at,
@@ -140,6 +146,21 @@ function cellOf(file: TableFile, row: Row, column: string, own: readonly OwnCell
     word: typeof figure === 'string' ? figure : null,
     cite,
   };
+}
+
+/** As a citation names it: `250 V rms, PD 2, IIIa`. */
+export const cellName = (file: TableFile, row: Row, column: string): string =>
+  `${placeOf(file, row)}, ${column}`;
+
+const keyOf = (row: Row, column: string, { columnFrom }: TableFile): string =>
+  (typeof row.from === 'string' ? row.from : row.from?.[column]) ?? columnFrom?.[column] ?? '';
+
+/** Where a cell was seen. */
+export function sourceOf(file: TableFile, row: Row, column: string): Seen {
+  const key = keyOf(row, column, file);
+  const seen = file.sources.find((source) => source.key === key);
+  if (seen === undefined) throw new Error(`table ${file.id} names no source ${key}`);
+  return seen;
 }
 
 /** What the user's own copy says of a cell, in the unit of its column; null where it says nothing else. */

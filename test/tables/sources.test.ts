@@ -78,9 +78,7 @@ describe('sources', () => {
   it('should all be named by some table, and addresses stand in sources.json alone', () => {
     const named = new Set(files.flatMap(({ file }) => file.sources.flatMap((source) => source.in)));
     const others = tables.flatMap(({ file }) =>
-      ((file as { disagree?: { others: { from: string[] }[] }[] }).disagree ?? []).flatMap(
-        ({ others: list }) => list.flatMap(({ from }) => from),
-      ),
+      (file.disagree ?? []).flatMap(({ others: list }) => list.flatMap(({ from }) => from)),
     );
     const used = new Set([...named, ...others]);
     expect(Object.keys(known).filter((key) => !used.has(key))).toEqual([]);

@@ -37,6 +37,8 @@ export interface BookPair {
   readonly verdict: Answer;
   readonly beyond: PairVerdict['beyond'];
   readonly stress: Pick<PairVerdict['stress'], 'rms' | 'peak' | 'frequency'>;
+  /** Shortest ways that go through no solid, mm; null where there is none. */
+  readonly built: { readonly creepage: number | null; readonly clearance: number | null };
   /** Null where nothing is asked. */
   readonly asked: AskedFigures | null;
   /** What limits it: the way that holds it, and what that asks. */
@@ -74,7 +76,10 @@ export function* bookColumns(
   ids: readonly string[],
   cache: PathCache = new PathCache(),
 ): Generator<BookColumn, void, void> {
-  for (const id of ids) yield columnOf({ ...design, rules: id }, cache);
+  for (const id of ids) {
+    const by = { ...design, rules: id };
+    yield columnOf(by, judgePlain(by, cache).verdict);
+  }
 }
 
 export const sideBySide = (design: Design, ids: readonly string[]): SideBySide =>
@@ -87,9 +92,8 @@ export const besides = (title: string, books: readonly BookColumn[]): SideBySide
   parting: partings(books),
 });
 
-function columnOf(design: Design, cache: PathCache): BookColumn {
+export function columnOf(design: Design, verdict: Verdict): BookColumn {
   const book = bookOf(design);
-  const { verdict } = judgePlain(design, cache);
   const words = (grade: Grade): string => book.gradeWords[grade] ?? grade;
   return {
     rules: verdict.rules,
@@ -114,6 +118,7 @@ function pairOf(pair: PairVerdict, words: (grade: Grade) => string): BookPair {
     verdict,
     beyond,
     stress: { rms, peak, frequency },
+    built: { creepage: builtOf(pair, 'creepage'), clearance: builtOf(pair, 'clearance') },
     asked: askedOf(pair),
     limiting: limiting && {
       metric: limiting.metric,
@@ -122,6 +127,9 @@ function pairOf(pair: PairVerdict, words: (grade: Grade) => string): BookPair {
     },
   };
 }
+
+const builtOf = ({ paths }: PairVerdict, metric: 'creepage' | 'clearance'): number | null =>
+  paths.find((path) => path.metric === metric && path.plies === 0)?.length ?? null;
 
 function askedOf({ needed, required }: PairVerdict): AskedFigures | null {
   if (required === null) return null;

@@ -8,6 +8,7 @@ import { firstDemo, type Demo } from '#state/begin/demos.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import { rememberSheet } from '#state/storage/last-sheet.ts';
 import type { Keeper } from '#state/storage/autosave.svelte.ts';
+import { BooksSearch } from '#state/searches/books-search.svelte.ts';
 import { FieldSearch } from '#state/searches/field-search.svelte.ts';
 import { Comparing } from '#state/searches/comparing.svelte.ts';
 import { MendSearch } from '#state/searches/mend-search.svelte.ts';
@@ -42,6 +43,7 @@ export class Desk {
   readonly comparing: Comparing;
   readonly spreading: SpreadSearch;
   readonly series: SeriesRun;
+  readonly books: BooksSearch;
   /** What went wrong with the last thing that was opened; null where nothing did. */
   refusal: string | null = $state(null);
   /** The build that lies here came with the page; null for one that somebody brought or began. */
@@ -61,6 +63,7 @@ export class Desk {
     this.comparing = new Comparing(bench.editor, judgeErrand(threads.errands));
     this.spreading = new SpreadSearch(threads.errands);
     this.series = new SeriesRun(judgeErrand(threads.errands));
+    this.books = new BooksSearch(threads.errands);
     this.photos = new PhotoDesk(bench.editor);
   }
 

@@ -11,6 +11,8 @@ const NAMES = [
   'open',
   'repair',
   'stress',
+  'books',
+  'tables',
   'field',
   'mend',
   'spread',

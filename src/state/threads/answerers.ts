@@ -10,4 +10,5 @@ export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } 
   mark: async () => (await import('./answer-exercise.ts')).answerMark,
   mend: async () => (await import('./answer-mend.ts')).answerMend,
   spread: async () => (await import('./answer-spread.ts')).answerSpread,
+  books: async () => (await import('./answer-books.ts')).answerBooks,
 };

@@ -7,6 +7,8 @@ import type { Spread } from '#spread/spread.ts';
 import type { Deciding } from '#judge/decide/deciding-figure.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Design } from '#model/design.ts';
+import type { CurvePoint } from '#judge/study/asked-curve.ts';
+import type { BookColumn } from '#judge/study/side-by-side.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { PlainJudgement } from '#judge/judge.ts';
 import type { Exercise } from '#learn/exercise/exercise.ts';
@@ -21,6 +23,7 @@ export interface Asks {
   readonly mark: Ask<unknown, never, Marking>;
   readonly mend: Ask<DesignFile, MendTold, DrawnMending>;
   readonly spread: Ask<SpreadAsked, SpreadTold, Spread>;
+  readonly books: Ask<BooksAsked, JudgedByBook, null>;
 }
 
 interface Ask<Question, Told, Answer> {
@@ -81,6 +84,18 @@ export interface SpreadTold {
 export interface Decided {
   readonly place: number;
   readonly deciding: Deciding;
+}
+
+/** In the order in which they are to be judged by. */
+export interface BooksAsked {
+  readonly design: Design;
+  readonly ids: readonly string[];
+}
+
+/** One book's column, with the curve of what it asks of each pair. */
+export interface JudgedByBook {
+  readonly column: BookColumn;
+  readonly curves: readonly (readonly CurvePoint[])[];
 }
 
 export type AskName = keyof Asks;
