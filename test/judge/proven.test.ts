@@ -91,3 +91,36 @@ describe('what decides', () => {
     ]);
   });
 });
+
+describe('a way straight through plies', () => {
+  const short = { 'layers[0].margins': margins('1 mm'), 'layers[2].margins': margins('1 mm') };
+
+  it('should be proven where plies that are known are too few, beside a margin that is too short', () => {
+    const known = { ...short, 'layers[1]': { ...PLIES, plies: 1 } };
+    const told = [
+      ['narrow-margin', true, 'falls-short'],
+      ['few-plies', true, 'falls-short'],
+    ];
+    const spotsOf = (changes: Changes) =>
+      verdictWith(changes).weakSpots.map(({ kind, proven, verdict }) => [kind, proven, verdict]);
+    expect(spotsOf(known)).toEqual(told);
+    expect(spotsOf({ ...known, 'former.wall': 'unknown' })).toEqual([
+      ...told,
+      ['core-bridge', false, 'not-shown'],
+    ]);
+  });
+
+  it('should come after the path that the pair is told by, where both reach the same', () => {
+    const weak = { ...short, 'layers[1]': { ...PLIES, plies: 2, plyWithstand: '1 kV' } };
+    expect(verdictWith(weak).weakSpots.map(({ kind, achieved }) => [kind, achieved])).toEqual([
+      ['narrow-margin', 'functional'],
+      ['weak-ply', 'functional'],
+    ]);
+    expect(headlineOf(weak)).toMatch(/begins 1\.00 mm.*That alone will not do: take tape whose plies/);
+  });
+
+  it('should be told in the advice with all else that is missing', () => {
+    const both = { ...short, 'layers[1]': { ...PLIES, plies: 1 }, 'former.wall': 'unknown' };
+    expect(headlineOf(both)).toMatch(/That alone will not do: add two plies of tape; [\d.]+ mm more .*\.$/);
+  });
+});

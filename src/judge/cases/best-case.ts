@@ -21,7 +21,9 @@ export function judgeBest(
   const tryAt = (choice: Choice, among: readonly number[]): void => {
     const only = among.filter((i) => short(best[i]!));
     if (only.length === 0) return;
-    const { pairs } = judgeOnce({ ...judging, places: true, only }, design, choice, coreTo);
+    // what leads straight through plies that are too few at best as well is proven: found beside the way that holds the pair
+    const printed = judging.printed || (choice === BEST && only.some((i) => hasStraight(worst.pairs[i]!)));
+    const { pairs } = judgeOnce({ ...judging, printed, places: true, only }, design, choice, coreTo);
     only.forEach((i, k) => {
       if (best[i] === worst.pairs[i] || isLowerPair(best[i]!, pairs[k]!)) best[i] = pairs[k]!;
     });
@@ -34,6 +36,10 @@ export function judgeBest(
   for (const { turned, pairs } of worst.turns) tryAt({ ...BEST, turned }, pairs);
   return best;
 }
+
+/** A way straight through solids falls short at worst. */
+const hasStraight = ({ failing }: PairOutcome): boolean =>
+  failing.some((one) => one.kind === 'path' && one.plies > 0 && one.length === 0);
 
 function isAnythingOpen(design: Design, { nominal, intervals, pairs }: WorstCase): boolean {
   return (

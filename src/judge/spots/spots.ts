@@ -18,8 +18,23 @@ export interface JudgedPair {
 }
 
 /** Proven before assumed, what falls short before what is not shown, then worst first. */
-export const weakSpots = (design: Design, pairs: readonly JudgedPair[]): readonly WeakSpot[] =>
-  pairs.flatMap((pair) => spotsOf(design, pair)).toSorted(firstTold);
+export function weakSpots(design: Design, pairs: readonly JudgedPair[]): readonly WeakSpot[] {
+  const told = pairs.map((pair) => {
+    const spots = spotsOf(design, pair);
+    return { spots, first: spots.filter(leadsTo(design, pair)) };
+  });
+  const leading = new Set(told.flatMap(({ first }) => first));
+  return told.flatMap(({ spots }) => spots).toSorted((a, b) => firstTold(a, b, leading));
+}
+
+/** Whether a spot is that of the path that the pair is told by: it comes before others of its grade. */
+function leadsTo(design: Design, { worst, best, verdict }: JudgedPair): (spot: WeakSpot) => boolean {
+  const { holding, between } = verdict === 'falls-short' ? best : worst;
+  if (holding?.kind !== 'path') return () => false;
+  const section = holding.section?.name ?? 'outside';
+  const points = JSON.stringify(pathPoints(orientedLegs(design, holding, between[0])));
+  return (spot) => spot.section === section && JSON.stringify(spot.points) === points;
+}
 
 /** Of a pair that falls short whatever the unknowns are, first what is so then; the rest is not shown. */
 function spotsOf(design: Design, { worst, best, verdict, unknowns }: JudgedPair): readonly WeakSpot[] {
@@ -46,9 +61,10 @@ const spotsIn = (
     proven: unknowns === null,
   }));
 
-function firstTold(a: WeakSpot, b: WeakSpot): number {
+function firstTold(a: WeakSpot, b: WeakSpot, leading: ReadonlySet<WeakSpot>): number {
   const order = (spot: WeakSpot): number => Number(!spot.proven) * 2 + Number(spot.verdict !== 'falls-short');
-  return order(a) - order(b) || worstFirst(a, b);
+  const grade = heightOf(a.achieved) - heightOf(b.achieved);
+  return order(a) - order(b) || grade || Number(leading.has(b)) - Number(leading.has(a)) || worstFirst(a, b);
 }
 
 type BareSpot = Omit<WeakSpot, 'proven'>;

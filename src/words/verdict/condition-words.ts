@@ -36,7 +36,7 @@ const PLAINLY = {
   'thin-flange': 'the flange is no more than a ply of unknown strength',
   'core-tied': 'the core is tied so that it is worst',
   'core-near': 'the core lies on the winding',
-  'no-sleeve': 'the lead has no sleeve',
+  'no-sleeve': 'no strong sleeve covers the lead',
   'thin-sleeve': 'the wall of its sleeve is too thin to count',
   'short-sleeve': 'its sleeve ends at the flange',
   'no-strength': 'nothing of its strength is shown',

@@ -52,7 +52,7 @@ const PLAINLY: Readonly<Record<PlainlyCounted, string>> = {
   'no-approval': 'without approval',
   'no-length': '0 mm',
   'no-safety-part': 'no safety part',
-  'no-sleeve': 'no sleeve',
+  'no-sleeve': 'no strong sleeve',
   'no-strength': 'no strength shown',
   'one-ply': 'one ply',
   patient: 'protecting a patient',

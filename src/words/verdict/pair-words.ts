@@ -167,10 +167,12 @@ function besides({ weakSpots }: Verdict, { between, verdict }: PairVerdict): str
   const [first, ...others] = weakSpots.filter((spot) => spot.between?.join() === between.join());
   const known = first === undefined ? '' : spotMend(first);
   const mends = new Set(others.map(spotMend).filter((mend) => mend !== '' && mend !== known));
-  return mends.size === 0 ? '' : ` That alone will not do: ${[...mends].map(lowered).join(' ')}`;
+  return mends.size === 0 ? '' : ` That alone will not do: ${[...mends].map(clause).join('; ')}.`;
 }
 
-const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+/** A sentence as a part of another. */
+const clause = (sentence: string): string =>
+  `${sentence.charAt(0).toLowerCase()}${sentence.slice(1).replace(/\.$/, '')}`;
 
 /** A laboratory that counts the core with the mains may find otherwise. */
 export const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
