@@ -57,19 +57,32 @@ export const valueAt = (axis: Axis, column: number): number =>
   );
 
 export function figurePlot(x: Axis, y: Axis, curves: readonly Curve[]): FigurePlot {
-  const spot = ([a, b]: Spot): Spot => [plotX(x, a), plotY(y, Math.min(y.to, Math.max(y.from, b)))];
+  const spot = ([a, b]: Spot): Spot => [plotX(x, a), plotY(y, b)];
+  const named: number[] = [];
   return {
     ...SIZE,
     ticksX: ticks(x.from, x.to, TICKS.x).map((value) => ({ at: plotX(x, value), words: String(value) })),
     ticksY: ticks(y.from, y.to, TICKS.y).map((value) => ({ at: plotY(y, value), words: String(value) })),
-    curves: curves.flatMap(({ name, spots, look }) => {
+    curves: curves.flatMap(({ name, spots: all, look }) => {
+      const spots = all.filter(([, value]) => value >= y.from && value <= y.to);
       const last = spots.at(-1);
       if (last === undefined) return [];
       const points = spots
         .map(spot)
         .map(([column, row]) => `${column.toFixed(1)},${row.toFixed(1)}`)
         .join(' ');
-      return [{ name, look, points, end: spot(last) }];
+      const [column, row] = spot(last);
+      const free = freeRow(row, named);
+      named.push(free);
+      return [{ name, look, points, end: [column, free] as const }];
     }),
   };
+}
+
+/** Pixels that two names keep from each other; the later one moves up. */
+const LINE = 15;
+
+function freeRow(row: number, taken: readonly number[]): number {
+  const near = taken.find((each) => Math.abs(each - row) < LINE);
+  return near === undefined ? row : freeRow(near - LINE, taken);
 }
