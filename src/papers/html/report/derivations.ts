@@ -8,6 +8,7 @@ import { askedLength } from '#words/text/number-words.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { block, raw, table, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { sourcesSeen } from '#words/derivation/sources-seen.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { knownSign, pairSign } from '#papers/html/page/signs.ts';
 
@@ -20,9 +21,23 @@ export function foundBlock({ judgement }: ReportParts): Markup | null {
 
 /** Everything else, for who wants to check it by hand. */
 export function derivations(parts: ReportParts): readonly (Markup | null)[] {
-  return worstFirst(parts.judgement.verdict).map((pair) =>
-    block(['Figures, ', pairSign(pair.between, parts.looks, parts.theme)], pairSheets(pair)),
+  const pairs = worstFirst(parts.judgement.verdict);
+  return [
+    ...pairs.map((pair) =>
+      block(['Figures, ', pairSign(pair.between, parts.looks, parts.theme)], pairSheets(pair)),
+    ),
+    sourcesBlock(pairs),
+  ];
+}
+
+/** Where the figures above were seen, so that a reader can find them. */
+function sourcesBlock(pairs: readonly PairVerdict[]): Markup | null {
+  const seen = sourcesSeen(pairs.flatMap((pair) => sheetsOf(pair).map(({ why }) => why)));
+  if (seen.length === 0) return null;
+  const lines = seen.map(({ says, address }) =>
+    tag('p', { class: 'step' }, address === null ? says : `${says}: ${address}`),
   );
+  return block('Where the figures were seen', lines);
 }
 
 const pairSheets = (pair: PairVerdict): readonly Content[] =>
