@@ -48,6 +48,12 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('#cli/verbs/spread.ts')).spreadFile,
   },
   {
+    name: 'fit',
+    usage: 'fit FILE [--json]',
+    says: 'rows, fill, mean turn, wire, copper resistance cold and hot, weight',
+    load: async () => (await import('#cli/verbs/fit.ts')).fitOfFile,
+  },
+  {
     name: 'compare',
     usage: 'compare A B [--json]',
     says: 'two builds side by side: layers, pairs, what changed and what it did',

@@ -1,15 +1,17 @@
 // Failures too rare to be counted. Where the worst piece of all meets, none fails. Else pieces are drawn where failures are
-// likelier, half of them near the worse ends, and each failure counts for how much rarer it is in truth (importance
-// sampling with a defensive mixture: A. B. Owen, Y. Zhou, "Safe and effective importance sampling", Journal of the American
-// Statistical Association 95 (2000), p. 135); the weights stay below two.
+// likelier: a quarter as always, a quarter with plies forgotten, a quarter near the worse ends, a quarter with both; each
+// failure counts for how much rarer it is in truth (importance sampling with a defensive mixture: A. B. Owen, Y. Zhou, "Safe
+// and effective importance sampling", Journal of the American Statistical Association 95 (2000), p. 135). It estimates; what
+// bounds the share is the counting, since failures may lie where none was looked for.
 
 import { randomOfDraw, type Random } from '#units/random.ts';
 import type { Coordinate } from './coordinates.ts';
+import { wilson } from './wilson.ts';
 
 export interface Rare {
   /** Part of pieces that fail. */
   readonly share: number;
-  /** The true part lies below this 19 times in 20, as far as the drawn pieces tell. */
+  /** The true part lies below this, by the counted pieces (the end of their interval). */
   readonly atMost: number;
   readonly by: 'worst-case' | 'importance-sampling';
   readonly draws: number;
@@ -33,8 +35,6 @@ const DRAWS = 200;
 const NEAR = 0.5;
 /** More lengths than these at once are seldom near. */
 const MOST_NEAR = 4;
-/** Of the normal distribution, one-sided for 95 %. */
-const Z = 1.644854;
 /** Draws of their own, so that they are not those that were counted. */
 const APART = 0x5bd1e995;
 
@@ -45,17 +45,14 @@ export function rareOf(input: RareInput): Rare | null {
   const tilts = tiltsOf(input);
   const weights = Array.from({ length: DRAWS }, (_, i) => {
     const random = randomOfDraw(seed ^ APART, i);
-    const isNear = random.part() < 0.5;
+    const [plies, lengths] = [i % 2 === 1, i % 4 >= 2];
     const values = coordinates.map((one, k) =>
-      isNear ? drawNear(one, tilts[k]!, random) : one.draw(random),
+      (one.isCount ? plies : lengths) ? drawNear(one, tilts[k]!, random) : one.draw(random),
     );
     return holdsAt(values) ? 0 : weightOf(coordinates, tilts, values);
   });
-  const mean = weights.reduce((sum, weight) => sum + weight, 0) / DRAWS;
-  const spread = weights.reduce((sum, weight) => sum + (weight - mean) ** 2, 0) / (DRAWS - 1);
-  // where no failure was drawn at all, three in so many is what may still be there
-  const atMost = mean === 0 ? 3 / count : Math.min(1, mean + Z * Math.sqrt(spread / DRAWS));
-  return { share: mean, atMost, by: 'importance-sampling', draws: DRAWS };
+  const share = weights.reduce((sum, weight) => sum + weight, 0) / DRAWS;
+  return { share, atMost: 1 - wilson(meets, count)[0], by: 'importance-sampling', draws: DRAWS };
 }
 
 /** How likely each coordinate is drawn near its worse end; 0 where it is drawn as always. */
@@ -77,11 +74,12 @@ function weightOf(
   tilts: readonly number[],
   values: readonly number[],
 ): number {
-  const near = coordinates.reduce((density, { worse, better, isCount, once }, i) => {
+  const density = { plies: 1, lengths: 1 };
+  coordinates.forEach(({ worse, better, isCount, once }, i) => {
     const [tilt, value] = [tilts[i]!, values[i]!];
-    if (tilt === 0) return density;
-    if (isCount) return density * (value === worse ? tilt * once : (1 - tilt) / (1 - 1 / once));
-    return density * ((value - worse) / (better - worse) <= NEAR ? 1 / NEAR : 0);
-  }, 1);
-  return 1 / (0.5 + 0.5 * near);
+    if (tilt === 0) return;
+    if (isCount) density.plies *= value === worse ? tilt * once : (1 - tilt) / (1 - 1 / once);
+    else density.lengths *= (value - worse) / (better - worse) <= NEAR ? 1 / NEAR : 0;
+  });
+  return 4 / ((1 + density.plies) * (1 + density.lengths));
 }

@@ -20,7 +20,12 @@ function designsIn(folder: string): readonly (readonly [string, DesignFile])[] {
     });
 }
 
-const lessons = designsIn('static/demos/').filter(([name]) => name.startsWith('lesson-'));
+const lessons = [
+  [
+    'lesson-margin',
+    JSON.parse(readFileSync(new URL('test/lesson-margin.json', root), 'utf8')) as DesignFile,
+  ] as const,
+];
 const cases = designsIn('test/cases/').filter((_, i) => i % 4 === 0);
 const designs = [...lessons, ...cases];
 const judge = fileJudge();

@@ -4,6 +4,7 @@ import type { Drawable } from '#drawing/scene/scene.ts';
 import { studyOf, type Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 
+export { copperReport } from '#judge/study/copper.ts';
 export { placeVoltage } from '#stress/turns/place-voltage.ts';
 
 interface Shown {

@@ -34,7 +34,7 @@ export function shareWords({ share, draws, interval: [low, high], seed }: Spread
 export const rareWords = ({ share, atMost, by, draws }: Rare): string =>
   by === 'worst-case'
     ? 'None of all pieces falls short: the worst of them meets.'
-    : `Falling short is rare: ${perMillion(share)} pieces in a million, at most ${perMillion(atMost)} 19 times in 20 (${draws} draws near the worse ends).`;
+    : `Falling short is rare: about ${perMillion(share)} pieces in a million by ${draws} draws near the worse ends; by counting at most ${perMillion(atMost)}, 19 times in 20.`;
 
 const perMillion = (part: number): string => String(Math.round(part * 1e6));
 
