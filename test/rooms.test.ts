@@ -108,6 +108,64 @@ const exports = (text: string, name: string): boolean =>
   new RegExp(`export (?:type )?\\{[^}]*\\b${name}\\b[^}]*\\}`).test(text) ||
   new RegExp(`export const [{[][^=]*\\b${name}\\b[^=]*[}\\]] =`).test(text);
 
+/** Rooms that hand over kinds and figures. Reading refuses input in words of its own, and rule books say how they are read. */
+const FIGURES_ONLY = ['solver', 'stress', 'field', 'judge', 'spread'];
+
+/** Names of sections, of leads and of what joins two circuits outside, and keys of what adds up: not sentences, but of several words. */
+const NAMES = [
+  'other circuits at their other end',
+  'unknowns at their best',
+  'unknowns at their best, ${others}',
+  '${name}, only ${moved} moved',
+  'in a short sleeve',
+  'in a long sleeve',
+  'in a thin sleeve',
+  'in a thick sleeve',
+  'ply that stands every test',
+  'metal joins them',
+];
+
+/** String literals of three words or more, apart from comments and from what is thrown. */
+function sentencesIn(text: string): readonly string[] {
+  return text
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .split('\n')
+    .map((line) => line.replace(/(^|\s)\/\/.*$/, ''))
+    .filter((line) => !/^import |\bthrow\b|Error\(/.test(line))
+    .flatMap((line) => [...line.matchAll(/'((?:[^'\\]|\\.)*)'|`([^`]*)`/g)])
+    .map(([, plain, template]) => plain ?? template ?? '')
+    .filter((literal) => wordsOf(literal) >= 3);
+}
+
+const wordsOf = (literal: string): number =>
+  literal
+    .replace(/\$\{[^}]*\}/g, '0')
+    .split(' ')
+    .filter((word) => /^[A-Za-z’]+[,.:;]?$/.test(word)).length;
+
+/** A file that comes back to itself by what it calls; what it only names the shape of leads nowhere. */
+function circlesOf(paths: readonly string[]): readonly string[] {
+  const calls = new Map(paths.map((path) => [path, calledBy(path)]));
+  const done = new Set<string>();
+  const circles: string[] = [];
+  const walk = (path: string, way: readonly string[]): void => {
+    if (way.includes(path)) circles.push([...way.slice(way.indexOf(path)), path].join(' > '));
+    if (way.includes(path) || done.has(path)) return;
+    for (const next of calls.get(path) ?? []) walk(next, [...way, path]);
+    done.add(path);
+  };
+  for (const path of paths) walk(path, []);
+  return circles;
+}
+
+const STATIC = /^\s*import\s+(?!type\b)(?:\{([^}]*)\}|[^'"{]*?)\s*from\s*['"]([^'"]+)['"]/gm;
+
+const calledBy = (path: string): readonly string[] =>
+  [...readFileSync(path, 'utf8').matchAll(STATIC)].flatMap(([, names, specifier]) => {
+    const isTypes = names !== undefined && names.split(',').every((name) => /^\s*(type\s|$)/.test(name));
+    return isTypes || !/^[.#]/.test(specifier!) ? [] : [fileOf(path, specifier!)];
+  });
+
 describe('rooms', () => {
   it('should import downward only', () => {
     expect(complaints).toEqual([]);
@@ -128,6 +186,21 @@ describe('rooms', () => {
     expect(callsUpon("import * as all from '#stress/heat/heat.ts';")).toHaveLength(1);
     expect(callsUpon("import {\n  type A,\n  type B,\n} from '#judge/x.ts';")).toHaveLength(0);
     expect(callsUpon("import type { A } from '#judge/x.ts';")).toHaveLength(0);
+  });
+
+  it('should leave sentences to the words: what is found below them is kinds and figures', () => {
+    const saying = FIGURES_ONLY.flatMap((room) => files(join('src', room))).flatMap((path) =>
+      sentencesIn(readFileSync(path, 'utf8')).map((says) => `${path}: ${says}`),
+    );
+    expect(saying.filter((each) => !NAMES.some((name) => each.endsWith(name)))).toEqual([]);
+    expect(sentencesIn("const a = 'It is too hot.';")).toHaveLength(1);
+    expect(sentencesIn('const a = `The former is ${high} mm high`;')).toHaveLength(1);
+    expect(sentencesIn("throw new Error('no such rule book');")).toHaveLength(0);
+    expect(sentencesIn("// it is too hot\nconst a = 'too-hot';")).toHaveLength(0);
+  });
+
+  it('should hold no circle of files, but for types', () => {
+    expect(circlesOf(files('src'))).toEqual([]);
   });
 
   it('should know every room there is', () => {

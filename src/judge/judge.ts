@@ -12,7 +12,7 @@ import { type Turn, turnsOf } from '#solver/placing/turns.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { assumptionsOf, openFrequencies, openVoltages } from '#judge/assumptions/assumptions.ts';
-import { bookRemarks } from '#judge/verdict/book-remarks.ts';
+import { bookRemarks } from '#judge/remarks/book-remarks.ts';
 import { bestFigures } from '#judge/assumptions/best-figures.ts';
 import { hotSpot, overfullSpot, touchSpot } from '#judge/spots/build-spots.ts';
 import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
@@ -32,7 +32,7 @@ import {
   unplacedAt,
 } from '#judge/answers/pair-answer.ts';
 import { DrawnSections } from '#judge/answers/drawn-sections.ts';
-import { ownRemarks } from '#judge/verdict/own-remarks.ts';
+import { ownRemarks } from '#judge/remarks/own-remarks.ts';
 import { printPair } from '#judge/answers/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/remarks/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/spots/spots.ts';

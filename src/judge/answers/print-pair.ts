@@ -16,8 +16,8 @@ import { conditionsOf, type Unknowns } from '#judge/assumptions/assumed-words.ts
 import { placeOf } from '#judge/spots/spot-kind.ts';
 import { requiredLength } from '#judge/spots/spots.ts';
 import { GROUPS } from '#judge/grade/stuff.ts';
-import { byMeans } from '#judge/verdict/by-means.ts';
-import { printDistance } from '#judge/verdict/print-distance.ts';
+import { byMeans } from './by-means.ts';
+import { printDistance } from './print-distance.ts';
 import type {
   Answer,
   Limiting,

@@ -1,8 +1,6 @@
 // What is worth saying although it lowers no grade, and what a verdict leaves out: kinds with their figures. `words`
 // makes the sentences. Lengths in mm, voltages in V; layers by their place in the file.
 
-import type { Metric } from './verdict.ts';
-
 export type Remark =
   | { readonly kind: 'no-barrier' }
   | { readonly kind: 'low-supply'; readonly voltage: number }
@@ -44,7 +42,7 @@ export interface BookRemark {
     | { readonly as: 'reads'; readonly rule: string }
     | {
         readonly as: 'other-rows';
-        readonly metric: Metric;
+        readonly metric: 'creepage' | 'clearance';
         readonly own: number;
         readonly other: number;
         readonly names: readonly [string, string];

@@ -1,14 +1,8 @@
-// How high on the ladder a grade stands: the ground is none, four rungs above it; supplementary shares basic's rung.
+// How high a grade is drawn: the ladder of grades, with supplementary on the rung of basic.
 
+import { heightOf } from '#standards/ladder.ts';
 import type { Grade } from '#standards/grade.ts';
 
-const HEIGHT: Readonly<Record<Grade, number>> = {
-  none: 0,
-  functional: 1,
-  basic: 2,
-  supplementary: 2,
-  double: 3,
-  reinforced: 4,
-};
-
-export const gradeHeight = (grade: Grade): number => HEIGHT[grade];
+/** 0 for none, 4 for reinforced. */
+export const gradeHeight = (grade: Grade): number =>
+  heightOf(grade) > heightOf('basic') ? heightOf(grade) - 1 : heightOf(grade);

@@ -1,7 +1,7 @@
 // Which of the figures that a verdict rests on the user confirmed from a copy of the standard of their own: each once.
 
 import { type Because, type Cite, citesOf } from '#standards/because.ts';
-import type { Remark } from './remark.ts';
+import type { Remark } from '#judge/verdict/remark.ts';
 
 export function ownRemarks(grounds: readonly Because[]): readonly Remark[] {
   const own = grounds.flatMap(citesOf).flatMap(remarkOf);

@@ -8,7 +8,7 @@ import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { printDistance } from './print-distance.ts';
-import type { MeansDistances, Required } from './verdict.ts';
+import type { MeansDistances, Required } from '#judge/verdict/verdict.ts';
 
 export function byMeans(
   book: Book,

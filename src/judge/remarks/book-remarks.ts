@@ -8,7 +8,7 @@ import { questionOf } from '#judge/grade/required.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import { inMm } from '#units/quantity.ts';
-import type { Remark } from './remark.ts';
+import type { Remark } from '#judge/verdict/remark.ts';
 
 export function bookRemarks(book: Book, design: Design, pairs: readonly PairOutcome[]): readonly Remark[] {
   const barriers = pairs.filter(({ needed }) => needed !== null);
