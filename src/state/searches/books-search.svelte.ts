@@ -18,8 +18,8 @@ export interface BookLook {
 }
 
 export class BooksSearch {
-  /** By the book's id, as they come. */
-  found: ReadonlyMap<string, JudgedByBook> = $state.raw(new Map());
+  /** As they come. */
+  found: readonly JudgedByBook[] = $state.raw([]);
   readonly ids: readonly string[] = ruleBookIds;
   isBusy = $state(false);
   says: string | null = $state(null);
@@ -39,13 +39,13 @@ export class BooksSearch {
     if (this.#of === design) return;
     this.leave();
     this.#of = design;
-    this.found = new Map();
+    this.found = [];
     this.look = null;
     this.says = null;
     this.isBusy = true;
     const ids = [design.rules, ...this.ids.filter((id) => id !== design.rules)];
     const asked = this.#thread.ask('books', { design, ids }, (told) => {
-      if (this.#asked === asked) this.found = new Map([...this.found, [told.column.rules.id, told]]);
+      if (this.#asked === asked) this.found = [...this.found, told];
     });
     this.#asked = asked;
     void asked.outcome.then(({ kind }) => {
@@ -55,6 +55,11 @@ export class BooksSearch {
       if (kind !== 'answer' && kind !== 'stopped')
         this.says = 'Not every rule book could be asked on this machine.';
     });
+  }
+
+  /** Null while it is being asked. */
+  by(id: string): JudgedByBook | null {
+    return this.found.find(({ column }) => column.rules.id === id) ?? null;
   }
 
   /** Draws the build as one book judges it. */
