@@ -22,8 +22,9 @@ export function judgeBest(
     const only = among.filter((i) => short(best[i]!));
     if (only.length === 0) return;
     // what leads straight through plies that are too few at best as well is proven: found beside the way that holds the pair
-    const printed = judging.printed || (choice === BEST && only.some((i) => hasStraight(worst.pairs[i]!)));
-    const { pairs } = judgeOnce({ ...judging, printed, places: true, only }, design, choice, coreTo);
+    const isProof = judging.places !== false && choice === BEST;
+    const printed = judging.printed || (isProof && only.some((i) => hasStraight(worst.pairs[i]!)));
+    const { pairs } = judgeOnce({ places: true, ...judging, printed, only }, design, choice, coreTo);
     only.forEach((i, k) => {
       if (best[i] === worst.pairs[i] || isLowerPair(best[i]!, pairs[k]!)) best[i] = pairs[k]!;
     });

@@ -40,7 +40,7 @@ export interface Judging {
   readonly cache: PathCache;
   /** Shortest paths by plies and every weak place are wanted, not only the grades. */
   readonly printed: boolean;
-  /** Every weak place is wanted. */
+  /** Every weak place is wanted; left out: where paths are printed. */
   readonly places?: boolean;
   /** Only whether each pair reaches what is needed. */
   readonly reachOnly: boolean;
@@ -167,7 +167,7 @@ function judgeRoles(
     plan,
     cache: judging.cache,
     counted: countedAs(choice),
-    everyPlace: judging.printed || judging.places === true,
+    everyPlace: judging.places ?? judging.printed,
     reachOnly: judging.reachOnly,
   };
   const places = filled.builds.map((worse) =>

@@ -3,11 +3,17 @@
 
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Answer, Assumption, Verdict } from '#judge/verdict/verdict.ts';
+import type { PairAnswer } from '#judge/pair-answers.ts';
+import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
 import { type FigureUnit, openRange, type OpenRange } from './open-range.ts';
 
 /** Null where the file would be refused with this figure. */
-export type JudgeFile = (doc: DesignFile) => Verdict | null;
+export type JudgeFile = (doc: DesignFile) => Answered | null;
+
+/** All that is asked of a judgement. */
+export interface Answered {
+  readonly pairs: readonly PairAnswer[];
+}
 
 /** From this figure up to where the next band begins. */
 export interface Band {
@@ -42,17 +48,17 @@ export function* decidingFigure(
 ): Generator<void, Deciding, void> {
   const range = openRange(doc, field, between);
   if (range === null) return { kind: 'no-figure' };
-  const judged = (value: unknown): Verdict | null => judge(editDesign(doc, field, value));
+  const judged = (value: unknown): Answered | null => judge(editDesign(doc, field, value));
   return range.kind === 'answers' ? yield* ofAnswers(range, judged) : yield* ofFigures(range, judged);
 }
 
-type Judged = (value: unknown) => Verdict | null;
+type Judged = (value: unknown) => Answered | null;
 
 function* ofAnswers(
   range: Extract<OpenRange, { readonly kind: 'answers' }>,
   judged: Judged,
 ): Generator<void, Deciding, void> {
-  const found: { readonly value: string | number; readonly verdict: Verdict }[] = [];
+  const found: { readonly value: string | number; readonly verdict: Answered }[] = [];
   for (const value of range.answers) {
     const verdict = judged(value);
     if (verdict !== null) found.push({ value, verdict });
@@ -72,7 +78,7 @@ function* ofFigures(
   judged: Judged,
 ): Generator<void, Deciding, void> {
   const { unit, step, write } = range;
-  const known = new Map<number, Verdict | null>();
+  const known = new Map<number, Answered | null>();
   const figure = (n: number): number => Number((n * step).toFixed(6));
   function* at(n: number): Generator<void, string, void> {
     if (!known.has(n)) {
@@ -115,7 +121,7 @@ function* changes(
 }
 
 /** Places of the pairs that are not judged alike in all verdicts. */
-function changedPairs(verdicts: readonly Verdict[]): readonly number[] {
+function changedPairs(verdicts: readonly Answered[]): readonly number[] {
   const [first] = verdicts;
   if (first === undefined) return [];
   return first.pairs.flatMap((pair, i) =>
@@ -125,12 +131,12 @@ function changedPairs(verdicts: readonly Verdict[]): readonly number[] {
 
 const ORDER: readonly Answer[] = ['falls-short', 'not-shown', 'meets'];
 
-function worstOf({ pairs }: Verdict, places: readonly number[]): Answer {
+function worstOf({ pairs }: Answered, places: readonly number[]): Answer {
   const ranks = places.map((i) => ORDER.indexOf(pairs[i]?.verdict ?? 'not-shown'));
   return ORDER[Math.min(...ranks)] ?? 'not-shown';
 }
 
-const pairsOf = ({ pairs }: Verdict, places: readonly number[]): readonly (readonly [string, string])[] =>
+const pairsOf = ({ pairs }: Answered, places: readonly number[]): readonly (readonly [string, string])[] =>
   places.flatMap((i) => (pairs[i] === undefined ? [] : [pairs[i].between]));
 
 /** Neighbouring bands of one answer are one. */

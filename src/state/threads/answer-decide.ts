@@ -2,7 +2,7 @@
 
 import { decidingFigure } from '#judge/decide/deciding-figure.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { judgePlain } from '#judge/judge.ts';
+import { pairAnswers } from '#judge/pair-answers.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answerer } from './asks.ts';
@@ -11,7 +11,7 @@ export const answerDecide: Answerer<'decide'> = function* decide({ doc, open }, 
   const cache = new PathCache();
   const judge: Parameters<typeof decidingFigure>[2] = (tried) => {
     const read = readDesign(tried, knownIds);
-    return read.kind === 'bad' ? null : judgePlain(read.design, cache).verdict;
+    return read.kind === 'bad' ? null : { pairs: pairAnswers(read.design, cache) };
   };
   for (const [place, one] of open.entries())
     tell({ place, deciding: yield* decidingFigure(doc, one, judge) });

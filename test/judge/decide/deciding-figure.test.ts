@@ -4,15 +4,26 @@ import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { judge } from '#judge/judge.ts';
+import { pairAnswers } from '#judge/pair-answers.ts';
+import { PathCache } from '#judge/paths/path-cache.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import hedge from '#demos/hedge-trimmer-charger.json' with { type: 'json' };
 
 const meets = hedge as DesignFile;
 
+const cache = new PathCache();
+
+/** As the page asks. */
 const judgeFile: JudgeFile = (doc) => {
   const read = readDesign(doc, knownIds);
-  return read.kind === 'bad' ? null : judge(read.design).verdict;
+  return read.kind === 'bad' ? null : { pairs: pairAnswers(read.design, cache) };
 };
+
+function wholeVerdict(doc: DesignFile): Verdict | null {
+  const read = readDesign(doc, knownIds);
+  return read.kind === 'bad' ? null : judge(read.design).verdict;
+}
 
 function found(doc: DesignFile, field: string, between: [string, string] | null = null): Deciding {
   const search = decidingFigure(doc, { field, between }, judgeFile);
@@ -26,7 +37,7 @@ type Figures = Extract<Deciding, { readonly kind: 'figures' }>;
 
 /** The answer of the pairs that the search names, with the field at a figure. */
 function answersAt(doc: DesignFile, field: string, value: unknown, { pairs }: Figures) {
-  const verdict = judgeFile(editDesign(doc, field, value));
+  const verdict = wholeVerdict(editDesign(doc, field, value));
   const named = verdict!.pairs.filter(({ between }) => pairs.some((pair) => pair.join() === between.join()));
   const order = ['falls-short', 'not-shown', 'meets'];
   return order[Math.min(...named.map((pair) => order.indexOf(pair.verdict)))];
