@@ -13,7 +13,7 @@ export interface WordBuild {
 
 export class WordPictures {
   #builds: Readonly<Record<string, WordBuild>> = $state.raw({});
-  readonly #asked = new Set<string>();
+  readonly #asked: Record<string, true> = {};
   readonly #judge: JudgeErrand;
 
   constructor(judge: JudgeErrand) {
@@ -28,8 +28,8 @@ export class WordPictures {
   /** Has it judged, unless it was. */
   async ask(id: string): Promise<void> {
     const lesson = lessonShelf.find((each) => each.id === id);
-    if (lesson === undefined || this.#asked.has(id)) return;
-    this.#asked.add(id);
+    if (lesson === undefined || this.#asked[id] === true) return;
+    this.#asked[id] = true;
     const read = readDesign(lesson.build, knownIds);
     if (read.kind === 'bad') return;
     const found = await this.#judge(read.design);
