@@ -1,5 +1,6 @@
 // What the faces of one build say of it, held against what the judge found: one sentence for everything that differs.
 
+import { printed } from '#judge/grade/grade.ts';
 import { remarkSays } from '#words/verdict/remark-words.ts';
 import { spotSays } from '#words/verdict/spot-says.ts';
 import { sceneOf } from '#drawing/scene/scene.ts';
@@ -70,7 +71,8 @@ const ofParts = ({ verdict, stress }: Study): readonly string[] =>
         ),
       ),
       ...differs(
-        holding === undefined || heightOf(holding.worst.grade) === heightOf(pair.achieved),
+        holding === undefined ||
+          heightOf(printed(holding.worst.grade, pair.needed)) === heightOf(pair.achieved),
         () =>
           `${pair.between.join('-')} is held at ${pair.achieved} by ${holding?.worst.id}, ${holding?.worst.grade}`,
       ),

@@ -13,7 +13,9 @@ export function sketch(design: Design): Judgement {
   const book = bookOf(design);
   const build = fillBuild(design, book, WORST).builds[0]![0]!;
   // no lead is laid in, so nothing hangs on what makes a sleeve strong
-  const section = plainSection(build, { leastThickness: book.leastThickness().value });
+  const laid = plainSection(build, { leastThickness: book.leastThickness().value });
+  // whoever draws has no use for its parts
+  const section = { ...laid, parts: undefined };
   return withTurns({
     builds: [build],
     sections: [section],

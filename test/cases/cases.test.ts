@@ -3,6 +3,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
+import { told } from '#words/told.ts';
 import { headline } from '#words/verdict/pair-words.ts';
 import { complaints, isAt, mustBeRefused, refusalOf } from './complaints.ts';
 import { cases } from './read-cases.ts';
@@ -22,8 +23,8 @@ describe('known answers', () => {
     }
     expect(mustBeRefused(known)).toBe(false);
     const { verdict } = judge(read.design);
-    const told = headline(verdict, circuitLooks(read.design.circuits));
-    expect(complaints(known, verdict, told)).toEqual([]);
+    const words = headline(verdict, circuitLooks(read.design.circuits));
+    expect(complaints(known, told(verdict), words)).toEqual([]);
   });
 });
 
@@ -57,7 +58,7 @@ describe('complaints', () => {
     ];
     for (const expected of wrong)
       expect(
-        complaints({ ...known, expect: [expected as never] }, verdict, 'the wall'),
+        complaints({ ...known, expect: [expected as never] }, told(verdict), 'the wall'),
         JSON.stringify(expected),
       ).toHaveLength(1);
   });

@@ -1,8 +1,8 @@
 // Compares a verdict with the known answers of a case; each case carries its arithmetic in `as`. Of a list of words any
 // will do.
 
-import { remarkSays } from '#words/verdict/remark-words.ts';
-import type { Answer, Grade, Metric, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer, Grade, Metric } from '#judge/verdict/verdict.ts';
+import type { ToldPair, ToldVerdict } from '#words/told.ts';
 
 export interface Case {
   readonly id: string;
@@ -51,7 +51,7 @@ export interface Expected {
 }
 
 /** One sentence for every answer that differs; empty where all agree. */
-export function complaints(known: Case, verdict: Verdict, headline: string): readonly string[] {
+export function complaints(known: Case, verdict: ToldVerdict, headline: string): readonly string[] {
   return known.expect.flatMap((expected) => [
     ...ofWhole(expected, verdict),
     ...ofPair(expected, verdict),
@@ -78,11 +78,11 @@ export const isAt = (wanted: Any<string>, field: string): boolean =>
     .flat()
     .some((each) => field === each || field.startsWith(`${each}.`) || field.startsWith(`${each}[`));
 
-function ofWhole(expected: Expected, verdict: Verdict): readonly string[] {
+function ofWhole(expected: Expected, verdict: ToldVerdict): readonly string[] {
   const { overall, fitHeight, tol, remark, touchCurrent } = expected;
   const { used } = verdict.fit.height;
   const found = (verdict as { touchCurrent?: { verdict: Answer } | null }).touchCurrent?.verdict;
-  const told = verdict.remarks.map((each) => `${each.kind} ${remarkSays(each)}`);
+  const told = verdict.remarks.map((each) => `${each.kind} ${each.says}`);
   return [
     ...differs(isOne(overall, verdict.verdict), `verdict ${verdict.verdict}, expected ${String(overall)}`),
     ...differs(fitHeight === undefined || near(used, fitHeight, tol), `fit ${used}, expected ${fitHeight}`),
@@ -94,7 +94,7 @@ function ofWhole(expected: Expected, verdict: Verdict): readonly string[] {
   ];
 }
 
-function ofPair(expected: Expected, verdict: Verdict): readonly string[] {
+function ofPair(expected: Expected, verdict: ToldVerdict): readonly string[] {
   if (expected.pair === undefined) return [];
   const name = expected.pair.join('-');
   const pair = verdict.pairs.find(({ between }) => sameIds(between, expected.pair ?? []));
@@ -113,7 +113,7 @@ function ofPair(expected: Expected, verdict: Verdict): readonly string[] {
   ];
 }
 
-function ofPath(expected: Expected, pair: PairVerdict): readonly string[] {
+function ofPath(expected: Expected, pair: ToldPair): readonly string[] {
   const { metric, plies, length, tol } = expected;
   if (metric === undefined) return [];
   const path = pair.paths.find((each) => each.metric === metric && each.plies === plies);
@@ -123,7 +123,7 @@ function ofPath(expected: Expected, pair: PairVerdict): readonly string[] {
   return differs(agrees, `${metric} through ${plies} plies ${path.length}, expected ${length}`);
 }
 
-function ofRequired(expected: Expected, { required }: PairVerdict): readonly string[] {
+function ofRequired(expected: Expected, { required }: ToldPair): readonly string[] {
   const { testPeak, highFrequencyPeak, tol } = expected;
   const figure = (name: string, found: number | null, wanted: number | undefined, within: number) =>
     differs(wanted === undefined || near(found, wanted, within), `${name} ${found}, expected ${wanted}`);
@@ -138,14 +138,14 @@ function ofRequired(expected: Expected, { required }: PairVerdict): readonly str
   ];
 }
 
-const ofStress = ({ stress }: Expected, pair: PairVerdict): readonly string[] =>
+const ofStress = ({ stress }: Expected, pair: ToldPair): readonly string[] =>
   (['rms', 'peak'] as const).flatMap((quantity) => {
     const [least, most] = stress?.[quantity] ?? [-Infinity, Infinity];
     const found = pair.stress[quantity];
     return differs(found >= least && found <= most, `${quantity} ${found}, expected ${least} to ${most}`);
   });
 
-function ofSpots({ weakSpot, firstSpot, pair }: Expected, { weakSpots }: Verdict): readonly string[] {
+function ofSpots({ weakSpot, firstSpot, pair }: Expected, { weakSpots }: ToldVerdict): readonly string[] {
   const here = weakSpots.filter(
     ({ between }) => pair === undefined || (between !== null && sameIds(between, pair)),
   );
@@ -159,7 +159,7 @@ function ofSpots({ weakSpot, firstSpot, pair }: Expected, { weakSpots }: Verdict
   ];
 }
 
-function ofAssumptions(expected: Expected, { assumptions }: Verdict): readonly string[] {
+function ofAssumptions(expected: Expected, { assumptions }: ToldVerdict): readonly string[] {
   const { assumption, decides, noDecider } = expected;
   const deciding = assumptions.filter((each) => each.decides).map(({ field }) => field);
   const none = differs(noDecider === undefined || deciding.length === 0, `${deciding.join()} decide`);

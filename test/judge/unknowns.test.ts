@@ -119,7 +119,7 @@ describe('unknown height of a layer', () => {
 describe('an unopened stack', () => {
   it('should be no better than not shown, and say what was not looked at', () => {
     expect(verdictWith({}).verdict).toBe('meets');
-    const judged = verdictWith({ unopened: true });
+    const judged = toldWith({ unopened: true });
     expect(judged.verdict).toBe('not-shown');
     expect(judged.notJudged).toContain('what lies below the innermost layer listed');
   });

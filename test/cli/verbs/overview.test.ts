@@ -8,7 +8,7 @@ const folder = newFolder();
 const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const TEST = fileURLToPath(new URL('../', import.meta.url));
+const TEST = fileURLToPath(new URL('../../', import.meta.url));
 const demos = fileURLToPath(new URL('../../../static/demos', import.meta.url));
 const demo = (name: string): string =>
   readFileSync(join(name === 'lesson-margin' ? TEST : demos, `${name}.json`), 'utf8');

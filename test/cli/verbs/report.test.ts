@@ -1,11 +1,10 @@
-import { told } from '#words/told.ts';
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { escapeText } from '#words/text/escape-text.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
-import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { ToldVerdict } from '#words/told.ts';
 import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
@@ -13,9 +12,9 @@ const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const demo = (name: string): string =>
-  fileURLToPath(new URL(`../../static/demos/${name}.json`, import.meta.url));
-const verdictOf = (file: string): Verdict =>
-  JSON.parse(run(program, ['judge', '--json', file]).out) as Verdict;
+  fileURLToPath(new URL(`../../../static/demos/${name}.json`, import.meta.url));
+const verdictOf = (file: string): ToldVerdict =>
+  JSON.parse(run(program, ['judge', '--json', file]).out) as ToldVerdict;
 
 function report(file: string, name: string, ...more: readonly string[]): string {
   const out = join(folder, name);
@@ -64,7 +63,7 @@ describe('report', () => {
   it.each(['greenhouse-timer', 'flea-market-drill', 'model-railway-controller', 'headphone-amplifier'])(
     'should tell every figure of the verdict on %s',
     (name) => {
-      const verdict = told(verdictOf(demo(name)));
+      const verdict = verdictOf(demo(name));
       const html = report(demo(name), `${name}.html`);
       const figures = [
         ...verdict.pairs.flatMap(({ required }) =>
