@@ -14,6 +14,9 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     await press(page, 'Design', 'Enter');
     await page.getByRole('heading', { level: 1, name: 'Design' }).waitFor();
     await press(page, 'construction', 'ArrowUp');
+    // every kind is judged before one is taken
+    const lay = page.getByRole('button', { name: 'Lay it on the sheet' });
+    await expect.poll(() => lay.getAttribute('aria-disabled')).toBeNull();
     await press(page, 'Lay it on the sheet', 'Enter');
     await page.locator('#layers').waitFor();
 
