@@ -25,7 +25,7 @@ const rightAnswers = (exercise: Exercise): Record<string, string> =>
     ]),
   );
 
-/** All two hundred were run once; the suite takes a sample. */
+/** A sample, for time; as many as EXERCISE_SEEDS asks for. */
 const SEEDS = Number(process.env.EXERCISE_SEEDS ?? 4);
 
 function meetsWith({ doc }: Exercise, margin: number): boolean {
