@@ -13,7 +13,8 @@ const single =
 export default defineConfig({
   plugins: [sveltekit()],
   optimizeDeps: { include: ['mathjs', 'zod', 'konva/lib/Core'] },
-  worker: { format: 'es' },
+  // in one piece: what the service worker keeps names no parts of a thread, and without a network none would come
+  worker: { format: 'es', rolldownOptions: { output: { codeSplitting: false } } },
   build: { target: 'es2022' },
   ...single,
 });

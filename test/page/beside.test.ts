@@ -63,7 +63,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     expect(asked - before).toBeGreaterThan(0);
     expect(asked - before).toBeLessThan(seen.size);
     expect(mostOpen).toBe(1);
-    expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
+    await expectAsOnCommandLine(page);
     expect(wrongs).toEqual([]);
   });
 
@@ -87,7 +87,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await hush(false);
     await judged(page);
     expect(await figures(page)).not.toEqual(before);
-    expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
+    await expectAsOnCommandLine(page);
     expect(wrongs).toEqual([]);
   });
 
@@ -115,9 +115,9 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await expect.poll(() => page.locator('li.open').innerText()).toContain('creen');
     await expect.poll(() => page.locator('.side section').innerText()).toBe(told);
     await page.evaluate(() => (location.hash = 'sheet'));
-    await page.locator('[data-row="0"]').waitFor();
     await hush(false);
     await judged(page);
+    await page.locator('[data-row="0"]').waitFor();
     await expect.poll(() => page.locator('[data-row]').count()).toBe(layers);
     expect(wrongs).toEqual([]);
   });
@@ -129,7 +129,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     if (!(await title.isVisible())) await page.getByText('Title and notes').click();
     await title.fill('Changed a moment ago');
     await title.press('Enter');
-    await page.locator('.judging').waitFor({ state: 'attached' });
+    await page.locator('.judging, #verdict-words:has-text("Judging")').first().waitFor();
     const printed = async (): Promise<string> => {
       await page.waitForFunction(() => {
         dispatchEvent(new Event('beforeprint'));
@@ -154,7 +154,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       await field.press('Enter');
     }
     await judged(page);
-    const said = (await read()).filter((text) => text !== '');
+    const said = (await read()).filter((text) => text !== '' && text !== 'Judging.');
     expect(said.length).toBeLessThan(2);
     await expect
       .poll(() => status.innerText())
@@ -187,7 +187,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       await expect
         .poll(() => page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext'))
         .toBe('13.15 mm');
-      expect(await figures(page)).toEqual(await figuresOfCommandLine(page));
+      await expectAsOnCommandLine(page);
       expect(wrongs).toEqual([]);
     });
 });
@@ -267,6 +267,13 @@ const figures = async (page: Page): Promise<Figures> => ({
   pairs: await page.locator('article .figure b').allInnerTexts(),
   spots: await page.locator('section:has(#weak-spots) .figure').allInnerTexts(),
 });
+
+/** The first spots stand open on the sheet, the rest behind a button. */
+async function expectAsOnCommandLine(page: Page): Promise<void> {
+  const [shown, told] = [await figures(page), await figuresOfCommandLine(page)];
+  expect(shown.spots.length).toBeGreaterThan(0);
+  expect(shown).toEqual({ ...told, spots: told.spots.slice(0, shown.spots.length) });
+}
 
 /** Of the file as the page saves it, in the words of the sheet. */
 async function figuresOfCommandLine(page: Page): Promise<Figures> {

@@ -51,7 +51,10 @@ export async function gatherWrongs(page: Page): Promise<readonly string[]> {
 export const verdictOf = (page: Page): Promise<string> => page.locator('#verdict-words').innerText();
 
 /** Waits until what is shown is judged. */
-export const judged = (page: Page): Promise<void> => page.locator('.judging').waitFor({ state: 'detached' });
+export async function judged(page: Page): Promise<void> {
+  await page.locator('.judging').waitFor({ state: 'detached' });
+  await page.locator('#verdict-words', { hasText: 'Judging' }).waitFor({ state: 'detached' });
+}
 
 /** What axe finds wrong with the page as it stands, one line a rule. */
 export async function axeFaults(page: Page): Promise<readonly string[]> {
