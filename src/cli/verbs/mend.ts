@@ -64,7 +64,7 @@ const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFi
     length: pair && pair.length,
     required: pair && pair.required,
   })),
-  none: none === null ? null : noMendWords(none),
+  none: none === null ? null : noMendWords(none, doc),
 });
 
 const slackData = (slack: Held['slack']) => slack && { field: slack.field, to: slack.to, share: slack.share };

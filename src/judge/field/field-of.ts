@@ -16,6 +16,7 @@ import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
 import { switchingCases, switchingCharges } from './field-switching.ts';
 import { windingCapacitances, windingStates } from './field-windings.ts';
 import { reportedCase } from './reported-case.ts';
+import { VACUUM } from './vacuum.ts';
 
 export interface FieldOptions {
   readonly fineness: Fineness;
@@ -37,7 +38,6 @@ export interface FoundField {
 }
 
 const MOST_TURNS = 2500;
-const VACUUM = 8.8541878188e-12;
 
 export function* fieldOf(
   design: Design,

@@ -7,8 +7,7 @@ import type { Design } from '#model/design.ts';
 import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { SwitchingCharge } from './field-report.ts';
 import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
-
-const VACUUM = 8.8541878188e-12;
+import { VACUUM } from './vacuum.ts';
 
 /** Empty where no mains winding is drawn, or nothing that may be touched. */
 export function switchingCases(design: Design, drawn: DrawnField): readonly AskedState[] {

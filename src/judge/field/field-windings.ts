@@ -6,8 +6,7 @@ import type { Design } from '#model/design.ts';
 import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
 import type { WindingCapacitance } from './field-report.ts';
 import { meanTurn, middleHeight } from '#judge/drawn-field/mean-turn.ts';
-
-const VACUUM = 8.8541878188e-12;
+import { VACUUM } from './vacuum.ts';
 
 /** One for each winding that is drawn, in the order of `drawnWindings`. */
 export function windingStates(drawn: DrawnField): readonly AskedState[] {

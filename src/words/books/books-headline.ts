@@ -1,4 +1,4 @@
-// What several rule books say of one build, counted in one sentence: `Two let it stand, three do not, one is not shown.`
+// What several rule books say of one build, counted in one sentence: `By two books it meets, by one it falls short.`
 
 import type { BookColumn } from '#judge/study/side-by-side.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
@@ -8,8 +8,8 @@ export function booksHeadline(books: readonly Pick<BookColumn, 'verdict'>[]): st
   const count = (answer: Answer): number => books.filter(({ verdict }) => verdict === answer).length;
   const [meets, short, open] = [count('meets'), count('falls-short'), count('not-shown')];
   const parts = [
-    ...(meets > 0 ? [`${booksOf(meets)} let${meets === 1 ? 's' : ''} it stand`] : []),
-    ...(short > 0 ? [`${booksOf(short)} ${short === 1 ? 'does' : 'do'} not`] : []),
+    ...(meets > 0 ? [`by ${booksOf(meets)} it meets`] : []),
+    ...(short > 0 ? [`by ${booksOf(short)} it falls short`] : []),
     ...(open > 0 ? [`by ${booksOf(open)} it is not shown`] : []),
   ];
   return parts.length === 0 ? 'No book was asked.' : `${capitalised(parts.join(', '))}.`;

@@ -131,12 +131,16 @@ const pliesHold = ({ limiting, achieved }: Verdict['pairs'][number]): string =>
     ? ''
     : `, and ${limiting.plies === 1 ? 'one ply' : `${limiting.plies} plies`}: ${achieved}`;
 
-export function noMendWords(none: NoMend): string {
+/** Circuits by their names. */
+export const pairWords = (pair: readonly [string, string], { circuits }: DesignFile): string =>
+  pair.map((id) => circuits.find((one) => one.id === id)?.name || id).join(' to ');
+
+export function noMendWords(none: NoMend, doc: DesignFile): string {
   switch (none.why) {
     case 'meets':
       return 'Nothing needs mending: the build meets what is asked.';
     case 'unknown':
-      return `Whatever is mended, ${listed(none.pairs.map((pair) => pair.join(' to ')))} stays not shown; known would have to be ${listed(none.fields)}.`;
+      return `Whatever is mended, ${listed(none.pairs.map((pair) => pairWords(pair, doc)))} stays not shown; known would have to be ${listed(none.fields)}.`;
     case 'no-act':
       return `No change of the trade mends it: ${listed(none.spots.map((kind) => spotWords(kind as Parameters<typeof spotWords>[0])))} stays.`;
     case 'stopped':
@@ -157,7 +161,7 @@ export function proposalLines(
     ...changesWords(proposal.changes, doc).map((words) => `   ${words}`),
     `   costs ${costWords(proposal.cost)}`,
     ...(held === undefined ? [] : heldLines(held, doc)),
-    ...(limit === null ? [] : [`   limits next: ${limit.pair.join(' to ')}, ${limit.says}`]),
+    ...(limit === null ? [] : [`   limits next: ${pairWords(limit.pair, doc)}, ${limit.says}`]),
   ];
 }
 
@@ -167,17 +171,17 @@ export const mendingLines = (
 ): readonly string[] => [
   ...(none === null
     ? proposals.flatMap((proposal, i) => proposalLines(proposal, held[i], doc, i + 1))
-    : [noMendWords(none)]),
+    : [noMendWords(none, doc)]),
   ...(leftOut.length === 0 ? [] : ['Looked at and left out:']),
   ...leftOut.map((left) => `   ${leftWords(left, doc)}`),
 ];
 
 /** What was tried, and what it reaches. */
 export const leftWords = (left: Left, doc: DesignFile): string =>
-  `${changesWords(left.changes, doc).join('; ')}: ${reachedWords(left)}`;
+  `${changesWords(left.changes, doc).join('; ')}: ${reachedWords(left, doc)}`;
 
-/** `5.18 of 5.6 mm, pri to out`. */
-export function reachedWords({ overfull, pair }: Left): string {
+/** `5.18 of 5.6 mm, Primary to Output`. */
+export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string {
   const full = overfull ? ['does not fit its window'] : [];
   if (pair === null) return full[0] ?? 'a spot of the whole build stays';
   const { length, required, achieved, needed, between } = pair;
@@ -185,7 +189,7 @@ export function reachedWords({ overfull, pair }: Left): string {
     length === null || required === null || length >= required
       ? `${achieved}, ${needed} is needed`
       : `${lengthDown(length)} of ${lengthUp(required)} mm`;
-  return [`${figure}, ${between.join(' to ')}`, ...full].join('; ');
+  return [`${figure}, ${pairWords(between, doc)}`, ...full].join('; ');
 }
 
 /** A mend to the edge is said to be one. */
