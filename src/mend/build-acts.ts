@@ -19,9 +19,10 @@ export function bondActs(doc: DesignFile): readonly Act[] {
 
 /**
  * The end turns of the windings of a spot taped down. It earns credit only by evidence, so the act writes the line of the
- * winding instruction that has to stand behind it.
+ * winding instruction that has to stand behind it. Of a build taken apart there is no instruction left to write.
  */
 export function tapeDownActs(doc: DesignFile, spot: WeakSpot): readonly Act[] {
+  if (doc.origin === 'dissected') return [];
   const ids = spot.layers.flatMap((index) => {
     const layer = doc.layers[index];
     return layer?.kind === 'winding' ? [layer.winding] : [];
