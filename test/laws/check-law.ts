@@ -10,7 +10,7 @@ import { copyOf, roomy, verdictOf, type File } from './change-design.ts';
 
 const SEED = 20261125;
 /** Some in the suite, for time; more where LAW_RUNS asks for them. */
-const RUNS = Number(process.env['LAW_RUNS'] ?? 6);
+const RUNS = Number(process.env['LAW_RUNS'] ?? 10);
 /** Comparisons that say something a law must have made. */
 const LEAST_COMPARED = RUNS / 5;
 /** Millimetres: sight lines are floating point. */
