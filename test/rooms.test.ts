@@ -151,7 +151,6 @@ const LARGER: Readonly<Record<string, number>> = {
   'src/cli/verbs': 15,
   'src/drawing/marks': 13,
   'src/drawing/scene': 15,
-  'src/mend': 21,
   'src/standards': 15,
   'src/state/storage': 13,
   'src/state/threads': 15,

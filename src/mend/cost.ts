@@ -3,7 +3,7 @@
 
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Change } from './act.ts';
+import type { Change } from '#mend/acts/act.ts';
 import { lengthAt } from './file-lengths.ts';
 
 export interface Cost {

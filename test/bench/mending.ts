@@ -1,7 +1,7 @@
 // Times the mend of a failing build of eight layers, and the spread of one of twelve: judged in one thread.
 
 import { fileJudge } from '#judge/judge-files.ts';
-import { heldMends } from '#mend/held-mends.ts';
+import { heldMends } from '#mend/hold/held-mends.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT } from '#spread/placement.ts';

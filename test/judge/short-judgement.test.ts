@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { fileJudge } from '#judge/judge-files.ts';
-import { isMended } from '#mend/is-mended.ts';
+import { isMended } from '#mend/search/is-mended.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 const root = new URL('../../', import.meta.url);

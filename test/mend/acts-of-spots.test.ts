@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { applyActs, changesOf } from '#mend/act.ts';
-import { actsOfSpots } from '#mend/acts-of-spots.ts';
-import { actsOfSpot } from '#mend/acts-of-spot.ts';
+import { applyActs, changesOf } from '#mend/acts/act.ts';
+import { actsOfSpots } from '#mend/acts/acts-of-spots.ts';
+import { actsOfSpot } from '#mend/acts/acts-of-spot.ts';
 import { actWords } from '#words/mend/mend-words.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { judge } from '#judge/judge.ts';

@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { fileJudge } from '#judge/judge-files.ts';
-import { MEND_DEFAULTS, mend, type Mending } from '#mend/mend.ts';
+import { MEND_DEFAULTS, mend, type Mending } from '#mend/search/mend.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { randomOfDraw } from '#units/random.ts';

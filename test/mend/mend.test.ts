@@ -4,9 +4,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { fileJudge } from '#judge/judge-files.ts';
-import { applyActs } from '#mend/act.ts';
-import { isMended } from '#mend/is-mended.ts';
-import { MEND_DEFAULTS, mend, type Mending } from '#mend/mend.ts';
+import { applyActs } from '#mend/acts/act.ts';
+import { isMended } from '#mend/search/is-mended.ts';
+import { MEND_DEFAULTS, mend, type Mending } from '#mend/search/mend.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { tapeDownActs } from '#mend/build-acts.ts';
+import { tapeDownActs } from '#mend/acts/build-acts.ts';
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 

@@ -1,9 +1,9 @@
 // `mend FILE [--json] [--top N]`: the smallest changes that reach what is needed, best first, or why there are none.
 
 import { fileJudge } from '#judge/judge-files.ts';
-import { heldMends, type HeldMending } from '#mend/held-mends.ts';
-import { MEND_DEFAULTS } from '#mend/mend.ts';
-import type { Held } from '#mend/slack.ts';
+import { heldMends, type HeldMending } from '#mend/hold/held-mends.ts';
+import { MEND_DEFAULTS } from '#mend/search/mend.ts';
+import type { Held } from '#mend/hold/slack.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { changeWords, limitWords, mendingLines, noMendWords } from '#words/mend/mend-words.ts';
 import { printable } from '#words/text/printable.ts';

@@ -1,8 +1,8 @@
 // Acts of mending that are tried on: shown and judged as if they were done, kept as one step or put back. Several together,
 // for spots that need each other.
 
-import { applyActs, changesOf, type Act, type Change } from '#mend/act.ts';
-import { actsOfSpots } from '#mend/acts-of-spots.ts';
+import { applyActs, changesOf, type Act, type Change } from '#mend/acts/act.ts';
+import { actsOfSpots } from '#mend/acts/acts-of-spots.ts';
 import type { WeakSpot } from '#state/judging/judged.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Editor } from './editor.svelte.ts';

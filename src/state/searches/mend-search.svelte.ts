@@ -7,8 +7,8 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import type { DrawnMending } from '#state/threads/asks.ts';
 import type { Asked, Thread } from '#state/threads/thread.ts';
 
-export type { Proposal } from '#mend/mend.ts';
-export type { Held } from '#mend/slack.ts';
+export type { Proposal } from '#mend/search/mend.ts';
+export type { Held } from '#mend/hold/slack.ts';
 
 export interface ShownMending extends Omit<DrawnMending, 'drawn'> {
   readonly drawn: readonly Drawable[];

@@ -2,7 +2,7 @@
 
 import { fileJudge } from '#judge/judge-files.ts';
 import type { PlainJudgement } from '#judge/judge.ts';
-import { heldMends, type HeldMending } from '#mend/held-mends.ts';
+import { heldMends, type HeldMending } from '#mend/hold/held-mends.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Answerer, DrawnMending } from './asks.ts';
 

@@ -1,7 +1,7 @@
 // What may be asked of the threads beside the page: to each ask its question, what is told on the way, and its answer.
 // All of it is plain data, which goes from one thread to another. A new ask is one line here and one in answerers.ts.
 
-import type { HeldMending } from '#mend/held-mends.ts';
+import type { HeldMending } from '#mend/hold/held-mends.ts';
 import type { Placement } from '#spread/placement.ts';
 import type { Spread } from '#spread/spread.ts';
 import type { Deciding } from '#judge/decide/deciding-figure.ts';

@@ -1,12 +1,12 @@
 // A mend in words: what is changed, what it costs, what limits the build then, and why there is none.
 
-import type { Change } from '#mend/act.ts';
+import type { Change } from '#mend/acts/act.ts';
 import type { Cost } from '#mend/cost.ts';
-import type { Held } from '#mend/slack.ts';
-import type { HeldMending } from '#mend/held-mends.ts';
-import type { Left } from '#mend/left-out.ts';
-import type { Proposal } from '#mend/mend.ts';
-import type { NoMend } from '#mend/no-mend.ts';
+import type { Held } from '#mend/hold/slack.ts';
+import type { HeldMending } from '#mend/hold/held-mends.ts';
+import type { Left } from '#mend/search/left-out.ts';
+import type { Proposal } from '#mend/search/mend.ts';
+import type { NoMend } from '#mend/search/no-mend.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';

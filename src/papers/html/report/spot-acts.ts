@@ -1,8 +1,8 @@
 // The weak spots by what would mend them: few acts for many places, each with its target. Targets follow from what is missing
 // and are not judged here: the page tries them on, and the search for mends judges them.
 
-import { changesOf } from '#mend/act.ts';
-import { actsOfSpots } from '#mend/acts-of-spots.ts';
+import { changesOf } from '#mend/acts/act.ts';
+import { actsOfSpots } from '#mend/acts/acts-of-spots.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { actWords } from '#words/mend/mend-words.ts';
 import { capitalised, spotWords } from '#words/text/answer-words.ts';

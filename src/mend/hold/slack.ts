@@ -7,8 +7,8 @@ import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
 import { spreadPart } from '#spread/spread.ts';
-import type { Change } from './act.ts';
-import { lengthAt, STEP, widthText } from './file-lengths.ts';
+import type { Change } from '#mend/acts/act.ts';
+import { lengthAt, STEP, widthText } from '#mend/file-lengths.ts';
 
 export interface Slack {
   /** First of the lengths that grow together. */

@@ -3,7 +3,7 @@
 import type { ShortJudgement, ShortPair } from '#judge/short-judgement.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { changesOf, shapeOf, type Act, type Change } from './act.ts';
+import { changesOf, shapeOf, type Act, type Change } from '#mend/acts/act.ts';
 
 export interface Left {
   readonly changes: readonly Change[];

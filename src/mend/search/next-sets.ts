@@ -3,8 +3,8 @@
 
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, keyOf, type Act } from './act.ts';
-import { actsOfSpot } from './acts-of-spot.ts';
+import { applyActs, keyOf, type Act } from '#mend/acts/act.ts';
+import { actsOfSpot } from '#mend/acts/acts-of-spot.ts';
 
 /** Spots of a build already mended in part that the search goes on at; of the first build all are tried. */
 const SPOTS_TRIED = 2;

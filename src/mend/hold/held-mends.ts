@@ -3,7 +3,7 @@
 
 import type { FileJudge } from '#judge/judge-files.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { mend, MEND_DEFAULTS, type Mending, type MendOptions } from './mend.ts';
+import { mend, MEND_DEFAULTS, type Mending, type MendOptions } from '#mend/search/mend.ts';
 import { heldOf, type Held } from './slack.ts';
 
 export interface HeldMending extends Mending {

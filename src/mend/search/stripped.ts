@@ -2,8 +2,8 @@
 // What is left breaks when any one act is taken out.
 
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, type Act, type SetAct } from './act.ts';
-import { lengthAt, STEP, upToStep, widthText } from './file-lengths.ts';
+import { applyActs, type Act, type SetAct } from '#mend/acts/act.ts';
+import { lengthAt, STEP, upToStep, widthText } from '#mend/file-lengths.ts';
 
 /** `isMended` judges a file. */
 export function stripped(
