@@ -32,7 +32,7 @@ import {
   unplacedAt,
 } from '#judge/answers/pair-answer.ts';
 import { DrawnSections } from '#judge/answers/drawn-sections.ts';
-import { ownRemarks } from '#judge/remarks/own-remarks.ts';
+import { ownRemarks, strayRemarks } from '#judge/remarks/own-remarks.ts';
 import { printPair } from '#judge/answers/print-pair.ts';
 import { notJudgedOf, remarksOf } from '#judge/remarks/remarks.ts';
 import { requiredLength, weakSpots } from '#judge/spots/spots.ts';
@@ -149,6 +149,7 @@ export function judgePlain(design: Design, cache: PathCache, book = bookOf(desig
       ...bookRemarks(book, design, worst.pairs),
       ...remarksOf(design, build, worst.pairs),
       ...ownRemarks(pairs.flatMap(groundsOf)),
+      ...strayRemarks(design.confirmed),
     ],
     assumptions: [
       ...openOfBuild(design, heat, touch?.touch ?? null),

@@ -127,7 +127,7 @@ export function readTable(json: unknown, own: readonly OwnCell[] = []): Table {
     lines,
     factors: new Map(
       file.factors?.map(({ key, value, from }) => {
-        const cite = citeOf(file, `factor ${key}`, from, own);
+        const cite = citeOf(file, factorName(key), from, own);
         return [key, { value: ownValue(file, cite.cell, own) ?? value, cite }];
       }),
     ),
@@ -151,6 +151,14 @@ function cellOf(file: TableFile, row: Row, column: string, own: readonly OwnCell
 /** As a citation names it: `250 V rms, PD 2, IIIa`. */
 export const cellName = (file: TableFile, row: Row, column: string): string =>
   `${placeOf(file, row)}, ${column}`;
+
+/** Of every cell and factor that a user's own copy may speak of. */
+export const cellNames = (file: TableFile): readonly string[] => [
+  ...file.rows.flatMap((row) => file.columns.map((column) => cellName(file, row, column))),
+  ...(file.factors ?? []).map(({ key }) => factorName(key)),
+];
+
+const factorName = (key: string): string => `factor ${key}`;
 
 const keyOf = (row: Row, column: string, { columnFrom }: TableFile): string =>
   (typeof row.from === 'string' ? row.from : row.from?.[column]) ?? columnFrom?.[column] ?? '';

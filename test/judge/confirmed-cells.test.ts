@@ -66,6 +66,43 @@ describe('cells confirmed by the user', () => {
     expect(judged(confirmed.slice(1)).restsOn).toBe('memory');
   });
 
+  it.each([
+    [
+      'a standard that no book reads',
+      { ...CELL, standard: 'IEC 62386-1' },
+      'no rule book here reads a standard IEC 62386-1.',
+    ],
+    ['a table that is not there', { ...CELL, table: 'crepage' }, 'IEC 62368-1 has no table crepage here.'],
+    [
+      'a cell that is not there',
+      { ...CELL, cell: '255 V rms, PD 2, IIIb' },
+      'table creepage of IEC 62368-1 has no cell 255 V rms, PD 2, IIIb.',
+    ],
+    [
+      'a rule that is not there',
+      { ...CELL, table: 'rules', cell: 'least-thickness, width' },
+      'table rules of IEC 62368-1 has no cell least-thickness, width.',
+    ],
+  ])('should be told where they name %s, and change nothing', (_, cell, what) => {
+    const says = told(judged([cell])).remarks.filter(({ kind }) => kind === 'confirmed-nowhere');
+    expect(says).toHaveLength(1);
+    expect(says[0]?.says).toBe(
+      `Confirmed by the user, but it changes nothing: ${cell.standard}, ${cell.table}, ${cell.cell}; ${what}`,
+    );
+    expect(judged([cell]).verdict).toBe(judged([]).verdict);
+    expect(judged([cell]).restsOn).toBe(judged([]).restsOn);
+  });
+
+  it('should not call a cell astray that another book reads, nor a factor, nor a rule', () => {
+    const others = [
+      CELL,
+      { ...CELL, standard: 'IEC 60335-1', cell: '250 V rms, PD 2, IIIa' },
+      { ...CELL, cell: 'factor reinforced' },
+      { ...CELL, table: 'rules', cell: 'least-thickness, thickness' },
+    ];
+    expect(judged(others).remarks.filter(({ kind }) => kind === 'confirmed-nowhere')).toEqual([]);
+  });
+
   it('should confirm and correct a figure of a rule in words', () => {
     const own = [
       {

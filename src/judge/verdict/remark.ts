@@ -31,6 +31,14 @@ export type Remark =
       readonly clause: string;
       readonly on: string;
     }
+  /** Confirmed by the user, but it names nothing that is read here. */
+  | {
+      readonly kind: 'confirmed-nowhere';
+      readonly standard: string;
+      readonly table: string;
+      readonly cell: string;
+      readonly missing: 'standard' | 'table' | 'cell';
+    }
   | BookRemark;
 
 /** What the rule book says besides; `book`: its title. */

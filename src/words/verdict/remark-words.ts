@@ -30,9 +30,26 @@ export function remarkSays(remark: Remark): string {
       const place = table === null ? cell : `table ${table}, ${cell}`;
       return `Confirmed by the user: ${standard}, ${place}; read in ${clause} on ${on}.`;
     }
+    case 'confirmed-nowhere':
+      return strayWords(remark);
     default:
       return voltageSays(remark);
   }
+}
+
+/** A confirmed cell that is not here, with what of its name is not. */
+export function strayWords({
+  standard,
+  table,
+  cell,
+  missing,
+}: Pick<Extract<Remark, { kind: 'confirmed-nowhere' }>, 'standard' | 'table' | 'cell' | 'missing'>): string {
+  const what = {
+    standard: `no rule book here reads a standard ${standard}`,
+    table: `${standard} has no table ${table} here`,
+    cell: `table ${table} of ${standard} has no cell ${cell}`,
+  }[missing];
+  return `Confirmed by the user, but it changes nothing: ${standard}, ${table}, ${cell}; ${what}.`;
 }
 
 type VoltageRemark = Extract<Remark, { kind: 'stated-below-computed' | 'measured-unlike-computed' }>;
