@@ -2,10 +2,10 @@
 
 import { printed } from '#judge/grade/grade.ts';
 import { remarkSays } from '#words/verdict/remark-words.ts';
-import { spotSays } from '#words/verdict/spot-says.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { spotSays } from '#words/spots/spot-says.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
-import { flagsOf } from '#drawing/scene/scene-flags.ts';
+import { flagsOf } from '#drawing/compose/scene-flags.ts';
 import type { Study } from '#judge/study.ts';
 import type { Limiting, PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';

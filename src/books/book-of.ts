@@ -1,7 +1,7 @@
 // The rule book that a design is judged by, with the cells that its user confirmed laid over.
 
 import type { Design } from '#model/design.ts';
-import type { Book } from './book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { ruleBook } from './shelf.ts';
 
 /** Throws where there is none of that id: reading the file has refused it. */

@@ -1,8 +1,8 @@
 // Which rule books there are. A new one is a folder of tables, a folder of code, and a line here.
 
-import type { OwnCell } from '#standards/own-cell.ts';
-import { AS_FILED, type Reader, readerWith } from '#standards/reader.ts';
-import type { Book } from './book.ts';
+import type { OwnCell } from '#standards/tables/own-cell.ts';
+import { AS_FILED, type Reader, readerWith } from '#standards/tables/reader.ts';
+import type { Book } from '#books/questions/book.ts';
 import { iec603351 } from './iec-60335-1/iec-60335-1.ts';
 import { iec606011 } from './iec-60601-1/iec-60601-1.ts';
 import { iec606641 } from './iec-60664-1/iec-60664-1.ts';

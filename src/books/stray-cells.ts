@@ -1,9 +1,9 @@
 // Which of the cells that a user confirmed name nothing here: a standard that no rule book reads, a table that it has not,
 // a cell that is not in the table. They change nothing, so whoever reads the file must be told.
 
-import type { OwnCell } from '#standards/own-cell.ts';
-import { cellNames, type TableFile } from '#standards/table.ts';
-import type { RulesFile } from '#standards/rules-in-words.ts';
+import type { OwnCell } from '#standards/tables/own-cell.ts';
+import { cellNames, type TableFile } from '#standards/tables/table.ts';
+import type { RulesFile } from '#standards/tables/rules-in-words.ts';
 import { ruleBook, ruleBookIds } from './shelf.ts';
 
 export interface StrayCell {

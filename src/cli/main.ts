@@ -3,8 +3,8 @@
 
 import { isMainThread } from 'node:worker_threads';
 import { printable } from '#words/text/printable.ts';
-import { broken } from './own-fault.ts';
-import { done, refused, type Outcome } from './outcome.ts';
+import { broken } from '#cli/line/own-fault.ts';
+import { done, refused, type Outcome } from '#cli/line/outcome.ts';
 import { verbs } from './verbs.ts';
 
 async function run([name, ...words]: readonly string[]): Promise<Outcome> {

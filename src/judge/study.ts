@@ -3,16 +3,14 @@
 
 import type { Design } from '#model/design.ts';
 import type { FieldReport } from './field/field-report.ts';
-import { judge, type Judgement } from './judge.ts';
+import { judge, type Judgement } from '#judge/judging/judge.ts';
 import { PathCache } from './paths/path-cache.ts';
 import { fieldCapacitances } from '#judge/field/field-capacitances.ts';
-import { stressReport, type StressReport } from './study/stress-report.ts';
+import { stressReport, type Stressed, type StressReport } from './study/stress-report.ts';
 
-export interface Study extends Judgement {
+export interface Study extends Stressed {
   /** Null where it was not solved: it takes seconds, and whoever wants it asks `field/field-of.ts`. */
   readonly field: FieldReport | null;
-  /** Worked out when it is first asked for. */
-  readonly stress: StressReport;
 }
 
 /** Throws where the rule book does not exist: reading the file has refused it. `cache` may live from call to call. */

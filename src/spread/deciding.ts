@@ -1,7 +1,7 @@
 // Which figures decide: how far the order of the pieces by one figure is their order by the distance that limits them
 // (the square of the rank correlation; figures are drawn independently, so that the squares add up to no more than one).
 
-import type { ShortJudgement } from '#judge/short-judgement.ts';
+import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 import type { Coordinate } from './coordinates.ts';
 import type { MeasuredPiece } from './spread-part.ts';
 

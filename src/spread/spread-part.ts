@@ -1,6 +1,6 @@
 // What is found of some of the draws, in the order of their numbers: plain data, which parts worked on elsewhere are joined by.
 
-import type { ShortJudgement } from '#judge/short-judgement.ts';
+import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 
 export interface SpreadPart {
   readonly count: number;

@@ -3,8 +3,8 @@
 // Pieces are drawn by their numbers, so that any part of them may be worked on anywhere, and the parts joined.
 // Generators: who asks may pause, stop, or take what there is so far.
 
-import type { FileJudge } from '#judge/judge-files.ts';
-import type { ShortJudgement } from '#judge/short-judgement.ts';
+import type { FileJudge } from '#judge/judging/judge-files.ts';
+import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { randomOfDraw } from '#units/random.ts';

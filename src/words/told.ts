@@ -11,14 +11,14 @@ import type {
   Verdict,
   WeakSpot,
 } from '#judge/verdict/verdict.ts';
-import { conditionSays } from './verdict/condition-words.ts';
-import { countedAsWords } from './verdict/counted-words.ts';
-import { notJudgedWords } from './verdict/not-judged-words.ts';
-import { courseWords } from './verdict/path-words.ts';
+import { conditionSays } from '#words/unknowns/condition-words.ts';
+import { countedAsWords } from '#words/unknowns/counted-words.ts';
+import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';
+import { courseWords } from '#words/paths/path-words.ts';
 import { plyWords } from './verdict/ply-words.ts';
 import { remarkSays } from './verdict/remark-words.ts';
-import { spotMend, spotSays } from './verdict/spot-says.ts';
-import { turningWords } from './verdict/turning-words.ts';
+import { spotMend, spotSays } from '#words/spots/spot-says.ts';
+import { turningWords } from '#words/unknowns/turning-words.ts';
 
 /** In words: `along the margin`, `up the tape edges at the flange`, … */
 export type ToldLeg = Omit<PathLeg, 'course'> & { readonly says: string };

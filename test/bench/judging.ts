@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sandwich } from './builds.ts';

@@ -1,6 +1,6 @@
 // Times the mend of a failing build of eight layers, and the spread of one of twelve: judged in one thread.
 
-import { fileJudge } from '#judge/judge-files.ts';
+import { fileJudge } from '#judge/judging/judge-files.ts';
 import { heldMends } from '#mend/hold/held-mends.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

@@ -1,7 +1,7 @@
 // Times the ten worst shapes, each once and cold: rows of what, reading, wanted. With a number, that one alone.
 
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { worstShapes } from './worst-shapes.ts';
 

@@ -4,9 +4,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { ruleBook, ruleBookIds } from '#books/shelf.ts';
-import { AS_FILED } from '#standards/reader.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
 import { ask, figures, type Plain } from './ask.ts';
 
 const ROOT = join(import.meta.dirname, '../../src/books');

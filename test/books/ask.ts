@@ -1,10 +1,10 @@
 // Puts one question to one book, without a build: mains against something touchable, plain values unless changed.
 
-import type { Book } from '#books/book.ts';
-import type { Answered, Both, Means, Question, Required } from '#books/required.ts';
+import type { Book } from '#books/questions/book.ts';
+import type { Answered, Both, Means, Question, Required } from '#books/questions/required.ts';
 import type { Circuit, Supply } from '#model/design.ts';
 import { known } from '#model/quantity/reading.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Grade, OvervoltageCategory, PollutionDegree, Role } from '#standards/grade.ts';
 import { hertz, metres, voltsPeak, voltsRms } from '#units/quantity.ts';
 

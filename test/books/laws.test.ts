@@ -4,9 +4,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answered, Both } from '#books/required.ts';
+import type { Answered, Both } from '#books/questions/required.ts';
 import { ruleBook, ruleBookIds } from '#books/shelf.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { ask, type Plain } from './ask.ts';
 
 const RUNS = { numRuns: 150, seed: 20_261_130 };

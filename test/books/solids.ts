@@ -1,8 +1,8 @@
 // Solids crossed one after another, put to a book without a build: each with a strength in volts peak and what differs.
 
-import type { Book } from '#books/book.ts';
-import type { Insulation } from '#books/insulation.ts';
-import type { LevelsOf, Solid } from '#books/solid.ts';
+import type { Book } from '#books/questions/book.ts';
+import type { Insulation } from '#books/questions/insulation.ts';
+import type { LevelsOf, Solid } from '#books/questions/solid.ts';
 import { because } from '#standards/because.ts';
 import { mm, nm, voltsPeak } from '#units/quantity.ts';
 

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 

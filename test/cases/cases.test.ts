@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { told } from '#words/told.ts';

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildSync } from 'esbuild';
 
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A folder of its own for one test file. */
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'layerwright-'));

@@ -1,12 +1,12 @@
 // Whether the program stands a file: it is refused in bounded words, or read, judged and told in every way without a figure that
 // is none. Gives back what it did not stand.
 
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { sketch } from '#judge/sketch.ts';
+import { sketch } from '#judge/judging/sketch.ts';
 import { studyOf } from '#judge/study.ts';
 import { readDesignText } from '#model/read/read-design-text.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { csvOf } from '#papers/csv.ts';
 import { reportHtml } from '#papers/html/report/report.ts';

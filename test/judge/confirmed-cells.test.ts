@@ -4,7 +4,7 @@
 import { told } from '#words/told.ts';
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';

@@ -2,7 +2,7 @@
 // alone, so that nothing but what they are handed is shared.
 
 import { describe, expect, it } from 'vitest';
-import { judgePlain } from '#judge/judge.ts';
+import { judgePlain } from '#judge/judging/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Design } from '#model/design.ts';

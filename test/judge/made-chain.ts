@@ -2,8 +2,8 @@
 
 import type { Chain, ChainPiece } from '#judge/grade/chain.ts';
 import type { Asked } from '#judge/grade/path-grade.ts';
-import type { Solid } from '#books/solid.ts';
-import type { Piece } from '#solver/paths/pieces.ts';
+import type { Solid } from '#books/questions/solid.ts';
+import type { Piece } from '#solver/network/pieces.ts';
 import { because } from '#standards/because.ts';
 import { mm, nm, voltsPeak } from '#units/quantity.ts';
 

@@ -4,7 +4,7 @@
 import { told, type ToldVerdict } from '#words/told.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline } from '#words/verdict/pair-words.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { type Changes, designWith, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const margins = (width: string) => ({ left: { width, filled: true }, right: { width, filled: true } });

@@ -2,12 +2,12 @@
 // what is listed would not add up to the length that is told.
 
 import { describe, expect, it } from 'vitest';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { study } from '#judge/study.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { explainText } from '#words/derivation/explain-text.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { designWith, pairOf } from './margin-build.ts';
 

@@ -1,7 +1,7 @@
 // How each unknown is counted at worst and at best: one row of the table of unknowns a test.
 // A star in a name says that the field counts as unknown where the file is silent, too.
 
-import { notJudgedWords } from '#words/verdict/not-judged-words.ts';
+import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';
 import { describe, expect, it } from 'vitest';
 import { BEST, withBest, WORST } from '#judge/assume/assumption.ts';
 import { fillBuild, type Filled } from '#judge/fill/fill-build.ts';

@@ -1,7 +1,7 @@
 // Random design files as plain objects, the same file read and judged, and the changes to it that keep its meaning.
 
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { Section } from '#solver/section/section.ts';

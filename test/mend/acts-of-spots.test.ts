@@ -4,7 +4,7 @@ import { actsOfSpots } from '#mend/acts/acts-of-spots.ts';
 import { actsOfSpot } from '#mend/acts/acts-of-spot.ts';
 import { actWords } from '#words/mend/mend-words.ts';
 import { firstBuild } from '#state/begin/demos.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

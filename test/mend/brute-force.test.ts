@@ -4,7 +4,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { fileJudge } from '#judge/judge-files.ts';
+import { fileJudge } from '#judge/judging/judge-files.ts';
 import { MEND_DEFAULTS, mend, type Mending } from '#mend/search/mend.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { fileJudge } from '#judge/judge-files.ts';
+import { fileJudge } from '#judge/judging/judge-files.ts';
 import { applyActs } from '#mend/acts/act.ts';
 import { isMended } from '#mend/search/is-mended.ts';
 import { MEND_DEFAULTS, mend, type Mending } from '#mend/search/mend.ts';

@@ -1,7 +1,7 @@
 // The oracle's paths: between every two conductors of a section the shortest piece that punctures at most 0, 1, 2, 3
 // plies, by a layered shortest-path search over a grid. Slow and plain on purpose; Infinity where there is none.
 
-import type { PathOptions } from '#solver/paths/pieces.ts';
+import type { PathOptions } from '#solver/network/pieces.ts';
 import type { Grid, GridSection } from './oracle-grid.ts';
 import { gridOf } from './oracle-grid.ts';
 import { Heap } from './heap.ts';

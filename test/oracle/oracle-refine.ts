@@ -2,7 +2,7 @@
 // a third conductor as near as one likes without touching it. Finer ones for straight lines through air: where air lies
 // at a solid that can be punctured, or at the border of a sagging void, the best place may lie between coordinates.
 
-import type { PathOptions } from '#solver/paths/pieces.ts';
+import type { PathOptions } from '#solver/network/pieces.ts';
 import type { Crossing } from '#solver/section/section.ts';
 import type { Grid, GridSection } from './oracle-grid.ts';
 import { AIR, cellAt, sagAt } from './oracle-grid.ts';

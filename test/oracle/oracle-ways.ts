@@ -1,6 +1,6 @@
 // The oracle's ways: from one node, every move that a path may make, for one metric.
 
-import type { PathOptions } from '#solver/paths/pieces.ts';
+import type { PathOptions } from '#solver/network/pieces.ts';
 import type { Grid, GridSection } from './oracle-grid.ts';
 import { STEPS, cellAt, edgeFrom } from './oracle-grid.ts';
 import type { SolidRegion } from '#solver/section/section.ts';

@@ -3,7 +3,7 @@
 
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge, type Judgement } from '#judge/judge.ts';
+import { judge, type Judgement } from '#judge/judging/judge.ts';
 import type { Turn } from '#solver/placing/turns.ts';
 import type { PairVerdict, PathLeg, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import type { Build, BuildLayer, BuildMargin, BuildWire, Lay } from '#solver/section/build.ts';

@@ -5,7 +5,7 @@ import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { judgedBuild, overviewHtml } from '#papers/html/overview.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { study } from '#judge/study.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { demos } from '#state/begin/demos.ts';

@@ -3,8 +3,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-import type { TableFile } from '#standards/table.ts';
-import type { RulesFile } from '#standards/rules-in-words.ts';
+import type { TableFile } from '#standards/tables/table.ts';
+import type { RulesFile } from '#standards/tables/rules-in-words.ts';
 
 const ROOT = join(import.meta.dirname, '../../tables');
 

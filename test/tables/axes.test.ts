@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 
-import type { TableFile } from '#standards/table.ts';
+import type { TableFile } from '#standards/tables/table.ts';
 import { tables } from './all-tables.ts';
 
 const rises = (steps: readonly (number | string)[]): boolean =>

@@ -3,8 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 
-import { lookUp, type Found } from '#standards/look-up.ts';
-import { lineKey, readTable, type Cell, type Table } from '#standards/table.ts';
+import { lookUp, type Found } from '#standards/tables/look-up.ts';
+import { lineKey, readTable, type Cell, type Table } from '#standards/tables/table.ts';
 import { tables } from './all-tables.ts';
 
 const entered = tables

@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 
-import type { Row, TableFile } from '#standards/table.ts';
+import type { Row, TableFile } from '#standards/tables/table.ts';
 import { tables } from './all-tables.ts';
 
 const REQUIREMENTS = tables.filter(({ path }) =>

@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { everyFile, readJson, rules, tables } from './all-tables.ts';
-import type { Row, TableFile } from '#standards/table.ts';
+import type { Row, TableFile } from '#standards/tables/table.ts';
 
 interface Source {
   readonly kind: string;

@@ -2,7 +2,7 @@
 // has seen, is answered by a house reading and said so: parts by their classes as in the default book, films and mouldings
 // by the default book's share of their strength; heat is not judged.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -11,8 +11,8 @@ import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { sineLimits } from '#books/shared/sine-limits.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
-import { lookUp } from '#standards/look-up.ts';
-import type { Reader } from '#standards/reader.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { hertz, nm, seconds, voltsPeak } from '#units/quantity.ts';
 import { remarksOf } from './remarks.ts';
 import { requiredOf } from './required.ts';

@@ -1,11 +1,11 @@
 // What IEC 60335-1 says besides: where the rows of the transformer standard, to which its annex G refers, ask more than
 // clause 29; and that distances which may move want more.
 
-import type { BookRemark } from '#books/book.ts';
-import type { Question, Required } from '#books/required.ts';
+import type { BookRemark } from '#books/questions/book.ts';
+import type { Question, Required } from '#books/questions/required.ts';
 import type { Column } from '#standards/grade.ts';
-import { lookUp } from '#standards/look-up.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { weakestConfirmed } from '#standards/because.ts';
 import { nm } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';

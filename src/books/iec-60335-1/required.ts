@@ -2,18 +2,18 @@
 // next step of it, raised by what the working peak has above the rated one; creepage by ranges of working voltage, above
 // 30 kHz by the parent's table too; test voltages by the rating, above 250 V by formula. Solids have rules up to 250 V.
 
-import type { Answered, Question, Required } from '#books/required.ts';
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
-import { governingClearance, governingCreepage } from '#books/shared/governing.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
+import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import { partFourCreepage } from '#books/shared/part-four.ts';
+import { partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import { byGrade } from '#standards/factors.ts';
+import { byGrade } from '#standards/tables/factors.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { lookUp } from '#standards/look-up.ts';
-import { isOutOfRange, outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { roundingOf } from '#standards/rounding.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import { isOutOfRange, outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { roundingOf } from '#standards/tables/rounding.ts';
 import { nm, peakOfSine, voltsPeak, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 

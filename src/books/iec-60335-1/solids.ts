@@ -1,13 +1,13 @@
 // What solids are worth by clause 29.3: layers that can be parted, so many that each stand the test of the grade; layers
 // bonded together are one; one layer under the least thickness is basic at most. Certified winding wire has no rule here.
 
-import type { SolidAnswers } from '#books/book.ts';
-import { FUNCTIONAL, type Insulation, worthOf } from '#books/insulation.ts';
+import type { SolidAnswers } from '#books/questions/book.ts';
+import { FUNCTIONAL, type Insulation, worthOf } from '#books/questions/insulation.ts';
 import { asShown, basicAtMost, sheetsOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone } from '#books/shared/sheets.ts';
-import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/solid.ts';
+import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/questions/solid.ts';
 import { because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Rule } from '#standards/rules-in-words.ts';
+import type { Rule } from '#standards/tables/rules-in-words.ts';
 
 /** `least` is the thickness of reinforced insulation, `layers` the rule of layers. */
 export function solidsWorth(layers: Rule, leastSupplementary: SolidAnswers['leastThickness']) {

@@ -13,7 +13,7 @@ import creepageHighFrequency from '#tables/standards/iec-60664-1/creepage-high-f
 import transformerClearance from '#tables/standards/iec-61558-2-16/clearance.json' with { type: 'json' };
 import transformerCreepage from '#tables/standards/iec-61558-2-16/creepage.json' with { type: 'json' };
 
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 

@@ -2,15 +2,15 @@
 // Its published figures end where flybacks begin, and its verdicts rest on memory above; heat is not judged, at high
 // frequency nothing more is asked.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
 import { figureOf } from '#books/shared/one-figure.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
-import { lookUp } from '#standards/look-up.ts';
-import type { Reader } from '#standards/reader.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { hertz, nm, seconds, voltsPeak } from '#units/quantity.ts';
 import { partOf } from './parts.ts';
 import { requiredOf } from './required.ts';

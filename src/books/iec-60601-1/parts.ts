@@ -5,7 +5,7 @@ import type { Bridge } from '#model/design.ts';
 import type { BridgeGrade, BridgeQuestion, PartTables } from '#books/shared/parts/bridge-grade.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { because, judged } from '#standards/because.ts';
-import type { Rule } from '#standards/rules-in-words.ts';
+import type { Rule } from '#standards/tables/rules-in-words.ts';
 
 export function partOf(tables: PartTables, rule: Rule, bridge: Bridge, asked: BridgeQuestion): BridgeGrade {
   if (asked.means === 'operator') return gradeOfBridge(tables, bridge, asked);

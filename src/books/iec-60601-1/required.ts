@@ -2,15 +2,15 @@
 // asks reinforced. Of the patient by table 12, creepage by rms and clearance by the row of the peak; of the operator by the
 // one row that was seen, which ends at 250 V rms and 420 V peak; tests at 354 V peak. No rule of high frequency was seen.
 
-import type { Answered, Question, Required } from '#books/required.ts';
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
-import { governingClearance, governingCreepage } from '#books/shared/governing.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
+import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
 import { because, judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { exactCell, lookUp } from '#standards/look-up.ts';
-import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { roundingOf } from '#standards/rounding.ts';
+import { exactCell, lookUp } from '#standards/tables/look-up.ts';
+import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { roundingOf } from '#standards/tables/rounding.ts';
 import { nm, peakOfSine, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 

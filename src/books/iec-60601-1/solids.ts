@@ -2,7 +2,12 @@
 // more of together so much film that stand the test together; three of which any two do. A solid that stands the test of
 // one means is one means. Wires have no rule here, enamel earns nothing.
 
-import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, type Insulation, worthOf } from '#books/insulation.ts';
+import {
+  BASIC_AND_SUPPLEMENTARY,
+  FUNCTIONAL,
+  type Insulation,
+  worthOf,
+} from '#books/questions/insulation.ts';
 import { asShown, sheetsOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
 import {
@@ -12,9 +17,9 @@ import {
   stands,
   type Strength,
   type TestLevels,
-} from '#books/solid.ts';
+} from '#books/questions/solid.ts';
 import { because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Rule } from '#standards/rules-in-words.ts';
+import type { Rule } from '#standards/tables/rules-in-words.ts';
 import { voltsPeak } from '#units/quantity.ts';
 
 export const solidsWorth =

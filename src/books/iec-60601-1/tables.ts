@@ -10,7 +10,7 @@ import operatorAtMains from '#tables/standards/iec-60601-1/operator-at-mains.jso
 import rulesFile from '#tables/standards/iec-60601-1/rules.json' with { type: 'json' };
 import testAtMains from '#tables/standards/iec-60601-1/test-at-mains.json' with { type: 'json' };
 
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 

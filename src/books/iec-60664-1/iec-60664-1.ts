@@ -2,8 +2,8 @@
 // thickness, no layers, no wires, no heat. A solid counts by a withstand that is stated or tabled and by nothing else, of
 // any thickness; parts count by their classes as in the default book.
 
-import type { Book } from '#books/book.ts';
-import { FUNCTIONAL } from '#books/insulation.ts';
+import type { Book } from '#books/questions/book.ts';
+import { FUNCTIONAL } from '#books/questions/insulation.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -11,9 +11,9 @@ import { figureOf } from '#books/shared/one-figure.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { asShown, solidWorth } from '#books/shared/solid-worth.ts';
 import { transientsOf } from '#books/shared/transients.ts';
-import type { Crossed, LevelsOf } from '#books/solid.ts';
+import type { Crossed, LevelsOf } from '#books/questions/solid.ts';
 import { because, judged } from '#standards/because.ts';
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { hertz, nm, seconds } from '#units/quantity.ts';
 import { mainsTables } from './overvoltages.ts';
 import { requiredOf } from './required.ts';

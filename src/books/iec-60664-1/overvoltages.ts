@@ -3,7 +3,7 @@
 
 import type { MainsTables } from '#books/shared/transients.ts';
 import { because, type Because, type Cite, judged, type Judged } from '#standards/because.ts';
-import { cellFor, lookUp } from '#standards/look-up.ts';
+import { cellFor, lookUp } from '#standards/tables/look-up.ts';
 import { peakOfSine, voltsPeak, voltsRms, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 

@@ -1,18 +1,18 @@
 // What IEC 60664-1 asks between two circuits, with its part 4 above 30 kHz: clearance by the impulse and by the peaks that
 // last, the largest; creepage by rms, reinforced twice; solids are held to the temporary overvoltage and to the impulse.
 
-import type { Answered, Question, Required } from '#books/required.ts';
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
-import { governingClearance, governingCreepage } from '#books/shared/governing.ts';
-import { partFourClearance, partFourCreepage } from '#books/shared/part-four.ts';
-import { timesRule } from '#books/shared/times-rule.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
+import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
+import { partFourClearance, partFourCreepage } from '#books/shared/distances/part-four.ts';
+import { timesRule } from '#books/shared/distances/times-rule.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { lookUp, type Found } from '#standards/look-up.ts';
-import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { roundingOf } from '#standards/rounding.ts';
-import type { Table } from '#standards/table.ts';
+import { lookUp, type Found } from '#standards/tables/look-up.ts';
+import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { roundingOf } from '#standards/tables/rounding.ts';
+import type { Table } from '#standards/tables/table.ts';
 import { nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import { reinforcedImpulse, timesPeak } from './overvoltages.ts';
 import type { Tables } from './tables.ts';

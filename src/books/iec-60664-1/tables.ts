@@ -11,7 +11,7 @@ import mainsTransient from '#tables/standards/iec-60664-1/mains-transient.json' 
 import neededGrades from '#tables/standards/iec-60664-1/needed-grades.json' with { type: 'json' };
 import rulesFile from '#tables/standards/iec-60664-1/rules.json' with { type: 'json' };
 
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 

@@ -1,7 +1,7 @@
 // The rule book IEC 60950-1, edition 2 of 2005, for builds of its day. Heat in overload by table C.1, nothing in normal use;
 // at high frequency it asks nothing more. Parts by their classes as in the default book.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -10,8 +10,8 @@ import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { sineLimits } from '#books/shared/sine-limits.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
-import { exactCell, lookUp } from '#standards/look-up.ts';
-import type { Reader } from '#standards/reader.ts';
+import { exactCell, lookUp } from '#standards/tables/look-up.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { celsius, hertz, nm, peakOfSine, seconds, voltsPeak, voltsRms } from '#units/quantity.ts';
 import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';

@@ -2,17 +2,17 @@
 // above it, table 2L by steps on top (never a row of 2K above the mains peak while the mains is the source); creepage of
 // table 2N; tests of table 5B. Basic insulation above 420 V peak has a level in a part of 5B that nobody here has seen.
 
-import type { Answered, Question, Required } from '#books/required.ts';
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
-import { governingClearance, governingCreepage } from '#books/shared/governing.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
+import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import { timesRule } from '#books/shared/times-rule.ts';
+import { timesRule } from '#books/shared/distances/times-rule.ts';
 import { because, judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { lookUp } from '#standards/look-up.ts';
-import { isOutOfRange, outOfRange } from '#standards/out-of-range.ts';
-import { roundingOf } from '#standards/rounding.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
+import { roundingOf } from '#standards/tables/rounding.ts';
 import { inMm, nm, peakOfSine, voltsPeak, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 

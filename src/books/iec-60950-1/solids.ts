@@ -1,13 +1,13 @@
 // What solids are worth by IEC 60950-1: sheets that can be parted, two that each stand the test or three of which any two
 // do; wire with three layers to annex U; anything as thick as a strong solid by what it shows, thinner basic at most.
 
-import { FUNCTIONAL, type Insulation, REINFORCED, worthOf } from '#books/insulation.ts';
+import { FUNCTIONAL, type Insulation, REINFORCED, worthOf } from '#books/questions/insulation.ts';
 import { asShown, basicAtMost, sheetsOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
-import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/solid.ts';
+import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/questions/solid.ts';
 import { because, judgedLater, type Judged } from '#standards/because.ts';
 import type { Column } from '#standards/grade.ts';
-import type { Rule } from '#standards/rules-in-words.ts';
+import type { Rule } from '#standards/tables/rules-in-words.ts';
 
 export const solidsWorth =
   (sheet: Rule, wire: Rule) =>

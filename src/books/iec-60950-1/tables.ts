@@ -12,7 +12,7 @@ import rulesFile from '#tables/standards/iec-60950-1/rules.json' with { type: 'j
 import testVoltage from '#tables/standards/iec-60950-1/test-voltage.json' with { type: 'json' };
 import windingTemperatureOverload from '#tables/standards/iec-60950-1/winding-temperature-overload.json' with { type: 'json' };
 
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 

@@ -1,7 +1,7 @@
 // The rule book IEC 61558-2-16:2009 + A1, with IEC 61558-1:2005 + A1. All of its rows are recalled, one point of them is
 // printed: every verdict of this book rests on memory and says so. Heat and touch current are not judged.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -9,8 +9,8 @@ import { figureOf } from '#books/shared/one-figure.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
-import { lookUp } from '#standards/look-up.ts';
-import type { Reader } from '#standards/reader.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { hertz, nm, seconds, voltsPeak } from '#units/quantity.ts';
 import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';

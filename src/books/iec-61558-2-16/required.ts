@@ -1,16 +1,16 @@
 // What IEC 61558-2-16 asks between two circuits: clearance, creepage and test by the working voltage, in the one row set
 // that anyone here recalls (pollution degree 2, group IIIa, as for category III); above 30 kHz the parent's part 4 as well.
 
-import type { Answered, Question, Required } from '#books/required.ts';
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
-import { governingClearance, governingCreepage } from '#books/shared/governing.ts';
-import { partFourClearance, partFourCreepage } from '#books/shared/part-four.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
+import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
+import { partFourClearance, partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { because, judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { lookUp } from '#standards/look-up.ts';
-import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { roundingOf } from '#standards/rounding.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { roundingOf } from '#standards/tables/rounding.ts';
 import { nm, peakOfSine, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 

@@ -1,12 +1,12 @@
 // What solids are worth by IEC 61558-1: sheets that can be parted, three of which any two together stand the test, two for
 // supplementary; a wire with three certified layers; anything else by what it shows where it is as thick as a strong solid.
 
-import { FUNCTIONAL, type Insulation, REINFORCED, worthOf } from '#books/insulation.ts';
+import { FUNCTIONAL, type Insulation, REINFORCED, worthOf } from '#books/questions/insulation.ts';
 import { asShown, basicAtMost, sheetsOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
-import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/solid.ts';
+import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/questions/solid.ts';
 import { because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Rule } from '#standards/rules-in-words.ts';
+import type { Rule } from '#standards/tables/rules-in-words.ts';
 
 export const solidsWorth =
   (layers: Rule, wire: Rule) =>

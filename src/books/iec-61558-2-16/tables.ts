@@ -12,7 +12,7 @@ import neededGrades from '#tables/standards/iec-61558-2-16/needed-grades.json' w
 import rulesFile from '#tables/standards/iec-61558-2-16/rules.json' with { type: 'json' };
 import testVoltage from '#tables/standards/iec-61558-2-16/test-voltage.json' with { type: 'json' };
 
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 

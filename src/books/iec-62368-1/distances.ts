@@ -4,14 +4,14 @@
 import { nm, type Hertz, type Metres, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 import { judged, type Judged } from '#standards/because.ts';
-import { byGrade, byPollution } from '#standards/factors.ts';
+import { byGrade, byPollution } from '#standards/tables/factors.ts';
 import type { Column, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
-import { lookUp, type Found } from '#standards/look-up.ts';
-import { highFrequencyCreepage } from '#books/shared/high-frequency-creepage.ts';
-import type { OutOfRange } from '#standards/out-of-range.ts';
-import { roundUp, roundingOf } from '#standards/rounding.ts';
-import type { Rule, Rules } from '#standards/rules-in-words.ts';
-import type { Table } from '#standards/table.ts';
+import { lookUp, type Found } from '#standards/tables/look-up.ts';
+import { highFrequencyCreepage } from '#books/shared/distances/high-frequency-creepage.ts';
+import type { OutOfRange } from '#standards/tables/out-of-range.ts';
+import { roundUp, roundingOf } from '#standards/tables/rounding.ts';
+import type { Rule, Rules } from '#standards/tables/rules-in-words.ts';
+import type { Table } from '#standards/tables/table.ts';
 
 export interface DistanceTables {
   readonly clearanceByPeak: Table;

@@ -1,13 +1,13 @@
 // The rule book IEC 62368-1, edition 3 of 2018: what it answers, from its tables and by its procedure.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { hertz } from '#units/quantity.ts';
 import { solidsWorthOf } from './solid-grade.ts';
 import { requiredOf, type Tables } from './required.ts';
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { tablesOf } from './tables.ts';
 
 export function iec623681(read: Reader): Book {

@@ -4,7 +4,7 @@
 import type { Hertz } from '#units/quantity.ts';
 
 import { because, judged, type Judged } from '#standards/because.ts';
-import { lineKey, type Cell, type Table } from '#standards/table.ts';
+import { lineKey, type Cell, type Table } from '#standards/tables/table.ts';
 
 /** The first and the last of the rows whose mean stands for a material that has none. */
 export interface StandIn {

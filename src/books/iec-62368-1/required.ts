@@ -1,14 +1,14 @@
 // What the standard asks between two circuits: clearance by both procedures, creepage by tracking group, test levels,
 // the width under which gaps are bridged.
 
-import { bridgedGap } from '#books/shared/bridged-gap.ts';
-import { forBoth } from '#books/shared/for-both.ts';
+import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
+import { forBoth } from '#books/shared/distances/for-both.ts';
 import { mainsOf } from '#books/shared/mains.ts';
-import type { Answered, Question, Required } from '#books/required.ts';
+import type { Answered, Question, Required } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
-import { nextRowOf } from '#standards/next-row.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { nextRowOf } from '#standards/tables/next-row.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Distances } from './distances.ts';
 import type { Voltages } from './voltages.ts';

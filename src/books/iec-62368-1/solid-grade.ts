@@ -8,7 +8,7 @@ import {
   type Insulation,
   REINFORCED,
   worthOf,
-} from '#books/insulation.ts';
+} from '#books/questions/insulation.ts';
 import {
   type Crossed,
   type LevelsOf,
@@ -16,7 +16,7 @@ import {
   stands,
   type Strength,
   type TestLevels,
-} from '#books/solid.ts';
+} from '#books/questions/solid.ts';
 import { asShown, basicAtMost, shownOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';

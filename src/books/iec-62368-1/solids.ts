@@ -13,12 +13,17 @@ import {
   type VoltsRms,
 } from '#units/quantity.ts';
 
-import type { HeatAnswers, SolidAnswers, TouchCurrentLimit, TouchCurrentLimits } from '#books/book.ts';
+import type {
+  HeatAnswers,
+  SolidAnswers,
+  TouchCurrentLimit,
+  TouchCurrentLimits,
+} from '#books/questions/book.ts';
 import type { CapacitorClass, PartTables } from '#books/shared/parts/bridge-grade.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import { exactCell } from '#standards/look-up.ts';
-import type { Rules } from '#standards/rules-in-words.ts';
-import type { Cell, Table } from '#standards/table.ts';
+import { exactCell } from '#standards/tables/look-up.ts';
+import type { Rules } from '#standards/tables/rules-in-words.ts';
+import type { Cell, Table } from '#standards/tables/table.ts';
 
 export interface SolidTables {
   readonly wireLayers: Table;

@@ -24,7 +24,7 @@ import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-te
 import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
 
 import { distancesOf } from './distances.ts';
-import type { Reader } from '#standards/reader.ts';
+import type { Reader } from '#standards/tables/reader.ts';
 import { solidsOf } from './solids.ts';
 import { voltagesOf } from './voltages.ts';
 

@@ -12,11 +12,11 @@ import {
 
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
 import type { Column, OvervoltageCategory } from '#standards/grade.ts';
-import { lookUp, type Found } from '#standards/look-up.ts';
-import type { OutOfRange } from '#standards/out-of-range.ts';
+import { lookUp, type Found } from '#standards/tables/look-up.ts';
+import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import { reductionFactor } from './reduction-factor.ts';
-import type { Rules } from '#standards/rules-in-words.ts';
-import type { Table } from '#standards/table.ts';
+import type { Rules } from '#standards/tables/rules-in-words.ts';
+import type { Table } from '#standards/tables/table.ts';
 
 export interface VoltageTables {
   readonly mainsTransient: Table;

@@ -2,8 +2,8 @@
 
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Grade, Role } from '#standards/grade.ts';
-import { exactCell } from '#standards/look-up.ts';
-import type { Table } from '#standards/table.ts';
+import { exactCell } from '#standards/tables/look-up.ts';
+import type { Table } from '#standards/tables/table.ts';
 
 export function neededGrade(table: Table, a: Role, b: Role): Judged<Grade | null> {
   const cell = exactCell(table, a, 'grade', [b]) ?? exactCell(table, b, 'grade', [a]);

@@ -1,6 +1,6 @@
 // What a book answers that has no limits of heat, or none that anyone here has seen: heat is not judged.
 
-import type { HeatAnswers } from '#books/book.ts';
+import type { HeatAnswers } from '#books/questions/book.ts';
 
 export const noHeat = (
   thermocoupleAllowance: HeatAnswers['thermocoupleAllowance'],

@@ -1,7 +1,7 @@
 // Sheets that can be parted: how many of them stand a test by themselves, and whether so many can be chosen of which any
 // two together do. Alike sheets add up, others count twice the weaker.
 
-import { type LevelsOf, type Solid, stands, type Strength } from '#books/solid.ts';
+import { type LevelsOf, type Solid, stands, type Strength } from '#books/questions/solid.ts';
 import type { Column } from '#standards/grade.ts';
 import type { VoltsPeak } from '#units/quantity.ts';
 

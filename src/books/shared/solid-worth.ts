@@ -7,8 +7,8 @@ import {
   type Insulation,
   REINFORCED,
   worthOf,
-} from '#books/insulation.ts';
-import { type Crossed, type Solid, stands, type Strength, type TestLevels } from '#books/solid.ts';
+} from '#books/questions/insulation.ts';
+import { type Crossed, type Solid, stands, type Strength, type TestLevels } from '#books/questions/solid.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
 
 export const solidWorth = (

@@ -4,10 +4,10 @@
 
 import type { Circuit, Supply } from '#model/design.ts';
 import { because, judged, type Because } from '#standards/because.ts';
-import type { Answered, Transients } from '#books/required.ts';
+import type { Answered, Transients } from '#books/questions/required.ts';
 import type { OvervoltageCategory } from '#standards/grade.ts';
 import { mainsOf } from './mains.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 /** The tables of a book that say what the mains brings. */

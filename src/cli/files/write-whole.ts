@@ -2,7 +2,7 @@
 
 import { renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { printable } from '#words/text/printable.ts';
-import { done, refused, type Outcome } from '#cli/outcome.ts';
+import { done, refused, type Outcome } from '#cli/line/outcome.ts';
 
 /** `-` is standard output, for texts. */
 export function writeWhole(path: string, content: string | Uint8Array, verb: string): Outcome {

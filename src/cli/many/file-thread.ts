@@ -1,7 +1,8 @@
 // One of the threads that many files are shared among: does its job with each file that it is handed.
 
 import { parentPort, workerData } from 'node:worker_threads';
-import { fileJob, itemOf } from './file-jobs.ts';
+import { itemOf } from './file-job.ts';
+import { fileJob } from './file-jobs.ts';
 import type { FromFileThread, ThreadOrder, ToFileThread } from './file-threads.ts';
 
 export async function fileThread(): Promise<void> {

@@ -4,7 +4,8 @@
 import { realpathSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { fileJob, itemOf, type ItemOf, type JobName, type OrderOf } from './file-jobs.ts';
+import { itemOf } from './file-job.ts';
+import { fileJob, type ItemOf, type JobName, type OrderOf } from './file-jobs.ts';
 import { progress } from './progress.ts';
 
 /** Below this many files starting another thread costs more than it saves. */

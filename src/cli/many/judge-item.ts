@@ -3,12 +3,12 @@
 import { told } from '#words/told.ts';
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
-import { explained } from '#cli/explained.ts';
-import type { FileJob } from './file-jobs.ts';
+import { explained } from '#cli/line/explained.ts';
+import type { FileJob } from './file-job.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
-import { ownFault } from '#cli/own-fault.ts';
+import { ownFault } from '#cli/line/own-fault.ts';
 
 /** How the files are to be judged and told. */
 export interface JudgeOrder {
@@ -24,7 +24,7 @@ export interface JudgeItem {
   readonly text: string;
 }
 
-export const judgeJob: FileJob<'judge'> = {
+export const judgeJob: FileJob<JudgeOrder, JudgeItem> = {
   item: (file, _, order) => judgeItem(file, order),
   fault: (file, error, { json }) => faultItem(file, error, json),
 };

@@ -4,11 +4,11 @@
 import { told } from '#words/told.ts';
 import { createReadStream } from 'node:fs';
 import type { BadInput } from '#model/faults/bad-input.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { inputLines } from '#cli/files/input-lines.ts';
 import { readDesignOf } from '#cli/files/load-design.ts';
-import { ownFault } from '#cli/own-fault.ts';
-import type { ExitCode, Outcome } from '#cli/outcome.ts';
+import { ownFault } from '#cli/line/own-fault.ts';
+import type { ExitCode, Outcome } from '#cli/line/outcome.ts';
 
 /** `file`: `-` is standard input. `write` resolves once it may be called again. */
 export async function judgeLines(

@@ -2,7 +2,7 @@
 
 import { itemsOf } from './file-threads.ts';
 import type { JudgeItem, JudgeOrder } from './judge-item.ts';
-import type { ExitCode, Outcome } from '#cli/outcome.ts';
+import type { ExitCode, Outcome } from '#cli/line/outcome.ts';
 
 export async function judgeMany(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
   const items = await itemsOf(files, 'judge', order);

@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import { judgedBuild, type BadBuild, type JudgedBuild } from '#papers/html/overview.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
-import type { FileJob } from './file-jobs.ts';
+import type { FileJob } from './file-job.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
-import { ownFault } from '#cli/own-fault.ts';
+import { ownFault } from '#cli/line/own-fault.ts';
 import { writeWhole } from '#cli/files/write-whole.ts';
 
 export interface OverviewOrder {
@@ -22,7 +22,7 @@ export interface OverviewItem {
   readonly unwritten: string | null;
 }
 
-export const overviewJob: FileJob<'overview'> = {
+export const overviewJob: FileJob<OverviewOrder, OverviewItem> = {
   item: (file, place, { out, names }) => overviewItem(file, out, names[place] ?? ''),
   fault: (file, error) => ({ build: { kind: 'fault', file, says: ownFault(file, error) }, unwritten: null }),
 };

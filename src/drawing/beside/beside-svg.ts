@@ -4,9 +4,9 @@
 import { palette, type ThemeName } from '#drawing/scene/palette.ts';
 import type { Box } from '#drawing/scene/outline.ts';
 import type { LayerPlace, Scene } from '#drawing/scene/scene.ts';
-import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
+import { guessedWidth, place, type Paper } from '#drawing/paper/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
-import type { LineMark, Mark, Point } from '#drawing/marks/mark.ts';
+import type { LineMark, Mark, Point } from '#drawing/paper/mark.ts';
 import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { element } from '#drawing/svg/svg-element.ts';

@@ -2,8 +2,8 @@
 // used here. All places of a stamp are one path, so that a thousand turns cost what ten do.
 
 import { LETTERING } from '#drawing/scene/palette.ts';
-import type { Hatch } from '#drawing/marks/hatches.ts';
-import type { CircleMark, Fill, LineMark, Mark, Point, Stroke, WordsMark } from '#drawing/marks/mark.ts';
+import type { Hatch } from '#drawing/paper/hatches.ts';
+import type { CircleMark, Fill, LineMark, Mark, Point, Stroke, WordsMark } from '#drawing/paper/mark.ts';
 
 export type Canvas = Pick<
   CanvasRenderingContext2D,

@@ -2,8 +2,8 @@
 // marks as the other drawings; one layer a role; texts keep to the signs of ASCII.
 // The header names the unit: 4 is millimetres, so that no reader has to guess whether they are inches.
 
-import type { CircleMark, Mark, Point, WordsMark } from '#drawing/marks/mark.ts';
-import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
+import type { CircleMark, Mark, Point, WordsMark } from '#drawing/paper/mark.ts';
+import { guessedWidth, place, type Paper } from '#drawing/paper/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { flagPlaces } from '#drawing/scene/flag-places.ts';

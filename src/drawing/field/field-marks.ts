@@ -2,8 +2,8 @@
 // their numbers, turns and metal over it.
 
 import type { FieldShot, PictureBox } from '#judge/field/field-picture.ts';
-import type { LineMark, Mark, Point } from '#drawing/marks/mark.ts';
-import { place, type Paper } from '#drawing/marks/paper.ts';
+import type { LineMark, Mark, Point } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
 import { circledLayers, turnMarks } from '#drawing/marks/turn-marks.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { rampColor, stepOf, STEPS } from './ramp.ts';

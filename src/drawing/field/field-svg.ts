@@ -2,8 +2,8 @@
 
 import type { FieldPicture, FieldShot } from '#judge/field/field-picture.ts';
 import type { FieldGap } from '#judge/field/field-report.ts';
-import type { Mark, Point } from '#drawing/marks/mark.ts';
-import { guessedWidth, type Paper } from '#drawing/marks/paper.ts';
+import type { Mark, Point } from '#drawing/paper/mark.ts';
+import { guessedWidth, type Paper } from '#drawing/paper/paper.ts';
 import { palette, READING, type ThemeName } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { element } from '#drawing/svg/svg-element.ts';

@@ -1,8 +1,8 @@
 // A gap on its picture: its field line, and a pennant with its number. Ink, not pencil: nothing falls short here.
 
 import type { FieldGap } from '#judge/field/field-report.ts';
-import type { Mark, Point } from '#drawing/marks/mark.ts';
-import { place, type Paper } from '#drawing/marks/paper.ts';
+import type { Mark, Point } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
 
 const FLAG = { nose: 7, width: 24, half: 8.5 } as const;
 

@@ -1,7 +1,7 @@
 // The scale of field strength at the upper right: its steps side by side, numbers in kV/mm under some of them.
 
-import type { Mark } from '#drawing/marks/mark.ts';
-import type { Paper } from '#drawing/marks/paper.ts';
+import type { Mark } from '#drawing/paper/mark.ts';
+import type { Paper } from '#drawing/paper/paper.ts';
 import { rampColor, strengthAt, STEPS } from './ramp.ts';
 
 const SCALE = { width: 260, height: 10, top: 4, right: 44 } as const;

@@ -1,17 +1,15 @@
 // The figures of a path: `4.83 of 5.6 mm` beside it, and how much is missing: as a dimension above the stack where a place
 // in the chamber would do, else in a chip of its own. Both keep inside the room.
 
-import { pathFigure, pathFigurePlace } from '#drawing/scene/path-figure.ts';
-import { touches } from './paper.ts';
+import { pathFigure, pathFigurePlace } from '#drawing/path/path-figure.ts';
+import { touches, place, type Paper } from '#drawing/paper/paper.ts';
 import type { Plate } from '#drawing/scene/view.ts';
-import type { Scene } from '#drawing/scene/scene.ts';
-import type { PathScale } from '#drawing/scene/path-scale.ts';
+import type { Scene, PathScale } from '#drawing/scene/scene.ts';
 import { lengthUp } from '#words/text/number-words.ts';
-import type { ChipMark, Mark, Point } from './mark.ts';
-import { place, type Paper } from './paper.ts';
+import type { ChipMark, Mark, Point } from '#drawing/paper/mark.ts';
 import { pathColor } from './path-marks.ts';
 import { rulerPlates } from './ruler-marks.ts';
-import { arrowHead, chip, chipHeight, chipWidth, line, type ChipLook } from './shapes.ts';
+import { arrowHead, chip, chipHeight, chipWidth, line, type ChipLook } from '#drawing/paper/shapes.ts';
 
 const ROLE = 'path';
 

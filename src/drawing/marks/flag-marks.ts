@@ -3,8 +3,8 @@
 
 import { FLAG, type FlagPlace } from '#drawing/scene/flag-places.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
-import type { Mark, Point } from './mark.ts';
-import { CHIP_SIZE, line } from './shapes.ts';
+import type { Mark, Point } from '#drawing/paper/mark.ts';
+import { CHIP_SIZE, line } from '#drawing/paper/shapes.ts';
 
 /** The worst last, so that it lies on top. */
 export const flagMarks = (

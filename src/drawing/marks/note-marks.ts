@@ -1,12 +1,11 @@
 // The few words on a section: the circuits' letters, the tube's thickness, the air to the core, the numbers of the layers.
 
 import { LINE } from '#drawing/scene/palette.ts';
-import type { Note } from '#drawing/scene/scene-notes.ts';
-import type { Letter, Scene } from '#drawing/scene/scene.ts';
+import type { Note, Letter, Scene } from '#drawing/scene/scene.ts';
 import { toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
-import type { Mark, Point, WordsMark } from './mark.ts';
-import { place, scaleUp, type Paper } from './paper.ts';
-import { arrowHead, chip, chipWidth, line } from './shapes.ts';
+import type { Mark, Point, WordsMark } from '#drawing/paper/mark.ts';
+import { place, scaleUp, type Paper } from '#drawing/paper/paper.ts';
+import { arrowHead, chip, chipWidth, line } from '#drawing/paper/shapes.ts';
 
 const LETTER = { most: 12.5, least: 9 } as const;
 const NOTE_SIZE = 11.5;

@@ -1,11 +1,11 @@
 // A path as a measuring scale: millimetres filled and hollow in turn, a tick at each, punctured plies as diamonds, what is
 // missing as dots beyond its end. While its sentence is read only the pieces told so far are strong; the others wait, pale.
 
-import type { Puncture, PathScale } from '#drawing/scene/path-scale.ts';
+import type { Puncture, PathScale } from '#drawing/scene/scene.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
-import type { AreaMark, LineMark, Mark, Point, Stroke } from './mark.ts';
-import { place, type Paper } from './paper.ts';
-import { line } from './shapes.ts';
+import type { AreaMark, LineMark, Mark, Point, Stroke } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
+import { line } from '#drawing/paper/shapes.ts';
 
 /** Legs that light up (null: all are as strong), and legs already told. */
 export interface Told {

@@ -3,10 +3,10 @@
 
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toDrawingX, toDrawingY, type Plate } from '#drawing/scene/view.ts';
-import type { AreaMark, LineMark, Mark, Point, WordsMark } from './mark.ts';
-import { crisp, place, scaleUp, type Paper } from './paper.ts';
+import type { AreaMark, LineMark, Mark, Point, WordsMark } from '#drawing/paper/mark.ts';
+import { crisp, place, scaleUp, type Paper } from '#drawing/paper/paper.ts';
 import { multiples, rulerSteps } from './ruler-steps.ts';
-import { line, rectangle } from './shapes.ts';
+import { line, rectangle } from '#drawing/paper/shapes.ts';
 
 const ROLE = 'ruler';
 const BAR = 5;

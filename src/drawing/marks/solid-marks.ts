@@ -3,9 +3,9 @@
 
 import { LINE, type Hue, type Theme } from '#drawing/scene/palette.ts';
 import type { Area, Scene } from '#drawing/scene/scene.ts';
-import { countedFill, materialFill, textureFill } from './hatches.ts';
-import type { AreaMark, Fill, Stroke } from './mark.ts';
-import { crisp, scaleUp, touches, type Paper } from './paper.ts';
+import { countedFill, materialFill, textureFill } from '#drawing/paper/hatches.ts';
+import type { AreaMark, Fill, Stroke } from '#drawing/paper/mark.ts';
+import { crisp, scaleUp, touches, type Paper } from '#drawing/paper/paper.ts';
 
 /** Screen pixels of a ply from which its own joints are drawn. */
 const COUNTABLE = 3;

@@ -4,8 +4,8 @@
 import type { TurnMark } from '#words/design/circuit-look.ts';
 import type { Hue } from '#drawing/scene/palette.ts';
 import type { Scene, TurnCircle } from '#drawing/scene/scene.ts';
-import type { CircleMark, LineMark, Point, StampMark } from './mark.ts';
-import { place, type Paper } from './paper.ts';
+import type { CircleMark, LineMark, Point, StampMark } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
 
 /** Pixels across below which a circle says nothing, and below which its mark cannot be read. */
 const LEAST_CIRCLE = 3;

@@ -1,6 +1,6 @@
 // Where the bodies of flags stand in pixels, so that no two lie over each other; a tip always touches its spot.
 
-import type { Flag } from './scene-flags.ts';
+import type { Flag } from './scene.ts';
 import type { Plate } from './view.ts';
 
 export const FLAG = { width: 32, height: 22, nose: 9 } as const;

@@ -1,20 +1,11 @@
 // The drawing of one section as plain data: what lies where, in millimetres, under role names instead of colours.
-// x runs along the axis, y outward from the tube (upward on paper). Both renderers (SVG and the page's canvas) draw this.
+// x runs along the axis, y outward from the tube (upward on paper). All writers (SVG, DXF and the page's canvas) draw this.
 
-import type { Section } from '#solver/section/section.ts';
-import type { Turn } from '#solver/placing/turns.ts';
-import type { Design } from '#model/design.ts';
-import type { Judgement } from '#judge/judge.ts';
-import { inMm } from '#units/quantity.ts';
-import { areasOf, boundsOf } from './scene-areas.ts';
-import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
-import { flagsOf, type Flag } from './scene-flags.ts';
-import { countedNotes, notesOf, type Note } from './scene-notes.ts';
+import type { Judgement } from '#judge/judging/judge.ts';
+import type { Metric, PathLeg } from '#judge/verdict/verdict.ts';
+import type { CircuitLook } from '#words/design/circuit-look.ts';
 import type { Box, Point } from './outline.ts';
 import type { MaterialKey } from './palette.ts';
-import { sectionWords } from '#words/design/section-words.ts';
-import { unknownPlaces, withUnknowns, type UnknownPlace } from './scene-unknown.ts';
-import { otherPathScales, pathScaleOf, type PathScale } from './path-scale.ts';
 
 export interface Scene {
   readonly section: string;
@@ -93,101 +84,74 @@ export interface SceneChoices {
   readonly elsewhere?: number;
 }
 
-const ELSEWHERE = 3;
-
-/** Null where no section has that name. */
-export function sceneOf(
-  design: Design,
-  judgement: Judgement,
-  sectionName: string,
-  choices: SceneChoices = {},
-): Scene | null {
-  const section = judgement.sections.find(({ name }) => name === sectionName);
-  if (section === undefined) return null;
-  const looks = circuitLooks(design.circuits);
-  const turns = judgement.turns.get(section.name) ?? [];
-  const wireOf = (layer: number): number | null => {
-    const turn = turns.find((each) => each.layer === layer);
-    return turn === undefined ? null : inMm(turn.overall);
-  };
-  const areas = withUnknowns(areasOf(section, wireOf), design, section);
-  const frame = boundsOf([boxInMm(section.frame), ...areas.map(({ bounds }) => bounds)]);
-  const rulers = rulersOf(section);
-  const path = pathScaleOf(judgement.verdict, section.name, choices, rulers.x);
-  return {
-    section: section.name,
-    ...sectionWords(section),
-    frame,
-    looks,
-    areas,
-    turns: turns.map(circleOf),
-    letters: lettersOf(section, looks),
-    layers: layersOf(section),
-    rulers,
-    path,
-    otherPaths: otherPathScales(judgement.verdict, section.name, path, rulers.x),
-    flags: flagsOf(judgement.verdict.weakSpots, section.name, frame, choices.elsewhere ?? ELSEWHERE),
-    notes: [...notesOf(design, section), ...countedNotes(areas)],
-    unknowns: unknownPlaces(design, section),
-  };
+export interface Flag {
+  /** 1 is the worst. */
+  readonly number: number;
+  readonly at: Point;
+  /** Where the body of the flag stands, seen from its tip. */
+  readonly stands: 'left' | 'right';
+  /** The spot is on the section that is drawn. */
+  readonly here: boolean;
+  readonly section: string;
+  /** It falls short; else it is not shown. */
+  readonly short: boolean;
 }
 
-const boxInMm = (box: Section['frame']): Box => ({
-  x0: inMm(box.x0),
-  y0: inMm(box.y0),
-  x1: inMm(box.x1),
-  y1: inMm(box.y1),
-});
-
-const circleOf = (turn: Turn): TurnCircle => ({
-  x: inMm(turn.x),
-  y: inMm(turn.y),
-  overall: inMm(turn.overall),
-  conductor: inMm(turn.conductor),
-  circuit: turn.circuit,
-  layer: turn.layer,
-});
-
-/** On the widest conductor of each circuit in each layer, so that no letter stands twice in a row. */
-function lettersOf(section: Section, looks: readonly CircuitLook[]): readonly Letter[] {
-  const widest = new Map<string, { readonly width: number; readonly letter: Letter }>();
-  for (const region of section.regions) {
-    if (region.kind !== 'conductor' || region.of === 'core') continue;
-    const look = looks.find(({ circuit }) => circuit === region.conductor);
-    if (look === undefined) continue;
-    const part = region.of === 'winding' || region.of === 'screen' ? 'turns' : region.of;
-    const key = `${region.layer} ${part} ${region.conductor}`;
-    const width = region.x1 - region.x0;
-    if (width <= (widest.get(key)?.width ?? 0)) continue;
-    const at: Point = [inMm(region.x0) + inMm(region.x1), inMm(region.y0) + inMm(region.y1)].map(
-      (sum) => sum / 2,
-    ) as unknown as Point;
-    widest.set(key, {
-      width,
-      letter: { at, letter: look.letter, circuit: look.circuit, layer: region.layer },
-    });
-  }
-  return [...widest.values()].map(({ letter }) => letter);
+export interface Note {
+  readonly text: string;
+  readonly at: Point;
+  /** A dimension line with two arrows; null for words alone. */
+  readonly line: readonly [Point, Point] | null;
+  /** In the tube's wall, as far as that is thick enough; or above what it speaks of. */
+  readonly place: 'wall' | 'beside' | 'above';
 }
 
-function layersOf(section: Section): readonly LayerPlace[] {
-  return section.bands.flatMap((band) =>
-    band.kind === 'crossing-lead'
-      ? []
-      : [
-          {
-            layer: band.layer,
-            chamber: band.chamber,
-            kind: band.kind,
-            ...boxInMm(band),
-          },
-        ],
-  );
+export interface UnknownPlace {
+  readonly text: string;
+  readonly at: Point;
+  /** Its words stand below the sign, not in the figure. */
+  readonly beside: boolean;
 }
 
-function rulersOf(section: Section): Scene['rulers'] {
-  const ends = section.chambers.flatMap(({ x0, x1 }) => [inMm(x0), inMm(x1)]);
-  const tops = section.regions.flatMap((region) => (region.kind === 'moulding' ? [inMm(region.y1)] : []));
-  const stacks = section.stackTops.map(inMm);
-  return { x: [Math.min(0, ...ends), Math.max(0, ...ends)], y: [0, Math.max(0, ...tops, ...stacks)] };
+export interface PathScale {
+  readonly between: readonly [string, string];
+  readonly metric: Metric;
+  readonly legs: readonly PathLeg[];
+  /** Straight pieces of at most a millimetre of counted length, filled and hollow in turn. */
+  readonly pieces: readonly ScalePiece[];
+  /** Legs that count no length: over a conductor, across a void into which the tape sags, of a piece that is too short. */
+  readonly uncounted: readonly { readonly leg: number; readonly from: Point; readonly to: Point }[];
+  readonly punctures: readonly Puncture[];
+  readonly ends: readonly [Point, Point];
+  readonly shortfall: Shortfall | null;
+  readonly length: number;
+  readonly required: number | null;
+  /** Its pair falls short: drawn in pencil, else in ink. */
+  readonly short: boolean;
+}
+
+export interface ScalePiece {
+  readonly leg: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly filled: boolean;
+  /** It ends a whole millimetre. */
+  readonly tick: boolean;
+}
+
+/** A ply or other thin solid crossed: where, in which direction, and how many it counts as. */
+export interface Puncture {
+  readonly leg: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly plies: number;
+}
+
+export interface Shortfall {
+  readonly from: Point;
+  /** Cut off at the last face of the chambers; `missing` keeps the whole. */
+  readonly to: Point;
+  readonly missing: number;
+  /** The place lies in the chamber and nearer than the path is long: it can be shown. Else only the figure tells it. */
+  readonly isPlace: boolean;
 }

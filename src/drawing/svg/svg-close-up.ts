@@ -1,9 +1,9 @@
 // A weak spot seen close: a window on the section round its path, at a scale of its own.
 
-import { guessedWidth, type Paper } from '#drawing/marks/paper.ts';
+import { guessedWidth, type Paper } from '#drawing/paper/paper.ts';
 import { pathAndFlagMarks, groundMarks } from '#drawing/marks/section-marks.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
-import { place } from '#drawing/marks/paper.ts';
+import { place } from '#drawing/paper/paper.ts';
 import { flagPlaces } from '#drawing/scene/flag-places.ts';
 import type { Box } from '#drawing/scene/outline.ts';
 import { palette, type ThemeName } from '#drawing/scene/palette.ts';

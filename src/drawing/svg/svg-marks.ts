@@ -1,7 +1,7 @@
 // Marks written as SVG: hatches and stamps once as definitions, then one element a mark, in order.
 
-import type { Hatch } from '#drawing/marks/hatches.ts';
-import type { Fill, Mark, Point, StampMark, Stroke, WordsMark } from '#drawing/marks/mark.ts';
+import type { Hatch } from '#drawing/paper/hatches.ts';
+import type { Fill, Mark, Point, StampMark, Stroke, WordsMark } from '#drawing/paper/mark.ts';
 import { escapeText } from '#words/text/escape-text.ts';
 import { element, px, type Attributes } from './svg-element.ts';
 

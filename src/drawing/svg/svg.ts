@@ -3,7 +3,7 @@
 import { flagPlaces } from '#drawing/scene/flag-places.ts';
 import { LETTERING, READING, palette, type ThemeName } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import { guessedWidth, place, type Paper } from '#drawing/marks/paper.ts';
+import { guessedWidth, place, type Paper } from '#drawing/paper/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
 import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';

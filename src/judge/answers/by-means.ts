@@ -1,6 +1,6 @@
 // What a book that tells patients from operators asks for either of them, of one pair at its voltages.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { requiredFor } from '#judge/grade/required.ts';
 import { WORST } from '#judge/assume/assumption.ts';

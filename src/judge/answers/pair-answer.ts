@@ -4,7 +4,7 @@ import type { Design, Part } from '#model/design.ts';
 import { undrawnCircuits } from '#judge/conductors/undrawn.ts';
 import { concerns, unplacedParts } from '#judge/conductors/unplaced.ts';
 import { reaches } from '#standards/ladder.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
 

@@ -1,8 +1,8 @@
 // A distance that is asked, as it is printed: millimetres for both columns, null where the book has no figure.
 
-import type { Both } from '#books/required.ts';
+import type { Both } from '#books/questions/required.ts';
 import { because, type Because, type Judged } from '#standards/because.ts';
-import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import type { RequiredDistance } from '#judge/verdict/verdict.ts';
 

@@ -1,8 +1,8 @@
 // A judged pair as it is printed: millimetres and volts, what is required with its derivation, the paths by plies.
 
 import { because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import type { Book } from '#books/questions/book.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Design } from '#model/design.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import { countedLength } from '#judge/grade/chain.ts';
@@ -12,10 +12,10 @@ import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
 import { pairReasons } from './pair-reasons.ts';
-import { conditionsOf, type Unknowns } from '#judge/assumptions/assumed-words.ts';
+import { conditionsOf, type Unknowns } from '#judge/spots/conditions.ts';
 import { placeOf } from '#judge/spots/spot-kind.ts';
 import { requiredLength } from '#judge/spots/spots.ts';
-import { GROUPS } from '#judge/grade/stuff.ts';
+import { GROUPS } from '#judge/assume/stuff.ts';
 import { byMeans } from './by-means.ts';
 import { printDistance } from './print-distance.ts';
 import type {

@@ -1,7 +1,7 @@
 // What a pair of circuits is judged at: its working voltage with what is not known for sure counted as chosen. An
 // estimate counts as the upper end of what it may be, a frequency that nobody gave as the highest that the tables know.
 
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import type { Design, GivenVoltage } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';

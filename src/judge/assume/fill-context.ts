@@ -2,7 +2,7 @@
 
 import type { CountedAs } from '#judge/verdict/assumed.ts';
 import { isBest, isRoomy, type Choice } from './assumption.ts';
-import { Stuffs } from '#judge/grade/stuff.ts';
+import { Stuffs } from './stuff.ts';
 
 export interface Counted {
   readonly field: string;

@@ -1,7 +1,7 @@
 // What a field that nobody knows is at its best: the figure that turns a verdict where the field decides it.
 
 import type { TurningFigure } from '#judge/verdict/assumed.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { BEST } from '#judge/assume/assumption.ts';
 import { openFrequency } from '#judge/assume/counted-stress.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';

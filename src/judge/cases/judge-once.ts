@@ -1,14 +1,14 @@
 // One judging of a design with its unknowns counted one way: builds filled, sections laid out, every pair graded.
 
 import { because, type Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import type { Book } from '#books/questions/book.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Design, Role } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
 import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { ChamberFit } from '#solver/section/section.ts';
 import type { BridgeQuestion, OpenKey } from '#books/shared/parts/bridge-grade.ts';
-import type { Required, Transients } from '#books/required.ts';
+import type { Required, Transients } from '#books/questions/required.ts';
 import { mainsOf } from '#books/shared/mains.ts';
 import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
 import {

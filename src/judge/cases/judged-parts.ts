@@ -4,11 +4,11 @@
 import type { Design } from '#model/design.ts';
 import { bridgesOf, type Judging } from './judge-once.ts';
 import { BEST, WORST } from '#judge/assume/assumption.ts';
-import type { Both } from '#books/required.ts';
+import type { Both } from '#books/questions/required.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
-import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { BridgeGrade, Reach } from '#books/shared/parts/bridge-grade.ts';
 import { gradeOfOutside, type OutsideGrade } from '#books/shared/parts/outside-grade.ts';
 import type { Nm, VoltsPeak, VoltsRms } from '#units/quantity.ts';

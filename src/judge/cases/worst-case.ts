@@ -3,7 +3,7 @@
 // all that is done once more, those taking the least room. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { type Choice, type Ends, intervalsOf, WORST } from '#judge/assume/assumption.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import { type IntervalPoint, pointsOf } from './interval-points.ts';

@@ -3,7 +3,7 @@
 
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { PairAnswer } from '#judge/pair-answers.ts';
+import type { PairAnswer } from '#judge/judging/pair-answers.ts';
 import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
 import { type FigureUnit, openRange, type OpenRange } from './open-range.ts';
 

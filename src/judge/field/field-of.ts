@@ -5,7 +5,7 @@ import type { Fineness } from '#field/mesh/drawing.ts';
 import { at, withoutFloating, type Square } from '#field/solve/capacitance.ts';
 import { relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
-import type { Study } from '#judge/study.ts';
+import type { Stressed } from '#judge/study/stress-report.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { divisionOf } from './field-division.ts';
 import { drawnField, type DrawnField } from '#judge/drawn-field/drawn-field.ts';
@@ -41,7 +41,7 @@ const MOST_TURNS = 2500;
 
 export function* fieldOf(
   design: Design,
-  study: Study,
+  study: Stressed,
   { fineness, resolutions, turned }: FieldOptions,
 ): Generator<number, FoundField, void> {
   const section = study.sections[0];
@@ -103,7 +103,7 @@ export function* fieldOf(
   return { report, drawn, solved: answer, cases };
 }
 
-function emptyReport(design: Design, study: Study, drawn: DrawnField, none: NoField | null): FieldReport {
+function emptyReport(design: Design, study: Stressed, drawn: DrawnField, none: NoField | null): FieldReport {
   return {
     format: 'layerwright-field/1',
     title: design.title,

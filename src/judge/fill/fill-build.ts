@@ -4,7 +4,7 @@
 import type { NotJudged } from '#judge/verdict/remark.ts';
 import { plainly } from '#judge/verdict/assumed.ts';
 import { because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { formerById } from '#standards/materials/materials.ts';
 import type { Design, Layer, PollutionDegree, Side, WindingLayer } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
@@ -29,7 +29,7 @@ import { fillWire } from './fill-wire.ts';
 import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
 import { meansField } from '#judge/grade/means.ts';
 import { coreCircuit, touchedBy } from '#judge/conductors/core-circuit.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 
 /** So far from the winding that the core above never limits. */
 const FAR = nm(100_000_000);

@@ -3,7 +3,7 @@
 
 import type { NotJudged } from '#judge/verdict/remark.ts';
 import { plainly } from '#judge/verdict/assumed.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
 import { linkGaps } from '#model/check/link-gaps.ts';
 import type { Unknown } from '#model/quantity/reading.ts';

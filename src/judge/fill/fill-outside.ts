@@ -2,7 +2,7 @@
 
 import { plainly } from '#judge/verdict/assumed.ts';
 import type { Design, MaterialGroup } from '#model/design.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
+import type { Metric } from '#solver/network/pieces.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
 import { groupOrAssumed } from './fill-group.ts';

@@ -4,7 +4,7 @@
 
 import { plainly } from '#judge/verdict/assumed.ts';
 import { because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { sleeveById } from '#standards/materials/materials.ts';
 import type { Sleeve } from '#model/design.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';

@@ -2,17 +2,17 @@
 
 import { plainly, type CountedAs } from '#judge/verdict/assumed.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { filmBreakdown, tapeById, type Figure, type Tape } from '#standards/materials/materials.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Margin, Sheet, Withstand } from '#model/design.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildMargin, BuildSheet } from '#solver/section/build.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Counted, Filling } from '#judge/assume/fill-context.ts';
-import type { Strength, Solid } from '#books/solid.ts';
+import type { Strength, Solid } from '#books/questions/solid.ts';
 
 /** Plies that an unknown count has at its best: as many as any rule asks for. */
 const PLIES_AT_BEST = 3;

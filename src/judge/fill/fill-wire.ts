@@ -2,7 +2,7 @@
 
 import { plainly, type CountedAs } from '#judge/verdict/assumed.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import {
   fullyInsulatedBreakdown,
   fullyInsulatedWire,
@@ -10,14 +10,14 @@ import {
   litzOverall,
   roundWire,
 } from '#standards/materials/materials.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Design, Winding, Wire } from '#model/design.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
 import { peakOf } from './fill-solid.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 
 /** A cover that is certified and strong, where nothing of it is known and all is taken at its best. */
 const CERTIFIED = 3;

@@ -1,7 +1,7 @@
 // Whole paths between two circuits: one piece, or a chain of pieces over floating conductors.
 // Conductors that are tied together count as one: the core with the circuit it is bound to.
 
-import type { Metric, Piece } from '#solver/paths/pieces.ts';
+import type { Metric, Piece } from '#solver/network/pieces.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import type { Nm } from '#units/quantity.ts';
 

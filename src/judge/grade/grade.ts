@@ -1,6 +1,11 @@
 // Grades of several insulations in series, and of a distance.
 
-import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, type Insulation, REINFORCED } from '#books/insulation.ts';
+import {
+  BASIC_AND_SUPPLEMENTARY,
+  FUNCTIONAL,
+  type Insulation,
+  REINFORCED,
+} from '#books/questions/insulation.ts';
 import type { Grade } from '#standards/grade.ts';
 import { heightOf } from '#standards/ladder.ts';
 import type { Nm } from '#units/quantity.ts';

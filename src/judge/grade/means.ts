@@ -1,7 +1,7 @@
 // Whom a barrier protects, for a rule book that tells patients from operators: as its touchable circuit says, of a pair
 // without one as all of the build say. What nobody said is a patient at worst and an operator at best.
 
-import type { Means } from '#books/required.ts';
+import type { Means } from '#books/questions/required.ts';
 import { type Choice, isBest } from '#judge/assume/assumption.ts';
 import type { Design } from '#model/design.ts';
 

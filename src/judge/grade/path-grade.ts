@@ -1,7 +1,7 @@
 // Grades one whole path: each piece by its distance and its solids, and the sum of distances over floating conductors.
 
-import { type Insulation, worthOf } from '#books/insulation.ts';
-import type { LevelsOf, Solid } from '#books/solid.ts';
+import { type Insulation, worthOf } from '#books/questions/insulation.ts';
+import type { LevelsOf, Solid } from '#books/questions/solid.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
 import type { Chain, ChainPiece } from './chain.ts';
 import { chainLength, chainPlies, chainRank, countedLength } from './chain.ts';

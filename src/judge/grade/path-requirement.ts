@@ -1,14 +1,14 @@
 // A question put to the path finder: one pair, the grade it needs, and what each metric asks of a path.
 
-import { isOutOfRange, type OutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Column, Grade } from '#standards/grade.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
+import type { Metric } from '#solver/network/pieces.ts';
 import { voltsPeak, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
-import type { Answered, Required } from '#books/required.ts';
-import type { LevelsOf, TestLevels } from '#books/solid.ts';
-import { GROUPS } from './stuff.ts';
+import type { Answered, Required } from '#books/questions/required.ts';
+import type { LevelsOf, TestLevels } from '#books/questions/solid.ts';
+import { GROUPS } from '#judge/assume/stuff.ts';
 
 export interface PairQuestion {
   readonly between: readonly [string, string];

@@ -1,7 +1,7 @@
 // Puts the question of one pair to the rule book.
 
-import type { Book } from '#books/book.ts';
-import type { Means, Question, Required, Transients } from '#books/required.ts';
+import type { Book } from '#books/questions/book.ts';
+import type { Means, Question, Required, Transients } from '#books/questions/required.ts';
 import type { Circuit, Design } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';

@@ -3,15 +3,14 @@
 
 import { CLASSES } from '#solver/paths/path-label.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
-import type { RunStep } from '#solver/network/runs.ts';
+import type { Metric, RunStep } from '#solver/network/pieces.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
-import { type LevelsOf, type Solid, stands } from '#books/solid.ts';
+import { type LevelsOf, type Solid, stands } from '#books/questions/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
 import { solidRuns } from './solid-runs.ts';
-import { GROUPS, rankOfGroup } from './stuff.ts';
+import { GROUPS, rankOfGroup } from '#judge/assume/stuff.ts';
 
 export interface SearchPlan {
   readonly grading: Counting;

@@ -2,7 +2,7 @@
 // is left over would count for nothing.
 
 import type { StuffId } from '#solver/section/build.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 
 /**
  * By stuff: its kind, the same for those that are worth the same in every path. `standsAlone`: a ply of it stands every

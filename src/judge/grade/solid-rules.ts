@@ -1,9 +1,9 @@
 // The rule book's answer on solids, for a build whose solids go by numbers.
 
-import type { Book, SheetRule } from '#books/book.ts';
-import type { Insulation } from '#books/insulation.ts';
-import type { LevelsOf, Solid } from '#books/solid.ts';
-import type { Punctured } from '#solver/paths/pieces.ts';
+import type { Book, SheetRule } from '#books/questions/book.ts';
+import type { Insulation } from '#books/questions/insulation.ts';
+import type { LevelsOf, Solid } from '#books/questions/solid.ts';
+import type { Punctured } from '#solver/network/pieces.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Nm } from '#units/quantity.ts';
 

@@ -2,10 +2,10 @@
 // test of the grade. A run in between is a stuff of its own, worth what so long a run shows at the least.
 
 import { because } from '#standards/because.ts';
-import type { RunStep } from '#solver/network/runs.ts';
+import type { RunStep } from '#solver/network/pieces.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
-import { SLACK, type Solid, stands } from '#books/solid.ts';
+import { SLACK, type Solid, stands } from '#books/questions/solid.ts';
 import type { SolidRules } from './solid-rules.ts';
 
 export interface SolidRuns {

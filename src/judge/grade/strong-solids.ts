@@ -1,7 +1,7 @@
 // The solids that stand between two circuits where no path is left: those through which none leads, as far as they belong
 // to the pair. What such a pair rests on.
 
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 import type { Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { SearchPlan } from './search-plan.ts';

@@ -5,12 +5,12 @@ import type { Because } from '#standards/because.ts';
 import type { Grade } from '#standards/grade.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
+import type { Metric } from '#solver/network/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
 import type { AskedAtPlaces } from '#judge/grade/path-requirement.ts';
 import type { CountedStress } from '#judge/assume/counted-stress.ts';
-import type { Required, Transients } from '#books/required.ts';
+import type { Required, Transients } from '#books/questions/required.ts';
 import type { Asked, GradingTools } from '#judge/grade/path-grade.ts';
 import type { Chain } from '#judge/grade/chain.ts';
 

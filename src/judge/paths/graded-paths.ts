@@ -4,7 +4,7 @@ import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
-import type { Metric, Piece, SolidOptions } from '#solver/paths/pieces.ts';
+import type { Metric, Piece, SolidOptions } from '#solver/network/pieces.ts';
 import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
 import { nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';

@@ -6,13 +6,13 @@ import type { Build, Lay } from '#solver/section/build.ts';
 import { chamberFaces } from '#solver/section/fit.ts';
 import { neighbourLays } from '#solver/placing/lay-out.ts';
 import { placementOf } from '#solver/section/placement.ts';
-import type { Metric, SolidOptions } from '#solver/paths/pieces.ts';
+import type { Metric, SolidOptions } from '#solver/network/pieces.ts';
 import { puncturedBy } from '#solver/network/runs.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { FilledOutside } from '#judge/fill/fill-outside.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
-import { rankOfGroup } from '#judge/grade/stuff.ts';
+import { rankOfGroup } from '#judge/assume/stuff.ts';
 
 /** `filled`: what each of the file's distances counts as. */
 export function outsidePieces(

@@ -9,7 +9,7 @@ import { knownBetween, type KnownLengths } from './known-lengths.ts';
 import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/placing/lay-out.ts';
 import type { Network } from '#solver/network/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
-import type { Piece, SolidOptions } from '#solver/paths/pieces.ts';
+import type { Piece, SolidOptions } from '#solver/network/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type KeyedSection, SectionList } from './section-list.ts';
 

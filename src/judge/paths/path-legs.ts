@@ -2,7 +2,7 @@
 // with what it runs along.
 
 import type { Design } from '#model/design.ts';
-import type { Leg } from '#solver/paths/pieces.ts';
+import type { Leg } from '#solver/network/pieces.ts';
 import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { FoundPath } from './case-result.ts';

@@ -1,7 +1,7 @@
 // The weakest path of a pair over the sections of one build: the lowest grade over all of them.
 
 import type { Section } from '#solver/section/section.ts';
-import type { Metric } from '#solver/paths/pieces.ts';
+import type { Metric } from '#solver/network/pieces.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';

@@ -1,7 +1,7 @@
 // What the rule book says besides: what its verdicts are about, how it is read where its text is thin, and where another
 // standard would ask more. Once each, of the pairs that ask for a barrier.
 
-import type { Book, BookRemark } from '#books/book.ts';
+import type { Book, BookRemark } from '#books/questions/book.ts';
 import { WORST } from '#judge/assume/assumption.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { questionOf } from '#judge/grade/required.ts';

@@ -1,10 +1,10 @@
 // Pairs that have what they need by a hair of length: by a figure that is interpolated, or by the climb along ply edges.
 // Told of the shortest way through nothing, whatever other path limits the pair.
 
-import { GROUPS } from '#judge/grade/stuff.ts';
+import { GROUPS } from '#judge/assume/stuff.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
-import { nextRowOf } from '#standards/next-row.ts';
+import { nextRowOf } from '#standards/tables/next-row.ts';
 import type { Remark } from '#judge/verdict/remark.ts';
 
 export const lengthRemarks = (barriers: readonly PairOutcome[]): readonly Remark[] => [

@@ -2,7 +2,7 @@
 // which of the cells that the file confirms are of no table here, so that they change nothing.
 
 import { strayCells } from '#books/stray-cells.ts';
-import type { OwnCell } from '#standards/own-cell.ts';
+import type { OwnCell } from '#standards/tables/own-cell.ts';
 import { type Because, type Cite, citesOf } from '#standards/because.ts';
 import type { Remark } from '#judge/verdict/remark.ts';
 

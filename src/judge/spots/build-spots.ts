@@ -5,7 +5,7 @@ import type { Build } from '#solver/section/build.ts';
 import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import type { JudgedTouch } from '#judge/answers/judged-touch.ts';
+import type { JudgedTouch } from '#judge/cases/judged-touch.ts';
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 
 /** Null where the hottest spot is cool enough, or nothing says how hot it is. */

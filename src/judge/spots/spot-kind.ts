@@ -1,8 +1,8 @@
 // What kind of weak spot a path is: the first kind that fits.
 
-import type { SheetRule } from '#books/book.ts';
+import type { SheetRule } from '#books/questions/book.ts';
 import type { Design } from '#model/design.ts';
-import type { Leg } from '#solver/paths/pieces.ts';
+import type { Leg } from '#solver/network/pieces.ts';
 import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/section/section.ts';
 import type { OrientedLeg } from '#judge/paths/path-legs.ts';
 import { regionsAt } from '#judge/paths/path-legs.ts';

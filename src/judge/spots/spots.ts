@@ -6,7 +6,7 @@ import { heightOf } from '#standards/ladder.ts';
 import { printed } from '#judge/grade/grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
 import { orientedLegs, pathPoints, type Point } from '#judge/paths/path-legs.ts';
-import { conditionsOf, type Unknowns } from '#judge/assumptions/assumed-words.ts';
+import { conditionsOf, type Unknowns } from './conditions.ts';
 import { placeOf } from './spot-kind.ts';
 import type { Answer, SpotBridge, SpotKind, WeakSpot } from '#judge/verdict/verdict.ts';
 

@@ -8,7 +8,7 @@ import { WORST } from '#judge/assume/assumption.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { hertz, inMm, voltsPeak, voltsRms } from '#units/quantity.ts';
 
 /** V rms and mm. */

@@ -1,10 +1,10 @@
 // One build judged by several rule books: what each needs, asks, finds and says, and where they part (format
 // layerwright-books/1). Lengths in mm, voltages in V. A book's answer is the judge's own; nothing is judged here.
 
-import type { SheetRule } from '#books/book.ts';
+import type { SheetRule } from '#books/questions/book.ts';
 import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
-import { judgePlain } from '#judge/judge.ts';
+import { judgePlain } from '#judge/judging/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answer, Grade, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import { type FigureSource, figureSource } from './figure-source.ts';

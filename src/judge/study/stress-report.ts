@@ -2,10 +2,10 @@
 // and what the words, the page and the plot are made from. Volts, hertz, amperes, farads, degrees; lengths in mm.
 
 import type { Design } from '#model/design.ts';
-import type { Judgement } from '#judge/judge.ts';
+import type { Judgement } from '#judge/judging/judge.ts';
 import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
 import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { bookOf } from '#books/book-of.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 import { runningConverter } from '#stress/converter/computed-stress.ts';
@@ -16,7 +16,7 @@ import { localStresses, type LocalStress } from '#stress/turns/local-stress.ts';
 import { placedLayers, type PlacedLayer } from '#stress/turns/placed-layers.ts';
 import { weakestEnamel, weakestPly } from '#stress/breakdown/rated-breakdown.ts';
 import { outcomeOf, testPlan, type TestPlan } from '#stress/breakdown/test-plan.ts';
-import type { Transients } from '#books/required.ts';
+import type { Transients } from '#books/questions/required.ts';
 import { windingCapacitances, type LayersCapacitance } from '#stress/current/winding-capacitance.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { metres, mm, voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
@@ -37,6 +37,12 @@ export interface StressReport {
   /** Pairs without a test: the rule book's tables have no level for it. */
   readonly untested: readonly Untested[];
   readonly heat: Heat;
+}
+
+/** A judgement with what stands across its pairs. */
+export interface Stressed extends Judgement {
+  /** Worked out when it is first asked for. */
+  readonly stress: StressReport;
 }
 
 export interface StressPair extends PairStressResult {

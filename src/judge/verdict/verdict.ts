@@ -1,7 +1,7 @@
 // The verdict as it is printed by `judge --json` (format layerwright-verdict/1) and shown on the page.
 // Public contract: lengths in mm, voltages in V, frequency in Hz. Fields may be added, none renamed.
 
-import type { SheetRule } from '#books/book.ts';
+import type { SheetRule } from '#books/questions/book.ts';
 import type { Because, Confirmed } from '#standards/because.ts';
 import type { Condition, CountedAs, TurningFigure } from './assumed.ts';
 import type { NotJudged, Remark } from './remark.ts';

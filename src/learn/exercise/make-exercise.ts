@@ -1,19 +1,18 @@
 // Draws an exercise for a seed and asks the judge for every right answer. Numbers are drawn again until each question has
 // exactly one; after too many tries there is none, and the seed is said to be without a build.
 
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
+import type { Judges } from './asked.ts';
 import type { Exercise } from './exercise.ts';
 import { questionOf } from './questions.ts';
 import { randomOf } from '#units/random.ts';
 import type { Template } from './templates.ts';
 
 const MOST_TRIES = 200;
-
-export type Judges = (doc: DesignFile) => Verdict;
 
 /** Null where no build of this seed has one right answer to every question. */
 export function makeExercise(template: Template, seed: number, judgeOf: Judges = judged): Exercise | null {
@@ -30,14 +29,6 @@ export function makeExercise(template: Template, seed: number, judgeOf: Judges =
       return { id: template.id, seed, pair: pair.between, doc, verdict, questions };
   }
   return null;
-}
-
-/** What a question is asked of. */
-export interface Asked {
-  readonly doc: DesignFile;
-  readonly verdict: Verdict;
-  readonly pair: PairVerdict;
-  readonly judgeOf: Judges;
 }
 
 /** Throws where a template draws what is no design: a bug of ours. */

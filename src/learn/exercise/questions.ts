@@ -6,7 +6,7 @@ import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { Question, QuestionKind, RightAnswer, Slip } from './exercise.ts';
-import type { Asked } from './make-exercise.ts';
+import type { Asked } from './asked.ts';
 
 /** Lengths are answered to a hundredth; half a step more is still right. */
 const WITHIN = 0.02;

@@ -4,7 +4,7 @@ import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
-import { lengthAt, upToStep } from '#mend/file-lengths.ts';
+import { lengthAt, upToStep } from './file-lengths.ts';
 
 /** Walls of the trade that stand the ordinary test by strength times thickness. */
 const WALL = 0.8;

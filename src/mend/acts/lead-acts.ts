@@ -4,7 +4,7 @@ import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
-import { lengthAt, upToStep, widthText } from '#mend/file-lengths.ts';
+import { lengthAt, upToStep, widthText } from './file-lengths.ts';
 
 /** A wall above the least thickness of one solid layer, of a material with its own row of strength. */
 const SLEEVE = { material: 'ptfe', wall: '0.5 mm' } as const;

@@ -4,7 +4,7 @@ import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act, SetAct } from './act.ts';
-import { lengthAt, upToStep, widthText } from '#mend/file-lengths.ts';
+import { lengthAt, upToStep, widthText } from './file-lengths.ts';
 
 const SIDES = ['left', 'right'] as const;
 

@@ -4,7 +4,7 @@ import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
-import { lengthAt } from '#mend/file-lengths.ts';
+import { lengthAt } from './file-lengths.ts';
 
 /** Film tape of the tables that three plies of make reinforced insulation at ordinary mains voltages. */
 const TAPE = { kind: 'tape', material: 'polyester-tape-25' } as const;

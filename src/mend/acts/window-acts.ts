@@ -2,7 +2,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
-import { lengthAt, upToStep } from '#mend/file-lengths.ts';
+import { lengthAt, upToStep } from './file-lengths.ts';
 
 /** Formers grow by about this much from one size to the next. */
 const LARGER = 1.25;

@@ -1,7 +1,7 @@
 // Mends with how each holds when hands wind it: first all that are found, then one by one, the best first, their shares.
 // A generator like the searches it is made of.
 
-import type { FileJudge } from '#judge/judge-files.ts';
+import type { FileJudge } from '#judge/judging/judge-files.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { mend, MEND_DEFAULTS, type Mending, type MendOptions } from '#mend/search/mend.ts';
 import { heldOf, type Held } from './slack.ts';

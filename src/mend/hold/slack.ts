@@ -2,13 +2,13 @@
 // must grow beyond the least that meets on paper until nearly all do. A mend to the edge is no mend.
 // A generator, a breath after each share that is found.
 
-import type { FileJudge } from '#judge/judge-files.ts';
+import type { FileJudge } from '#judge/judging/judge-files.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
 import { spreadPart } from '#spread/spread.ts';
 import type { Change } from '#mend/acts/act.ts';
-import { lengthAt, STEP, widthText } from '#mend/file-lengths.ts';
+import { lengthAt, STEP, widthText } from '#mend/acts/file-lengths.ts';
 
 export interface Slack {
   /** First of the lengths that grow together. */

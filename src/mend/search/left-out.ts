@@ -1,6 +1,6 @@
 // What was looked at and left out: small sets of acts that come near and do not do, with what they reach.
 
-import type { ShortJudgement, ShortPair } from '#judge/short-judgement.ts';
+import type { ShortJudgement, ShortPair } from '#judge/judging/short-judgement.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { changesOf, shapeOf, type Act, type Change } from '#mend/acts/act.ts';

@@ -3,12 +3,12 @@
 // length is given back until it just holds. Every step is a judgement with all unknowns at worst; what is proposed is judged
 // whole. A generator: who asks may pause, stop, or take what there is so far.
 
-import type { FileJudge } from '#judge/judge-files.ts';
-import type { ShortJudgement } from '#judge/short-judgement.ts';
+import type { FileJudge } from '#judge/judging/judge-files.ts';
+import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, changesOf, includesAll, keyOf, shapeOf, type Act, type Change } from '#mend/acts/act.ts';
-import { costOf, type Cost } from '#mend/cost.ts';
+import { costOf, type Cost } from './cost.ts';
 import { isMended } from './is-mended.ts';
 import { LeftOut, type Left } from './left-out.ts';
 import { nextSets } from './next-sets.ts';

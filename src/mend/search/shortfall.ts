@@ -2,7 +2,7 @@
 // part of each length that is missing. 0 where nothing is left to mend.
 
 import { heightOf, reaches } from '#standards/ladder.ts';
-import type { ShortJudgement } from '#judge/short-judgement.ts';
+import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 
 const RUNG = 10;
 /** A coil that does not fit its window is no build; a larger former makes it one. */

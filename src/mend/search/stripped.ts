@@ -3,7 +3,7 @@
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, type Act, type SetAct } from '#mend/acts/act.ts';
-import { lengthAt, STEP, upToStep, widthText } from '#mend/file-lengths.ts';
+import { lengthAt, STEP, upToStep, widthText } from '#mend/acts/file-lengths.ts';
 
 /** `isMended` judges a file. */
 export function stripped(

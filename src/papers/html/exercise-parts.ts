@@ -5,7 +5,7 @@ import type { Design } from '#model/design.ts';
 import type { Study } from '#judge/study.ts';
 import type { Exercise, Question } from '#learn/exercise/exercise.ts';
 import { palette } from '#drawing/scene/palette.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import {

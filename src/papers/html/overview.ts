@@ -1,6 +1,6 @@
 // Many builds in one table, worst first, each opening its report; a column's head sorts by it.
 
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
 import { bookWords, scopeWords } from '#words/text/answer-words.ts';

@@ -5,7 +5,7 @@ import type { Study } from '#judge/study.ts';
 import { bookWords, scopeWords } from '#words/text/answer-words.ts';
 import { coreWords } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { stressBlocks } from '#words/stress/stress-words.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';

@@ -2,7 +2,7 @@
 
 import { AIR, columns, CONDUCTOR, type Grid, type GridSolid } from './grid.ts';
 import { ACROSS_AIR, CLOSED, type EdgeList, SURFACE, THROUGH } from './network.ts';
-import type { SolidOptions } from '#solver/paths/pieces.ts';
+import type { SolidOptions } from './pieces.ts';
 import { TurnedEdges } from './turned-edges.ts';
 import { puncturedBy } from './runs.ts';
 

@@ -4,7 +4,7 @@
 
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import type { SolidOptions } from '#solver/paths/pieces.ts';
+import type { SolidOptions } from './pieces.ts';
 import { puncturedBy } from './runs.ts';
 import type { Crossing, Region, Section, SolidRegion } from '#solver/section/section.ts';
 

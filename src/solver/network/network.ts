@@ -4,7 +4,7 @@
 // sight lines and the gaps that are not narrower than X.
 
 import { columns, CONDUCTOR, type Grid } from './grid.ts';
-import type { Punctured } from '#solver/paths/pieces.ts';
+import type { Punctured } from './pieces.ts';
 
 export const SURFACE = 0;
 export const THROUGH = 1;

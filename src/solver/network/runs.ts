@@ -2,13 +2,7 @@
 
 import type { StuffId } from '#solver/section/build.ts';
 import type { Crossing } from '#solver/section/section.ts';
-import type { Punctured, SolidOptions } from '#solver/paths/pieces.ts';
-
-/** A run shorter than `below` nanometres counts as one ply of `as`; steps rise, and a run past the last is strong. */
-export interface RunStep {
-  readonly below: number;
-  readonly as: StuffId;
-}
+import type { Punctured, SolidOptions } from './pieces.ts';
 
 interface Crossed {
   readonly stuff: StuffId;

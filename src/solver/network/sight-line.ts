@@ -2,7 +2,7 @@
 // are folded away, and what is left of the line is straight.
 
 import { AIR, CONDUCTOR, type Grid } from './grid.ts';
-import type { Punctured, SolidOptions } from '#solver/paths/pieces.ts';
+import type { Punctured, SolidOptions } from './pieces.ts';
 import { puncturedBy } from './runs.ts';
 
 /** Nearer than this (nanometres) a line counts as passing through the node itself. */

@@ -16,7 +16,7 @@ import {
   THROUGH,
   withHidden,
 } from '#solver/network/network.ts';
-import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from './pieces.ts';
+import type { Leg, PathOptions, Piece, Punctured, SolidOptions } from '#solver/network/pieces.ts';
 import { PathFinder } from './path-finder.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';

@@ -3,7 +3,7 @@
 // better than the worst material of all the worst that it ran along is, and whether the last step went through a closed
 // joint. Of every field the less, the weaker: along worse material more length is asked.
 
-import { MANY } from './pieces.ts';
+import { MANY } from '#solver/network/pieces.ts';
 
 /** Classes of stuff that are told apart; further ones share the last. */
 export const CLASSES = 6;

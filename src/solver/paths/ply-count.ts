@@ -3,7 +3,7 @@
 
 import { CLASSES, plyOf, withPlies } from './path-label.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import type { Punctured } from './pieces.ts';
+import type { Punctured } from '#solver/network/pieces.ts';
 
 export interface Counting {
   /** Class of each stuff, below `CLASSES`; null: crossing it counts as nothing. `one`: all are of the first. */

@@ -5,7 +5,7 @@
 import { AIR, canBeCrossed, columns, type Grid } from '#solver/network/grid.ts';
 import { type Contacts, type EdgeList, SIGHT, THROUGH } from '#solver/network/network.ts';
 import type { PathFinder } from './path-finder.ts';
-import type { SolidOptions } from './pieces.ts';
+import type { SolidOptions } from '#solver/network/pieces.ts';
 import { sightLine, type View } from '#solver/network/sight-line.ts';
 
 /** Numbers conductors apart from the bodies of solids. */

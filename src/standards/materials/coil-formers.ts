@@ -5,9 +5,9 @@ import formersFile from '#tables/shapes/formers.json' with { type: 'json' };
 
 import { nm, type Nm } from '#units/quantity.ts';
 
-import { exactCell } from '#standards/look-up.ts';
+import { exactCell } from '#standards/tables/look-up.ts';
 import type { Figure } from './materials.ts';
-import { readTable } from '#standards/table.ts';
+import { readTable } from '#standards/tables/table.ts';
 
 export interface CoilFormer {
   /** Core shape that it belongs to, e.g. `EFD15`. */

@@ -10,9 +10,9 @@ import { celsius, inMm, nm, voltsRms, type Celsius, type Nm, type VoltsRms } fro
 
 import { because, judged, type Cite, type Judged } from '#standards/because.ts';
 import type { MaterialGroup } from '#standards/grade.ts';
-import { cellFor, exactCell } from '#standards/look-up.ts';
-import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { readTable, type Cell, type Table } from '#standards/table.ts';
+import { cellFor, exactCell } from '#standards/tables/look-up.ts';
+import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { readTable, type Cell, type Table } from '#standards/tables/table.ts';
 
 export {
   fullyInsulatedBreakdown,

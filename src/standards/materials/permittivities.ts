@@ -2,9 +2,9 @@
 
 import permittivitiesFile from '#tables/materials/permittivities.json' with { type: 'json' };
 
-import { exactCell } from '#standards/look-up.ts';
+import { exactCell } from '#standards/tables/look-up.ts';
 import type { Figure } from './materials.ts';
-import { readTable } from '#standards/table.ts';
+import { readTable } from '#standards/tables/table.ts';
 
 const table = readTable(permittivitiesFile);
 

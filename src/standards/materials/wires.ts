@@ -11,9 +11,9 @@ import roundBreakdownFile from '#tables/materials/wire-round-breakdown.json' wit
 import { inMm, nm, voltsRms, type Nm, type VoltsRms } from '#units/quantity.ts';
 
 import { because, judged, type Judged } from '#standards/because.ts';
-import { cellFor, exactCell } from '#standards/look-up.ts';
-import { outOfRange, type OutOfRange } from '#standards/out-of-range.ts';
-import { readTable, type Cell, type Table } from '#standards/table.ts';
+import { cellFor, exactCell } from '#standards/tables/look-up.ts';
+import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { readTable, type Cell, type Table } from '#standards/tables/table.ts';
 
 export interface RoundWire {
   /** Largest overall diameter of the grade. */

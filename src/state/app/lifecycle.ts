@@ -3,8 +3,8 @@
 import type { BuildStore } from '#state/storage/build-store.ts';
 import { demos } from '#state/begin/demos.ts';
 import type { Desk } from './app.svelte.ts';
-import { keepSteps, keptSteps } from '#state/storage/session-steps.ts';
-import { rememberedSheet } from '#state/storage/last-sheet.ts';
+import { keepSteps, keptSteps } from '#state/session/session-steps.ts';
+import { rememberedSheet } from '#state/session/last-sheet.ts';
 import { isSheetSafe } from '#state/storage/import-design.ts';
 import type { PageName } from './pages.svelte.ts';
 import { Repair } from './repair.svelte.ts';

@@ -2,7 +2,7 @@
 // figure that was left empty.
 
 import { quantityField } from '#model/quantity/quantity-field.ts';
-import type { KeptAnswers } from '#state/storage/session-answers.ts';
+import type { KeptAnswers } from '#state/session/session-answers.ts';
 import { questions, type AnswerField } from './questions.ts';
 
 const FIELDS: readonly AnswerField[] = questions.flatMap(({ answers }) =>

@@ -1,7 +1,7 @@
 // The judgement of the invented build that the page opens with, as plain data that the page carries.
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judgePlain, withTurns, type PlainJudgement } from '#judge/judge.ts';
+import { judgePlain, withTurns, type PlainJudgement } from '#judge/judging/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { firstBuild } from './demos.ts';

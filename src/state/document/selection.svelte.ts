@@ -1,7 +1,7 @@
 // What is picked: pair, weak spot, layers, section, opened figure. One choice, seen by the drawing, the list and the schedule.
 // Spots and pairs come and go with every judgement, so they are kept by name and looked up in the newest one.
 
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { PairVerdict, Verdict, WeakSpot } from '#state/judging/judged.ts';
 
 export type FigureName = 'needed' | 'creepage' | 'clearance' | 'through' | 'test' | 'stress';

@@ -4,11 +4,11 @@
 import { ruleBook } from '#books/shelf.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import { type Because, type Cite, citesOf, type Confirmed } from '#standards/because.ts';
-import { byGrade } from '#standards/factors.ts';
-import { lookUp } from '#standards/look-up.ts';
-import type { OwnCell } from '#standards/own-cell.ts';
-import { inBase } from '#standards/table.ts';
-import { rulesView, tableView, type CellView, type TableView } from '#standards/table-view.ts';
+import { byGrade } from '#standards/tables/factors.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import type { OwnCell } from '#standards/tables/own-cell.ts';
+import { inBase } from '#standards/tables/table.ts';
+import { rulesView, tableView, type CellView, type TableView } from '#standards/tables/table-view.ts';
 import { sourceNamed, type Source } from '#standards/sources.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { judged } from '#standards/because.ts';

@@ -1,7 +1,7 @@
 // Judging beside the page what does not lie on the sheet: drafts, one of many files. Where there is no thread to be had it is
 // judged on the page.
 
-import { judge, withTurns } from '#judge/judge.ts';
+import { judge, withTurns } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { judgingAnswer, type JudgingAnswer } from './judging-answer.ts';

@@ -1,6 +1,6 @@
 // Judging in the thread beside the page that is kept for it.
 
-import { withTurns } from '#judge/judge.ts';
+import { withTurns } from '#judge/judging/judge.ts';
 import type { JudgeBeside } from './newest-judgement.svelte.ts';
 import type { Thread } from '#state/threads/thread.ts';
 

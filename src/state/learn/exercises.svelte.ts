@@ -1,10 +1,10 @@
 // The exercises on their page: one sheet with its answers, or sheets for a whole class, made beside the page one by one so that
 // one may stop. A seed without a build says so, and the class takes the next.
 
-import type { ExerciseMade } from '#state/threads/asks.ts';
+import type { ExerciseMade } from '#state/threads/asks/asks.ts';
 import type { Thread } from '#state/threads/thread.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { withTurns } from '#judge/judge.ts';
+import { withTurns } from '#judge/judging/judge.ts';
 import { studyOf } from '#judge/study.ts';
 import { templates } from '#learn/exercise/templates.ts';
 import { readDesign } from '#model/read/read-design.ts';

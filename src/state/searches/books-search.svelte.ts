@@ -2,13 +2,13 @@
 // beside the page; the file is not changed.
 
 import { ruleBookIds } from '#books/shelf.ts';
-import { withTurns } from '#judge/judge.ts';
+import { withTurns } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
-import type { JudgedByBook } from '#state/threads/asks.ts';
+import type { JudgedByBook } from '#state/threads/asks/asks.ts';
 import type { Asked, Thread } from '#state/threads/thread.ts';
 
-export type { JudgedByBook } from '#state/threads/asks.ts';
+export type { JudgedByBook } from '#state/threads/asks/asks.ts';
 export type { BookColumn, BookPair } from '#judge/study/side-by-side.ts';
 
 export interface BookLook {

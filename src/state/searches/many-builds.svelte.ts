@@ -1,7 +1,7 @@
 // Many design files judged one after another: one row each, the verdict itself let go so that a thousand fit in memory.
 // A bad file stays among them with its reason. Judging goes on beside the page, and one may stop.
 
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
 import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';

@@ -1,10 +1,10 @@
 // The mends of the build on the sheet, searched beside the page: shown as they are found, stopped when one asks. What was
 // found for a build stays as long as it lies there.
 
-import { withTurns } from '#judge/judge.ts';
+import { withTurns } from '#judge/judging/judge.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { DrawnMending } from '#state/threads/asks.ts';
+import type { DrawnMending } from '#state/threads/asks/asks.ts';
 import type { Asked, Thread } from '#state/threads/thread.ts';
 
 export type { Proposal } from '#mend/search/mend.ts';

@@ -4,7 +4,7 @@
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
 import type { Spread } from '#spread/spread.ts';
-import type { SpreadTold } from '#state/threads/asks.ts';
+import type { SpreadTold } from '#state/threads/asks/asks.ts';
 import type { Asked, Thread } from '#state/threads/thread.ts';
 
 export { wilson } from '#spread/wilson.ts';

@@ -1,8 +1,8 @@
 // The thread beside the page: works on its questions in turn, a breath at a time, and says what comes of each.
 
-import { answerers } from './answerers.ts';
-import type { Answerer, AskName } from './asks.ts';
-import type { AskMessage, FromThread, ToThread } from './messages.ts';
+import { answerers } from '#state/threads/answers/answerers.ts';
+import type { Answerer, AskName } from '#state/threads/asks/asks.ts';
+import type { AskMessage, FromThread, ToThread } from '#state/threads/asks/messages.ts';
 
 interface Work {
   readonly number: number;

@@ -1,8 +1,8 @@
 // One thread beside the page, watched: where it gives no sign for too long, or crashes, or runs out of memory, it is ended
 // and its questions are told lost; the next question starts another. A stopped question that it does not let go ends it too.
 
-import type { AnswerOf, AskName, QuestionOf, ToldOf } from './asks.ts';
-import type { FromThread, ToThread } from './messages.ts';
+import type { AnswerOf, AskName, QuestionOf, ToldOf } from '#state/threads/asks/asks.ts';
+import type { FromThread, ToThread } from '#state/threads/asks/messages.ts';
 
 export type Outcome<A extends AskName> =
   | { readonly kind: 'answer'; readonly answer: AnswerOf<A>; readonly took: number }

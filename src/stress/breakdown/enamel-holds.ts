@@ -4,7 +4,7 @@
 import type { Wire } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import type { Judged } from '#standards/because.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { fullyInsulatedWire, roundWire } from '#standards/materials/wires.ts';
 import { because, judged } from '#standards/because.ts';
 import { voltsRms, type VoltsRms } from '#units/quantity.ts';

@@ -3,7 +3,7 @@
 
 import type { Bridge, Circuit, Design } from '#model/design.ts';
 import type { Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import {
   voltsDc,
   voltsPeak,

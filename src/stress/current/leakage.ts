@@ -7,8 +7,8 @@
 
 import type { Design } from '#model/design.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Book, TouchCurrentLimits } from '#books/book.ts';
-import { touchNetwork } from '#standards/touch-network.ts';
+import type { Book, TouchCurrentLimits } from '#books/questions/book.ts';
+import { touchNetwork } from '#standards/tables/touch-network.ts';
 import { amperes, hertz, voltsRms, type Amperes, type Hertz, type VoltsRms } from '#units/quantity.ts';
 
 import { complex, magnitude, over } from './complex.ts';

@@ -1,6 +1,6 @@
 // The body of IEC 60990 at one frequency: its impedance, and what its two voltmeters show for a current through it.
 
-import { touchNetwork } from '#standards/touch-network.ts';
+import { touchNetwork } from '#standards/tables/touch-network.ts';
 import type { Hertz } from '#units/quantity.ts';
 
 import { beside, complex, magnitude, over, plus, type Complex } from './complex.ts';

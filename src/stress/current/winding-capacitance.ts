@@ -8,7 +8,7 @@ import type { Design, Layer, Margin, Wire } from '#model/design.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import { because, type Because } from '#standards/because.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { tapeById } from '#standards/materials/materials.ts';
 import { roundWire } from '#standards/materials/wires.ts';
 import { farads, inMm, nm, type Farads, type Nm } from '#units/quantity.ts';

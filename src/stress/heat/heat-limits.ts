@@ -6,7 +6,7 @@
 
 import type { Design } from '#model/design.ts';
 import { because, type Because, type Judged } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { celsius, type Celsius } from '#units/quantity.ts';
 
 export interface HeatLimits {

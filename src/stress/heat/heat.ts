@@ -6,7 +6,7 @@
 import type { Design, Lead, Margin, Winding } from '#model/design.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import { because, type Because } from '#standards/because.ts';
-import type { Book } from '#books/book.ts';
+import type { Book } from '#books/questions/book.ts';
 import { formerById, sleeveById, tapeById, type Figure } from '#standards/materials/materials.ts';
 import { celsius, type Celsius } from '#units/quantity.ts';
 

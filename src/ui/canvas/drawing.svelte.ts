@@ -3,7 +3,8 @@
 
 import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { palette } from '#drawing/scene/palette.ts';
-import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import type { Bench } from '#state/document/workspace.svelte.ts';
 import { ahead } from '#ui/canvas/handles/pending-handles.ts';
 import { cornerOverview } from '#ui/canvas/viewport/corner-overview.ts';

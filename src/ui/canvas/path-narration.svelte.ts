@@ -1,8 +1,8 @@
 // Reading the weakest path: its pieces light one by one, as its sentence tells them. With reduced motion nothing runs by
 // itself: each press goes one piece on.
 
-import { pathParts, type PathPart } from '#words/verdict/path-words.ts';
-import type { PathScale } from '#drawing/scene/path-scale.ts';
+import { pathParts, type PathPart } from '#words/paths/path-words.ts';
+import type { PathScale } from '#drawing/scene/scene.ts';
 import type { Selection } from '#state/document/selection.svelte.ts';
 
 const STEP_MS = 220;

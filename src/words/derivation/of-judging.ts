@@ -4,7 +4,8 @@ import type { JudgingSteps } from '#standards/steps/of-judging.ts';
 import { kilovoltsUp, lengthDown, lengthUp, plain, plies, volts } from '#words/text/number-words.ts';
 import { quantityWords } from '#words/text/quantity-words.ts';
 import { refused } from './of-tables.ts';
-import { product, row, spaced, weakest, type WordsFor } from './sheet-row.ts';
+import { product, row, weakest, type WordsFor } from './sheet-row.ts';
+import { spaced } from '#words/text/spaced.ts';
 
 export const judgingWords: WordsFor<JudgingSteps> = {
   'solid-worth': ({ values: { kind, shown, basic, reinforced, worth } }) => [

@@ -10,11 +10,11 @@ import {
   NEXT_ROW,
   product,
   row,
-  spaced,
   weakest,
   type SheetRow,
   type WordsFor,
 } from './sheet-row.ts';
+import { spaced } from '#words/text/spaced.ts';
 
 export const tableWords: WordsFor<TableSteps> = {
   'table-value': ({ values, cites }, last) =>

@@ -37,10 +37,6 @@ export const weakest = ({ cites }: Pick<Because, 'cites'>): Confirmed | null =>
 export const clauseOf = ({ cites }: Pick<Because, 'cites'>): string =>
   cites[0]?.clause ? ` (clause ${cites[0].clause})` : '';
 
-/** `nextRow` and `next-row` as `next row`. */
-export const spaced = (key: string): string =>
-  key.replace(/-/g, ' ').replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
-
 export const product = (a: number, b: number): string => `${plain(a)} × ${plain(b)}`;
 
 /** What may be asked instead of the interpolated figure; it is never the result. */

@@ -2,7 +2,7 @@
 // Used wherever the page or a list speaks of a field; the path itself stays the reference.
 
 import { keysOf, type Key } from '#model/field-path.ts';
-import { spaced } from '#words/derivation/sheet-row.ts';
+import { spaced } from '#words/text/spaced.ts';
 
 /** What fields are called by: of a design, or of a file that is none yet. */
 export interface Named {

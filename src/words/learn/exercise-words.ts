@@ -5,7 +5,7 @@ import type { Exercise, Question, RightAnswer, Slip } from '#learn/exercise/exer
 import type { Marked } from '#learn/exercise/mark.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
-import { pathSentence } from '#words/verdict/path-words.ts';
+import { pathSentence } from '#words/paths/path-words.ts';
 
 export const exerciseTitle = (id: string): string => TITLES[id] ?? id;
 

@@ -5,8 +5,8 @@ import type { DrawnWay } from '#learn/lesson/drawn-way.ts';
 import type { Grade, Limiting, PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
 import { dimension, lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
-import { leadingPath } from '#words/verdict/leading-path.ts';
-import { pathParts } from '#words/verdict/path-words.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
+import { pathParts } from '#words/paths/path-words.ts';
 
 /** Null where it was not asked, or the answer was that one does not know. */
 export interface Said {

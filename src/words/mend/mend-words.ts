@@ -1,7 +1,7 @@
 // A mend in words: what is changed, what it costs, what limits the build then, and why there is none.
 
 import type { Change } from '#mend/acts/act.ts';
-import type { Cost } from '#mend/cost.ts';
+import type { Cost } from '#mend/search/cost.ts';
 import type { Held } from '#mend/hold/slack.ts';
 import type { HeldMending } from '#mend/hold/held-mends.ts';
 import type { Left } from '#mend/search/left-out.ts';
@@ -11,7 +11,7 @@ import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
 import { answerWords, spotWords } from '#words/text/answer-words.ts';
-import { listed } from '#words/verdict/path-words.ts';
+import { listed } from '#words/paths/path-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 
 /** `left margin, layer 3: 2 mm -> 2.85 mm`, or what layer is put in. */

@@ -1,6 +1,6 @@
 // Working voltages and what stands between neighbouring layers, in words.
 
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { LocalStress } from '#stress/turns/local-stress.ts';
 import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/pair/pair-stress.ts';
 import { unreachable } from '#units/unreachable.ts';

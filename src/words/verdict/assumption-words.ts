@@ -1,6 +1,6 @@
 // An assumption in words: which field, and what it was counted as, as a reader would say it.
 
-import { countedAsWords } from './counted-words.ts';
+import { countedAsWords } from '#words/unknowns/counted-words.ts';
 import type { Design } from '#model/design.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';

@@ -1,15 +1,15 @@
 // A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
 
-import { isWhatever, leadingPath } from './leading-path.ts';
+import { isWhatever, leadingPath } from '#words/paths/leading-path.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
-import { conditionWords } from './condition-words.ts';
-import { marginSentence } from './margin-words.ts';
+import { conditionWords } from '#words/unknowns/condition-words.ts';
+import { marginSentence } from '#words/paths/margin-words.ts';
 import { frequency, lengthDown, lengthUp } from '#words/text/number-words.ts';
-import { listed, solidsCrossed } from './path-words.ts';
-import { spotMend, spotSays } from './spot-says.ts';
+import { listed, solidsCrossed } from '#words/paths/path-words.ts';
+import { spotMend, spotSays } from '#words/spots/spot-says.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 
 /** `Primary to Output`; what is no circuit (core, a screen, a part) goes by its own name. */

@@ -1,6 +1,6 @@
 // The rule of sheets of a book in one phrase: `2 plies that each stand the test, or 3 of which any two together do`.
 
-import type { SheetRule } from '#books/book.ts';
+import type { SheetRule } from '#books/questions/book.ts';
 import { inMm } from '#units/quantity.ts';
 
 export function plyWords({ alone, anyTwo, film }: SheetRule): string {

@@ -1,7 +1,7 @@
 // A whole verdict as lines of plain text, as the command line prints it.
 
 import type { Design } from '#model/design.ts';
-import { leadingPath } from './leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 import {
   CAUTION,
@@ -22,11 +22,11 @@ import {
   spotFigure,
   worstFirst,
 } from './pair-words.ts';
-import { notJudgedWords } from './not-judged-words.ts';
-import { pathSentence } from './path-words.ts';
+import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';
+import { pathSentence } from '#words/paths/path-words.ts';
 import { remarkSays } from './remark-words.ts';
-import { spotMend, spotSays } from './spot-says.ts';
-import { turningWords } from './turning-words.ts';
+import { spotMend, spotSays } from '#words/spots/spot-says.ts';
+import { turningWords } from '#words/unknowns/turning-words.ts';
 import { printable } from '#words/text/printable.ts';
 
 export function verdictText(design: Design, verdict: Verdict): string {

@@ -4,8 +4,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
-import type { Answered, Both } from '#books/required.ts';
-import { judgePlain } from '#judge/judge.ts';
+import type { Answered, Both } from '#books/questions/required.ts';
+import { judgePlain } from '#judge/judging/judge.ts';
 import { requiredFor } from '#judge/grade/required.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';

@@ -2,7 +2,7 @@
 // patients, 2.5, 2.0, 5.0, 4.0 mm; 1 500 and 3 000 V for operators, `mopp-note`), above it second-hand copies or nothing.
 
 import { describe, expect, it } from 'vitest';
-import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Bridge } from '#model/design.ts';
 import { voltsRms } from '#units/quantity.ts';

@@ -2,7 +2,7 @@
 // project's own (temporary overvoltage sizes the clearance, from memory; step of the altitude; reinforced above 30 kHz).
 
 import { describe, expect, it } from 'vitest';
-import { REINFORCED, BASIC_AND_SUPPLEMENTARY, FUNCTIONAL } from '#books/insulation.ts';
+import { REINFORCED, BASIC_AND_SUPPLEMENTARY, FUNCTIONAL } from '#books/questions/insulation.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { citesOf } from '#standards/because.ts';
 import { ask, figures, type Plain } from '../ask.ts';

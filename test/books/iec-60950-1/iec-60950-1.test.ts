@@ -3,7 +3,7 @@
 // `older-report-p42`, `older-report-p47` and `older-report-2-p42` of tables/sources.json.
 
 import { describe, expect, it } from 'vitest';
-import { BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import { ask, figures, testRms } from '../ask.ts';

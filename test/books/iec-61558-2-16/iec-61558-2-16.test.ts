@@ -2,7 +2,7 @@
 // printed point, 240 V: clearance 4.5 mm; its creepage is printed 4.8 where the line of our rows gives 4.88, the larger.
 
 import { describe, expect, it } from 'vitest';
-import { BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { weakestConfirmed } from '#standards/because.ts';
 import { ask, figures, questionOf, testRms } from '../ask.ts';

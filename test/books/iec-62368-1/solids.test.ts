@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { weakestConfirmed } from '#standards/because.ts';
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
-import { AS_FILED } from '#standards/reader.ts';
-import type { Book } from '#books/book.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
+import type { Book } from '#books/questions/book.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Role } from '#standards/grade.ts';
 import { inMm } from '#units/quantity.ts';

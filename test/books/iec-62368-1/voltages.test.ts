@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { citesOf, weakestConfirmed, type Judged } from '#standards/because.ts';
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
-import { AS_FILED } from '#standards/reader.ts';
-import type { OutOfRange } from '#standards/out-of-range.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
+import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import { hertz, voltsPeak, voltsRms, type VoltsPeak } from '#units/quantity.ts';
 
 const { voltages } = tablesOf(AS_FILED);

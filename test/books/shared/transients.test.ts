@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Circuit, Role, Supply } from '#model/design.ts';
 import { known, leftOut } from '#model/quantity/reading.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { hertz, voltsRms } from '#units/quantity.ts';
 

@@ -1,7 +1,7 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
 
 const scene = sceneOf(greenhouseDesign(), greenhouse, 'plain');

@@ -5,7 +5,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { fieldSvg, gapSvg } from '#drawing/field/field-svg.ts';
 import { rampColor, stepOf, strengthAt, STEPS } from '#drawing/field/ramp.ts';
-import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { equipotentials } from '#field/read/equipotentials.ts';
 import type { Raster } from '#field/read/raster.ts';
 import { finished } from '#field/solve/finished.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { FLAG, flagPlaces } from '#drawing/scene/flag-places.ts';
-import type { Flag } from '#drawing/scene/scene-flags.ts';
+import type { Flag } from '#drawing/scene/scene.ts';
 
 const flag = (number: number, stands: Flag['stands'] = 'left'): Flag => ({
   number,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf, type SvgOptions } from '#drawing/svg/svg.ts';
 import { greenhouse, greenhouseDesign } from '#test/papers/greenhouse.ts';
 import { tagsOf } from '#test/papers/well-formed.ts';

@@ -2,7 +2,7 @@
 // verdict says the weakest of it.
 
 import { describe, expect, it } from 'vitest';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { because, citesOf, judgedLater } from '#standards/because.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
 import { designWith, type Changes } from '#test/judge/margin-build.ts';

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { compared } from '#judge/compare/comparison.ts';
-import { fileJudge } from '#judge/judge-files.ts';
+import { fileJudge } from '#judge/judging/judge-files.ts';
 import { alignLayers } from '#model/edit/align-layers.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { insertAt } from '#model/edit/edit-list.ts';

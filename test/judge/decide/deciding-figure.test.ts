@@ -3,8 +3,8 @@ import { decidingFigure, type Deciding, type JudgeFile } from '#judge/decide/dec
 import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { judge } from '#judge/judge.ts';
-import { pairAnswers } from '#judge/pair-answers.ts';
+import { judge } from '#judge/judging/judge.ts';
+import { pairAnswers } from '#judge/judging/pair-answers.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';

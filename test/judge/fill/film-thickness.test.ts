@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import thickFilm from '#test/cases/thick-film.json' with { type: 'json' };
 

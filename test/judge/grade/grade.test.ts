@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reaches } from '#standards/ladder.ts';
-import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { distanceInsulation, inSeries } from '#judge/grade/grade.ts';
 import { mm } from '#units/quantity.ts';
 

@@ -3,9 +3,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { requiredFor } from '#judge/grade/required.ts';
-import { nextRowOf } from '#standards/next-row.ts';
+import { nextRowOf } from '#standards/tables/next-row.ts';
 import { citesOf } from '#standards/because.ts';
-import type { Required } from '#books/required.ts';
+import type { Required } from '#books/questions/required.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Grade, MaterialGroup } from '#standards/grade.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';

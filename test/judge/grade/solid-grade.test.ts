@@ -3,10 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
 import { ruleBook } from '#books/shelf.ts';
-import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/insulation.ts';
+import { BASIC_AND_SUPPLEMENTARY, BASIC_ONLY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { inSeries } from '#judge/grade/grade.ts';
 import { solidInsulations as judgedInsulations, solidRules } from '#judge/grade/solid-rules.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 import { nm, voltsPeak } from '#units/quantity.ts';
 
 const RULES = solidRules(ruleBook('iec-62368-1')!);

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
 import { solidKinds } from '#judge/grade/solid-kinds.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 import { nm, voltsPeak } from '#units/quantity.ts';
 
 const ply = (alike: string, volts: number, change: Partial<Solid> = {}): Solid =>

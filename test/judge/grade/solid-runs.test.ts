@@ -5,7 +5,7 @@ import { ruleBook } from '#books/shelf.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { solidRules } from '#judge/grade/solid-rules.ts';
 import { solidRuns } from '#judge/grade/solid-runs.ts';
-import type { Solid } from '#books/solid.ts';
+import type { Solid } from '#books/questions/solid.ts';
 import { mm, voltsPeak } from '#units/quantity.ts';
 import { ASKED, plyOf } from '#test/judge/made-chain.ts';
 

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { copperReport } from '#judge/study/copper.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';

@@ -3,7 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { ruleBookIds } from '#books/shelf.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { sideBySide } from '#judge/study/side-by-side.ts';
 import { sideBySideText } from '#words/books/side-by-side-text.ts';
 import { designWith } from '../margin-build.ts';

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { makeExercise } from '#learn/exercise/make-exercise.ts';

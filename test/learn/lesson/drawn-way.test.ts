@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { sketch } from '#judge/sketch.ts';
+import { sketch } from '#judge/judging/sketch.ts';
 import { drawnWay, groundOf } from '#learn/lesson/drawn-way.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { mm } from '#units/quantity.ts';

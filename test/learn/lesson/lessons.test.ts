@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { goalMet } from '#learn/lesson/goal-met.ts';
 import { applyLessonEdits } from '#learn/lesson/lesson-edits.ts';
 import { type Lesson } from '#learn/lesson/lesson-schema.ts';
@@ -13,7 +13,7 @@ import { readLesson } from '#learn/lesson/read-lesson.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
-const FOLDER = new URL('../../../static/lessons/', import.meta.url);
+const FOLDER = new URL('../../../static/lessons', import.meta.url);
 
 const lessons = readdirSync(FOLDER).map((name) => {
   const read = readLesson(JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8')), knownIds);

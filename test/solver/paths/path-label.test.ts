@@ -17,7 +17,7 @@ import {
   withPlies,
 } from '#solver/paths/path-label.ts';
 import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
-import { MANY } from '#solver/paths/pieces.ts';
+import { MANY } from '#solver/network/pieces.ts';
 
 const picked = fc.record({
   counts: fc.array(fc.integer({ min: 0, max: MANY }), { minLength: CLASSES, maxLength: CLASSES }),

@@ -16,7 +16,7 @@ import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { LowerBounds } from '#solver/paths/least-length.ts';
 import { ACROSS_AIR, CLOSED, type Network, SIGHT } from '#solver/network/network.ts';
-import type { Metric, Piece } from '#solver/paths/pieces.ts';
+import type { Metric, Piece } from '#solver/network/pieces.ts';
 import type { Region } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from '#test/solver/hand-made.ts';

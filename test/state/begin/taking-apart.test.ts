@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { Narrowing, reachOf } from '#state/searches/narrowing.svelte.ts';
 import {

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 
 import { figurePlot, plotX, valueAt } from '#drawing/plot/figure-plot.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import type { Lesson } from '#learn/lesson/lesson-schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { exploreSheets, type JudgeDoc } from '#state/learn/explore-sheets.ts';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Design } from '#model/design.ts';
-import type { FromThread, ToThread } from '#state/threads/messages.ts';
+import type { FromThread, ToThread } from '#state/threads/asks/messages.ts';
 import { Thread, type WorkerLike } from '#state/threads/thread.ts';
 
 const SILENT_MS = 1000;

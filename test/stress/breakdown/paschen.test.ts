@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
-import { AS_FILED } from '#standards/reader.ts';
-import { isOutOfRange } from '#standards/out-of-range.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
+import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { pressureAt } from '#stress/breakdown/air.ts';
 import { AIR, airBreakdown, piecewise, townsend, uniformField, type Gas } from '#stress/breakdown/paschen.ts';
 import { metres, mm, nm } from '#units/quantity.ts';

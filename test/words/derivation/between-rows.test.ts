@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { betweenRows } from '#words/derivation/between-rows.ts';
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
-import { AS_FILED } from '#standards/reader.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
 import { voltsRms } from '#units/quantity.ts';
 
 const { distances } = tablesOf(AS_FILED);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { because } from '#standards/because.ts';
 import { tablesOf } from '#books/iec-62368-1/tables.ts';
-import { AS_FILED } from '#standards/reader.ts';
+import { AS_FILED } from '#standards/tables/reader.ts';
 import { hertz, voltsPeak, voltsRms } from '#units/quantity.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
 

@@ -3,10 +3,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { lookBox } from '#drawing/scene/look-box.ts';
-import { sceneOf, type Scene } from '#drawing/scene/scene.ts';
+import { lookBox } from '#drawing/compose/look-box.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { drawnAs } from '#words/glossary/drawn-as.ts';
 import { terms } from '#words/glossary/terms.ts';

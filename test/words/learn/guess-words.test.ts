@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { differences, guessLines, type Said } from '#words/learn/guess-words.ts';
 

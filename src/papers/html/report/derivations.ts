@@ -1,6 +1,6 @@
 // Worked sheets: how the worst pair's limiting figure was found, and at the end every figure of every pair.
 
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Because } from '#standards/because.ts';
 import { sheetsOf } from '#words/derivation/explain-text.ts';

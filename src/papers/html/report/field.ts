@@ -1,7 +1,7 @@
 // The field in the report, on a page of its own: picture, gaps, capacitances, on what it stands.
 
 import { fieldSvg, gapSvg } from '#drawing/field/field-svg.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { fieldBasis, fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldBlocks } from '#words/field/field-text.ts';
 import { block, raw, tag, type Content } from '#papers/html/page/markup.ts';

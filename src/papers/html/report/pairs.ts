@@ -1,10 +1,10 @@
 // The table of pairs, and for each pair the weakest path by the number of plies that it punctures.
 
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { PairVerdict, PrintedPath } from '#judge/verdict/verdict.ts';
 import { lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { limitingFigure, nameOf, worstFirst } from '#words/verdict/pair-words.ts';
-import { pathSentence } from '#words/verdict/path-words.ts';
+import { pathSentence } from '#words/paths/path-words.ts';
 import { table, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { gradeSign, pairSign, verdictSign } from '#papers/html/page/signs.ts';

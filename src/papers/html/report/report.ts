@@ -1,9 +1,9 @@
 // The whole report as one self-contained HTML file: drawing, figures with their clauses, what is unknown, what to test,
 // and the design file itself. Complete without the tool; the same input gives the same bytes.
 
-import { notJudgedWords } from '#words/verdict/not-judged-words.ts';
+import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';
 import { remarkSays } from '#words/verdict/remark-words.ts';
-import { leadingPath } from '#words/verdict/leading-path.ts';
+import { leadingPath } from '#words/paths/leading-path.ts';
 import type { Design } from '#model/design.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { Study } from '#judge/study.ts';
@@ -11,7 +11,7 @@ import { bookWords, capitalised, answerWords, scopeWords } from '#words/text/ans
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline, worstFirst } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { attached } from '#papers/html/evidence/attached.ts';

@@ -2,9 +2,9 @@
 
 import type { WeakSpot } from '#judge/verdict/verdict.ts';
 import { capitalised, spotWords } from '#words/text/answer-words.ts';
-import { spotMend, spotSays } from '#words/verdict/spot-says.ts';
+import { spotMend, spotSays } from '#words/spots/spot-says.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';
 import { block, raw, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';

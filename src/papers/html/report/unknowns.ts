@@ -1,9 +1,9 @@
 // What the file does not know and what each would change; and what is easily forgotten and was not answered.
 
-import { notJudgedWords } from '#words/verdict/not-judged-words.ts';
+import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';
 import { answerWords, capitalised } from '#words/text/answer-words.ts';
 import { assumedField, countedWords } from '#words/verdict/assumption-words.ts';
-import { openQuestionsOf } from '#words/verdict/open-questions.ts';
+import { openQuestionsOf } from '#words/unknowns/open-questions.ts';
 import { block, table, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { unknownSign } from '#papers/html/page/signs.ts';

@@ -9,7 +9,7 @@ import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
 import type { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
 import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
 import { otherEdges } from '#ui/canvas/handles/snap.ts';
-import { endsOf, surfaceAt, type Stroke, type Surface } from '#ui/canvas/stroke.ts';
+import { endsOf, surfaceAt, type Stroke, type Surface } from './stroke.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 

@@ -1,8 +1,8 @@
 // What is being measured on the section, as a dimension line between two small crosses with its words beside the middle.
 
-import type { Mark, Point } from '#drawing/marks/mark.ts';
-import { place, type Paper } from '#drawing/marks/paper.ts';
-import { chip, chipWidth, line } from '#drawing/marks/shapes.ts';
+import type { Mark, Point } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
+import { chip, chipWidth, line } from '#drawing/paper/shapes.ts';
 import { measureWords } from './measure-words.ts';
 import type { Measure } from './measuring.svelte.ts';
 

@@ -1,7 +1,7 @@
 // Hatches as tiles of the canvas, in the screen's own pixels. A tile is drawn once for each theme and pixel density; it moves
 // with the drawing, not with the stage.
 
-import type { Hatch } from '#drawing/marks/hatches.ts';
+import type { Hatch } from '#drawing/paper/hatches.ts';
 import type { View } from '#drawing/scene/view.ts';
 
 export class HatchTiles {

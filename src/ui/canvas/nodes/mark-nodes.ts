@@ -4,7 +4,7 @@
 
 import type Konva from 'konva/lib/Core';
 import { drawMark, type Tiles } from '#drawing/canvas/canvas-marks.ts';
-import type { Mark } from '#drawing/marks/mark.ts';
+import type { Mark } from '#drawing/paper/mark.ts';
 
 export type Library = typeof Konva;
 export type Group = InstanceType<Library['Group']>;

@@ -1,7 +1,7 @@
 // The whole section small in a corner of a close view, with a frame round what is in view: dragged, it pans; a press elsewhere
 // on the overview brings that place into the middle.
 
-import type { Paper } from '#drawing/marks/paper.ts';
+import type { Paper } from '#drawing/paper/paper.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY, type Plate, type View } from '#drawing/scene/view.ts';
 import type { Group, Library, MarkNodes } from './mark-nodes.ts';
 import { overviewMarks } from '#ui/canvas/viewport/overview-marks.ts';

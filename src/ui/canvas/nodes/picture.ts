@@ -2,15 +2,14 @@
 // Painters read it and nothing else.
 
 import type { Theme } from '#drawing/scene/palette.ts';
-import { RULER } from '#drawing/marks/ruler-marks.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
-import type { Paper } from '#drawing/marks/paper.ts';
+import type { Paper } from '#drawing/paper/paper.ts';
 import type { Drag } from '#ui/canvas/handles/drag.ts';
 import type { Grip } from '#ui/canvas/grips/grip.ts';
 import type { PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
 import type { Measure } from '#ui/canvas/measuring/measuring.svelte.ts';
 import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
-import type { Surface } from '#ui/canvas/stroke.ts';
+import type { Surface } from '#ui/canvas/grips/stroke.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
 export interface Picture {
@@ -49,14 +48,6 @@ export interface Picture {
   /** A layer in the hand, and where it would go: the row of the line in millimetres. */
   readonly carried: { readonly layer: number; readonly to: number } | null;
 }
-
-/** `overview`: height of the strip at the top that shows the whole section small. */
-export const roomOf = (width: number, height: number, overview: number): Plate => ({
-  left: RULER.left,
-  top: overview + RULER.top,
-  right: width,
-  bottom: height,
-});
 
 /** The paper that this picture is drawn on; `measure` is the canvas's own. */
 export const paperOf = (

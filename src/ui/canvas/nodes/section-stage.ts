@@ -2,8 +2,8 @@
 // and above it what changes with the hand. Marks become nodes; grips are nodes that the library finds and drags.
 
 import { fontOf } from '#drawing/canvas/canvas-marks.ts';
-import type { Mark } from '#drawing/marks/mark.ts';
-import type { Paper } from '#drawing/marks/paper.ts';
+import type { Mark } from '#drawing/paper/mark.ts';
+import type { Paper } from '#drawing/paper/paper.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { gripPlate, stands } from '#ui/canvas/grips/grip.ts';

@@ -1,9 +1,9 @@
 // What the hand needs to see: the picked layers, a layer on its way to another place, the number of a held edge with its
 // lines to the ruler, and the edges that it lines up with.
 
-import type { Mark, Point } from '#drawing/marks/mark.ts';
-import { crisp, type Paper } from '#drawing/marks/paper.ts';
-import { chip, chipWidth, line, rectangle } from '#drawing/marks/shapes.ts';
+import type { Mark, Point } from '#drawing/paper/mark.ts';
+import { crisp, type Paper } from '#drawing/paper/paper.ts';
+import { chip, chipWidth, line, rectangle } from '#drawing/paper/shapes.ts';
 import { dimension } from '#words/text/number-words.ts';
 import { inMm } from '#units/quantity.ts';
 import type { Drag } from '#ui/canvas/handles/drag.ts';

@@ -1,9 +1,9 @@
 // The whole section small, for a close view: what it shows, without words. The frame of what is in view is a node of its own.
 
-import type { Mark } from '#drawing/marks/mark.ts';
-import { place, type Paper } from '#drawing/marks/paper.ts';
+import type { Mark } from '#drawing/paper/mark.ts';
+import { place, type Paper } from '#drawing/paper/paper.ts';
 import { pathColor } from '#drawing/marks/path-marks.ts';
-import { rectangle } from '#drawing/marks/shapes.ts';
+import { rectangle } from '#drawing/paper/shapes.ts';
 import { solidMarks } from '#drawing/marks/solid-marks.ts';
 import { circledLayers, turnMarks } from '#drawing/marks/turn-marks.ts';
 import type { Scene } from '#drawing/scene/scene.ts';

@@ -3,7 +3,7 @@
 
 import { nearestScale, nextScale, scaleAtMost, type PlyGrid } from './offered-scale.ts';
 import { RULER } from '#drawing/marks/ruler-marks.ts';
-import { roomOf } from '#ui/canvas/nodes/picture.ts';
+import { roomOf } from './stage-room.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 import { centred, fittingScale, keptInSight, limitScale, moved, zoomed, type Box } from './view.ts';
 

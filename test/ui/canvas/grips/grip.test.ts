@@ -5,7 +5,7 @@ import { keyedTo } from '#ui/canvas/grips/grip-keys.ts';
 import { handlesOf } from '#ui/canvas/handles/handles.ts';
 import { layerAt, layerDrop } from '#ui/canvas/grips/layer-drop.ts';
 import { otherEdges } from '#ui/canvas/handles/snap.ts';
-import { sceneOf } from '#drawing/scene/scene.ts';
+import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { mm } from '#units/quantity.ts';
 import { handleOf, judgedDemo, sectionOf } from '#test/ui/canvas/judged-demo.ts';
 

@@ -1,0 +1,9 @@
+// The same question for both columns of a book: basic and reinforced.
+
+import type { Both } from '#books/questions/required.ts';
+import type { Column } from '#standards/grade.ts';
+
+export const forBoth = <T>(make: (column: Column) => T): Both<T> => ({
+  basic: make('basic'),
+  reinforced: make('reinforced'),
+});

@@ -1,0 +1,46 @@
+// The answer of every pair and nothing else of the judgement: no paths, no weak places, no deciding unknowns. For asking one
+// build many times what a figure would change; told exactly as the whole judgement tells it.
+
+import { ruleBook } from '#books/shelf.ts';
+import type { Design } from '#model/design.ts';
+import { answerOf, beyondTables, missingOf } from '#judge/answers/pair-answer.ts';
+import { intervalsOf } from '#judge/assume/assumption.ts';
+import { judgeBest } from '#judge/cases/best-case.ts';
+import type { Judging } from '#judge/cases/judge-once.ts';
+import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
+import type { PathCache } from '#judge/paths/path-cache.ts';
+import type { Answer } from '#judge/verdict/verdict.ts';
+
+export interface PairAnswer {
+  readonly between: readonly [string, string];
+  readonly verdict: Answer;
+}
+
+/** Throws where the rule book does not exist: reading the file has refused it. */
+export function pairAnswers(design: Design, cache: PathCache): readonly PairAnswer[] {
+  const book = ruleBook(design.rules);
+  if (!book) throw new Error(`no rule book ${design.rules}`);
+  cache.nextGeneration();
+  const whole = { book, cache, printed: false, reachOnly: false };
+  const light = { ...whole, places: false };
+  const least = worstOf(light, design);
+  // past the tables it matters by what a pair is held
+  const isBeyond = least.pairs.some((pair) => beyondTables(pair).length > 0);
+  const worst = isBeyond ? judgeWorst({ ...whole, printed: true }, design) : least;
+  const best = judgeBest(isBeyond ? whole : light, design, worst);
+  const missing = missingOf(design);
+  return worst.pairs.map((pair, i) => ({
+    between: pair.between,
+    verdict: answerOf(pair, best[i]!, missing),
+  }));
+}
+
+/**
+ * As little as tells the answers. Which end of an interval is the worse hangs on how far what is printed is from what would
+ * do, and an isolated circuit counts as mains by how far it falls short.
+ */
+function worstOf(judging: Judging, design: Design): WorstCase {
+  if (intervalsOf(design).length > 0) return judgeWorst({ ...judging, printed: true }, design);
+  const reachOnly = design.circuits.every(({ role }) => role !== 'isolated');
+  return judgeWorst({ ...judging, reachOnly }, design);
+}

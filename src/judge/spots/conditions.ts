@@ -1,0 +1,113 @@
+// What a path stands on that nobody knows, as conditions to be told in the same sentence.
+
+import type { Condition, CountedAs } from '#judge/verdict/assumed.ts';
+import type { Counted } from '#judge/assume/fill-context.ts';
+import type { FoundPath } from '#judge/paths/case-result.ts';
+import type { Design } from '#model/design.ts';
+import type { PathPlace } from './spot-kind.ts';
+
+/** More conditions than these say nothing to a reader. */
+const MOST_TOLD = 3;
+
+export interface Unknowns {
+  readonly counted: readonly Counted[];
+  readonly deciding: ReadonlySet<string>;
+}
+
+/** Empty where nothing that the path runs along or through is open. */
+export function conditionsOf(
+  design: Design,
+  path: FoundPath,
+  place: PathPlace,
+  { counted, deciding }: Unknowns,
+): readonly Condition[] {
+  const along = fieldsAlong(design, path, place);
+  const open = counted.filter(
+    ({ field, kind }) => kind !== 'default' && along.some((part) => isPart(field, part)),
+  );
+  const decisive = open.filter(({ field }) => deciding.has(field));
+  // a house rule is a figure; only where it decides is it told as what is not known
+  const told = decisive.length > 0 ? decisive : open.filter(({ kind }) => kind === 'unknown');
+  const conditions = told.map((each) => conditionOf(design, each));
+  const once = new Map(conditions.map((each) => [JSON.stringify(each), each]));
+  return [...once.values()].slice(0, MOST_TOLD);
+}
+
+/** A field, one inside it, or one that holds it. */
+const isPart = (field: string, part: string): boolean =>
+  field === part || field.startsWith(`${part}.`) || part.startsWith(`${field}.`);
+
+function fieldsAlong(
+  design: Design,
+  { section, chain, tools }: FoundPath,
+  place: PathPlace,
+): readonly string[] {
+  const pieces = chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? [piece.piece] : []));
+  const kinds = pieces.flatMap(({ punctured }) => punctured.map(({ stuff }) => tools.stuffs[stuff]?.kind));
+  const isOnLead = LEAD_KINDS.has(place.kind);
+  const isOnCore = place.kind === 'core-bridge';
+  return [
+    ...place.layers.flatMap((i) => [`layers[${i}]`, ...wireOf(design, i)]),
+    ...(isOnLead ? (section?.lays ?? []).flatMap((name) => leadField(design, name)) : []),
+    ...(isOnCore ? ['core'] : []),
+    ...(kinds.includes('wall') || isOnCore ? ['former.wall', 'former.flange'] : []),
+    ...chain.pieces.flatMap((piece) =>
+      piece.kind === 'outside' && piece.entry !== null ? [`outside[${piece.entry}]`] : [],
+    ),
+  ];
+}
+
+const LEAD_KINDS: ReadonlySet<string> = new Set(['lead-crossing', 'bare-lead', 'lead-in-margin']);
+
+function wireOf({ layers, windings }: Design, index: number): readonly string[] {
+  const layer = layers[index];
+  if (layer?.kind !== 'winding') return [];
+  return [`windings[${windings.findIndex(({ id }) => id === layer.winding)}].wire`];
+}
+
+/** The fields of the lead that a section names. */
+function leadField({ windings }: Design, name: string): readonly string[] {
+  const screen = /^screen (\d+)/.exec(name);
+  if (screen) return [`layers[${Number(screen[1]) - 1}].lead`];
+  const at = windings.findIndex(({ id }) => name.startsWith(`${id} `));
+  if (at < 0) return [];
+  const end = name.slice(windings[at]!.id.length + 1).split(' ')[0];
+  return [`windings[${at}].${end === 'link' ? 'links' : `leads.${end}`}`];
+}
+
+function conditionOf(design: Design, { field, counted }: Counted): Condition {
+  const layer = Number(/^layers\[(\d+)\]/.exec(field)?.[1] ?? -1) + 1;
+  const winding = design.windings[Number(/^windings\[(\d+)\]/.exec(field)?.[1] ?? -1)]?.id ?? '';
+  const side = field.includes('.right.') ? 'right' : 'left';
+  const found = CONDITIONS.find(([pattern]) => pattern.test(field));
+  return found === undefined
+    ? { if: 'counted', field, counted }
+    : found[1]({ layer, winding, side, counted });
+}
+
+interface Place {
+  readonly layer: number;
+  readonly winding: string;
+  readonly side: 'left' | 'right';
+  readonly counted: CountedAs;
+}
+
+const CONDITIONS: readonly (readonly [RegExp, (place: Place) => Condition])[] = [
+  [/\.margins\.(left|right)\.width$/, ({ layer, side }) => ({ if: 'reaches-flange', layer, side })],
+  [/\.plies$/, ({ layer }) => ({ if: 'one-ply', layer })],
+  [/\.plyWithstand$/, ({ layer, counted }) => ({ if: 'ply-stands', layer, counted })],
+  [/^former\.wall$/, () => ({ if: 'thin-wall' })],
+  [/^former\.flange$/, () => ({ if: 'thin-flange' })],
+  [/^core\.bond$/, () => ({ if: 'core-tied' })],
+  [/^core\.outerGap$/, () => ({ if: 'core-near' })],
+  [/\.wire\.kind$/, ({ winding }) => ({ if: 'enamelled', winding })],
+  [/\.wire\.(approval|insulationLayers)$/, ({ winding }) => ({ if: 'cover-earns-nothing', winding })],
+  [/\.sleeve$/, () => ({ if: 'no-sleeve' })],
+  [/\.sleeve\.wall$/, () => ({ if: 'thin-sleeve' })],
+  [/\.sleeve\.into$/, () => ({ if: 'short-sleeve' })],
+  [/\.(sleeve\.)?withstand$/, () => ({ if: 'no-strength' })],
+  [/\.way$/, () => ({ if: 'riser' })],
+  [/\.(at|exit|side)$/, () => ({ if: 'that-side' })],
+  [/\.(leads|links|start|finish|lead)(\[\d+\])?$/, () => ({ if: 'bare-riser' })],
+  [/\.(clearance|creepage)$/, () => ({ if: 'no-distance' })],
+];
