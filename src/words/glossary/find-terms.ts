@@ -1,7 +1,8 @@
 // The terms that a few typed letters mean: by name, other names, other languages, then by what the sentence says.
 // Where none does, the three that are spelled most alike.
 
-import { terms, type Term } from './terms.ts';
+import type { Term } from './terms/term.ts';
+import { terms } from './terms.ts';
 import { vocabulary } from './vocabulary.ts';
 
 export interface FoundTerms {
