@@ -8,8 +8,9 @@ import { editDesign } from '#model/edit/edit-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { makeExercise } from '#learn/exercise/make-exercise.ts';
 import { markAnswers, markOf } from '#learn/exercise/mark.ts';
-import type { Exercise } from '#learn/exercise/exercise.ts';
+import type { Exercise, Question } from '#learn/exercise/exercise.ts';
 import { templateOf, templates } from '#learn/exercise/templates.ts';
+import type { Grade } from '#standards/grade.ts';
 
 const made = (id: string, seed: number): Exercise => {
   const exercise = makeExercise(templateOf(id)!, seed);
@@ -25,8 +26,24 @@ const rightAnswers = (exercise: Exercise): Record<string, string> =>
     ]),
   );
 
-/** A sample, for time; as many as EXERCISE_SEEDS asks for. */
-const SEEDS = Number(process.env.EXERCISE_SEEDS ?? 4);
+/** A sample, for time; EXERCISE_FROM and EXERCISE_SEEDS ask for others. */
+const FROM = Number(process.env.EXERCISE_FROM ?? 1);
+const SEEDS = Number(process.env.EXERCISE_SEEDS ?? 3);
+
+const grades: readonly Grade[] = ['none', 'functional', 'basic', 'supplementary', 'double', 'reinforced'];
+
+/** Everything that a pupil could write: every grade, every verdict, every hundredth of a millimetre up to 12. */
+const ANYTHING: readonly string[] = [
+  ...grades,
+  'meets',
+  'falls-short',
+  'not-shown',
+  ...Array.from({ length: 1201 }, (_, i) => `${(i / 100).toFixed(2)} mm`),
+];
+
+/** What of all that earns the points of a question. */
+const rightOf = (exercise: Exercise, { id }: Question): readonly string[] =>
+  ANYTHING.filter((given) => markOf('seat 1', exercise, { [id]: given }).points > 0);
 
 function meetsWith({ doc }: Exercise, margin: number): boolean {
   const wider = (['left', 'right'] as const).reduce(
@@ -37,6 +54,17 @@ function meetsWith({ doc }: Exercise, margin: number): boolean {
   if (read.kind === 'bad') throw new Error(read.faults[0]?.says);
   return judge(read.design).verdict.pairs.every(({ verdict }) => verdict === 'meets');
 }
+
+/** No narrower margin meets and every wider one does, so that "the least" means one width: step beside it, then coarser ones. */
+function onlyFrom(exercise: Exercise, least: number): boolean {
+  const below = [least - 0.05, ...everyHalf.filter((width) => width < least - 0.05)];
+  const above = [least, least + 0.05, ...everyHalf.filter((width) => width > least + 0.05)];
+  return (
+    below.every((width) => !meetsWith(exercise, width)) && above.every((width) => meetsWith(exercise, width))
+  );
+}
+
+const everyHalf = Array.from({ length: 17 }, (_, i) => i / 2);
 
 describe('exercise', () => {
   it('should be the same for the same seed and another for another', () => {
@@ -59,16 +87,24 @@ describe('exercise', () => {
   it.each(templates)(
     'should have answers of which no other is right, as the judge sees it: $id',
     ({ id }) => {
-      for (let seed = 1; seed <= SEEDS; seed += 1) {
+      for (let seed = FROM; seed < FROM + SEEDS; seed += 1) {
         const exercise = made(id, seed);
-        for (const { answer, kind, slips } of exercise.questions) {
-          if (answer.kind !== 'length') continue;
+        for (const question of exercise.questions) {
+          const { answer, kind, slips } = question;
+          const right = rightOf(exercise, question);
+          if (answer.kind !== 'length') {
+            expect(right, `${id} ${seed} ${kind}`).toEqual([answer.value]);
+            continue;
+          }
+          const widths = right.map((given) => Number.parseFloat(given));
+          expect(widths.every((width) => Math.abs(width - answer.value) <= answer.within + 1e-9)).toBe(true);
+          expect(Math.max(...widths) - Math.min(...widths)).toBeLessThanOrEqual(2 * answer.within + 1e-9);
           for (const { value } of slips)
             expect(Math.abs(value - answer.value)).toBeGreaterThan(answer.within);
-          if (kind !== 'least-margin') continue;
-          expect(meetsWith(exercise, answer.value)).toBe(true);
-          expect(meetsWith(exercise, answer.value - 0.05)).toBe(false);
         }
+        for (const { answer, kind } of exercise.questions)
+          if (kind === 'least-margin' && answer.kind === 'length')
+            expect(onlyFrom(exercise, answer.value), `${id} ${seed}`).toBe(true);
         const marked = markOf('seat 1', exercise, rightAnswers(exercise));
         expect(marked.points).toBe(marked.of);
       }
