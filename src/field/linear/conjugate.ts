@@ -22,12 +22,13 @@ export function conjugate(
     Float64Array,
   ];
   times(matrix, x, r);
+  const guessed = dot(x, r);
   for (let i = 0; i < n; i++) r[i] = b[i]! - r[i]!;
-  multigrid.cycle(b, z);
-  const whole = dot(b, z);
   multigrid.cycle(r, z);
   p.set(z);
   let size = dot(r, z);
+  // a good guess has about the energy of the answer; without one all of it is still missing
+  const whole = Math.max(guessed, size);
   for (let step = 0; step < MOST_STEPS; step++) {
     if (!(size > tolerance * tolerance * whole)) return step;
     times(matrix, p, q);

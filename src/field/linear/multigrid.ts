@@ -67,8 +67,9 @@ function sweep(matrix: Sparse, diagonal: Float64Array, b: Float64Array, x: Float
   const { rows, start, column, value } = matrix;
   for (let n = 0; n < rows; n++) {
     const i = way === 1 ? n : rows - 1 - n;
+    const end = start[i + 1]!;
     let sum = b[i]!;
-    for (let k = start[i]!; k < start[i + 1]!; k++) sum -= value[k]! * x[column[k]!]!;
+    for (let k = start[i]!; k < end; k++) sum -= value[k]! * x[column[k]!]!;
     x[i]! += sum / diagonal[i]!;
   }
 }

@@ -10,6 +10,7 @@ import { refined, type Refined } from '#field/mesh/refine.ts';
 import { meshOf } from '#field/mesh/triangulate.ts';
 import { at, extrapolated, floatingPotentials, symmetric, type Square } from './capacitance.ts';
 import { contactOf, type Contact } from './contact.ts';
+import { SolvedBefore } from './solved-before.ts';
 import { System } from './system.ts';
 
 export interface FieldQuestion {
@@ -94,9 +95,11 @@ function* statesOf(
   from: number,
 ): Generator<number, readonly FieldState[], void> {
   const found: FieldState[] = [];
+  const before = new SolvedBefore(system.mesh.x.length);
+  units.forEach((unit, k) => before.keep(unitVolts(section, k), unit));
   for (const [i, asked] of states.entries()) {
     yield from + ((1 - from) * i) / states.length;
-    found.push(stateOf(system, section, asked, matrix, units));
+    found.push(stateOf(system, section, asked, matrix, units, before));
   }
   return found;
 }
@@ -104,19 +107,22 @@ function* statesOf(
 /** A volt on each conductor in turn. */
 function* unitFields(
   system: System,
-  { conductors, electrodes }: FieldSection,
+  section: FieldSection,
   near: readonly Float64Array[] | null,
   from: number,
   to: number,
 ): Generator<number, readonly Float64Array[], void> {
   const found: Float64Array[] = [];
-  for (let k = 0; k < conductors.length; k++) {
-    yield from + ((to - from) * k) / conductors.length;
-    const volts = Float64Array.from(electrodes, (conductor) => (conductor === k ? 1 : 0));
-    found.push(system.solve(volts, near?.[k] ?? null));
+  const { length } = section.conductors;
+  for (let k = 0; k < length; k++) {
+    yield from + ((to - from) * k) / length;
+    found.push(system.solve(unitVolts(section, k), near?.[k] ?? null));
   }
   return found;
 }
+
+const unitVolts = ({ electrodes }: FieldSection, k: number): Float64Array =>
+  Float64Array.from(electrodes, (conductor) => (conductor === k ? 1 : 0));
 
 function matrixOf(system: System, section: FieldSection, units: readonly Float64Array[]): Square {
   const size = section.conductors.length;
@@ -147,12 +153,12 @@ function stateOf(
   { electrodes: asked, floating }: AskedState,
   matrix: Square,
   units: readonly Float64Array[],
+  before: SolvedBefore,
 ): FieldState {
   const floats = (electrode: number) => floating.indexOf(section.electrodes[electrode]!);
   const electrodes = asked.map((volts, i) => (floats(i) === -1 ? volts : 0));
-  const mean = meanPotentials(section, electrodes);
-  const near = combined(units, mean);
-  const potential = system.solve(electrodes, near);
+  const potential = system.solve(electrodes, before.near(electrodes));
+  before.keep(electrodes, potential);
   const charges = conductorCharges(system, section, potential);
   floatingPotentials(matrix, floating, charges).forEach((volts, f) => {
     const unit = units[floating[f]!]!;
@@ -163,24 +169,6 @@ function stateOf(
   });
   const all = system.electrodeCharges(potential, section.electrodes.length);
   return { potential, electrodes, charges: all, surface: system.charges(potential) };
-}
-
-/** Of the electrodes of each conductor. */
-function meanPotentials({ conductors, electrodes }: FieldSection, volts: Float64Array): Float64Array {
-  const [sum, count] = [new Float64Array(conductors.length), new Float64Array(conductors.length)];
-  electrodes.forEach((conductor, i) => {
-    sum[conductor]! += volts[i]!;
-    count[conductor]! += 1;
-  });
-  return sum.map((value, i) => value / Math.max(1, count[i]!));
-}
-
-function combined(units: readonly Float64Array[], weights: Float64Array): Float64Array {
-  const sum = new Float64Array(units[0]?.length ?? 0);
-  units.forEach((unit, k) => {
-    for (let i = 0; i < sum.length; i++) sum[i]! += weights[k]! * unit[i]!;
-  });
-  return sum;
 }
 
 /** The potential of the coarse mesh at the points of the finer one. */
