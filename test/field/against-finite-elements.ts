@@ -73,8 +73,17 @@ function byPackage(section: FieldSection, volts: Float64Array, around: number) {
     maxBuffer: 1 << 26,
   });
   // the last line tells what the processor worked for the shell's children: 1m2.345s 0m0.678s
-  const spans = [...stdout.trimEnd().split('\n').at(-1)!.matchAll(/(\d+)m([\d.]+)s/g)];
-  const took = spans.reduce((sum, [, minutes, seconds]) => sum + 60e3 * Number(minutes) + 1e3 * Number(seconds), 0);
+  const spans = [
+    ...stdout
+      .trimEnd()
+      .split('\n')
+      .at(-1)!
+      .matchAll(/(\d+)m([\d.]+)s/g),
+  ];
+  const took = spans.reduce(
+    (sum, [, minutes, seconds]) => sum + 60e3 * Number(minutes) + 1e3 * Number(seconds),
+    0,
+  );
   rmSync(folder, { recursive: true });
   const matrix = [...stdout.matchAll(/^C (\d+) (\d+) (\S+)$/gm)].map(
     ([, i, k, value]) => [Number(i), Number(k), Number(value)] as const,

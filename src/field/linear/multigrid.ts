@@ -3,11 +3,11 @@
 
 import { groupsOf } from './aggregates.ts';
 import { choleskyOf, type Cholesky } from './cholesky.ts';
+import { halved, restAfterSweep, sweepBack, sweepFromZero, type Halved } from './sweeps.ts';
 import { diagonalOf, product, times, transposed, type Sparse } from './sparse.ts';
 
 interface Level {
-  readonly matrix: Sparse;
-  readonly diagonal: Float64Array;
+  readonly matrix: Halved;
   readonly up: Sparse;
   readonly down: Sparse;
   readonly rest: Float64Array;
@@ -32,8 +32,7 @@ export class Multigrid {
       const down = transposed(up);
       const vector = (length: number) => new Float64Array(length);
       this.#levels.push({
-        matrix: at,
-        diagonal,
+        matrix: halved(at),
         up,
         down,
         rest: vector(at.rows),
@@ -49,28 +48,14 @@ export class Multigrid {
   cycle(b: Float64Array, x: Float64Array, depth = 0): void {
     const level = this.#levels[depth];
     if (level === undefined) return this.#last.solve(b, x);
-    const { matrix, diagonal, up, down, rest, coarse, found } = level;
-    x.fill(0);
-    sweep(matrix, diagonal, b, x, 1);
-    times(matrix, x, rest);
-    for (let i = 0; i < rest.length; i++) rest[i] = b[i]! - rest[i]!;
+    const { matrix, up, down, rest, coarse, found } = level;
+    sweepFromZero(matrix, b, x);
+    restAfterSweep(matrix, x, rest);
     times(down, rest, coarse);
     this.cycle(coarse, found, depth + 1);
     times(up, found, rest);
     for (let i = 0; i < rest.length; i++) x[i]! += rest[i]!;
-    sweep(matrix, diagonal, b, x, -1);
-  }
-}
-
-/** Gauss and Seidel, forward or backward: together they are symmetric. */
-function sweep(matrix: Sparse, diagonal: Float64Array, b: Float64Array, x: Float64Array, way: 1 | -1): void {
-  const { rows, start, column, value } = matrix;
-  for (let n = 0; n < rows; n++) {
-    const i = way === 1 ? n : rows - 1 - n;
-    const end = start[i + 1]!;
-    let sum = b[i]!;
-    for (let k = start[i]!; k < end; k++) sum -= value[k]! * x[column[k]!]!;
-    x[i]! += sum / diagonal[i]!;
+    sweepBack(matrix, b, x);
   }
 }
 

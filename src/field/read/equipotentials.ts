@@ -45,9 +45,13 @@ function runsOf(
   for (let row = 0; row + 1 < rows; row++) {
     for (let column = 0; column + 1 < columns; column++) {
       const i = row * columns + column;
-      const corner = (at: number, bit: number) => (volts[at]! > level ? bit : 0);
-      const join =
-        JOINS[corner(i, 1) | corner(i + 1, 2) | corner(i + columns + 1, 4) | corner(i + columns, 8)]!;
+      const above =
+        (volts[i]! > level ? 1 : 0) |
+        (volts[i + 1]! > level ? 2 : 0) |
+        (volts[i + columns + 1]! > level ? 4 : 0) |
+        (volts[i + columns]! > level ? 8 : 0);
+      if (above === 0 || above === 15) continue;
+      const join = JOINS[above]!;
       // a side's number: twice its lower left corner, one more for upright ones
       const side = (k: number) => [2 * i + 1, 2 * i, 2 * (i + 1) + 1, 2 * (i + columns)][k]!;
       for (let k = 0; k < join.length; k += 2) {

@@ -5,6 +5,7 @@ import { inMm } from '#units/quantity.ts';
 import { AIR } from '#field/mesh/body-map.ts';
 import type { FieldState, SolvedField } from '#field/solve/solve-field.ts';
 import { neighboursOf } from './neighbours.ts';
+import { smoothStrength, type CornerStrength } from './smooth-strength.ts';
 
 export interface Probe {
   readonly volts: number;
@@ -21,6 +22,8 @@ export class FieldView {
   /** Field of each triangle, V/mm: two numbers each. */
   readonly vector: Float64Array;
   #across: Int32Array | null = null;
+  #strongest: number | null = null;
+  #smooth: CornerStrength | null = null;
   #lists: { readonly first: Int32Array; readonly listed: Int32Array } | null = null;
   readonly #columns: number;
   readonly #rows: number;
@@ -43,6 +46,11 @@ export class FieldView {
   get across(): Int32Array {
     const { triangles, x } = this.field.mesh;
     return (this.#across ??= neighboursOf(triangles, x.length));
+  }
+
+  /** Field strength at the three corners of a triangle, smooth within each body. */
+  get cornerStrength(): CornerStrength {
+    return (this.#smooth ??= smoothStrength(this.field.mesh, this.vector));
   }
 
   /** The triangle at a point, or -1. */
@@ -68,6 +76,17 @@ export class FieldView {
 
   strengthIn(triangle: number): number {
     return Math.hypot(this.vector[2 * triangle]!, this.vector[2 * triangle + 1]!);
+  }
+
+  /** Of the triangles of air, the fifth strongest of a thousand: the very edge of a foil is stronger without end. */
+  get strongestInAir(): number {
+    return (this.#strongest ??= this.#amongStrongest());
+  }
+
+  #amongStrongest(): number {
+    const all = Float64Array.from(this.field.mesh.body, (one, t) => (one === AIR ? this.strengthIn(t) : -1));
+    const inAir = all.filter((strength) => strength >= 0).sort();
+    return inAir[inAir.length - 1 - Math.floor(inAir.length / 200)] ?? 0;
   }
 
   at(x: number, y: number): Probe | null {

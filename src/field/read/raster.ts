@@ -1,8 +1,7 @@
 // A solved field on a regular grid over a window: potential everywhere, field strength where there is no metal. Rows go
 // outward from y0; the places are the middles of the cells. Millimetres, volts, V/mm.
 
-import { weights, type FieldView } from './field-view.ts';
-import { smoothStrength } from './smooth-strength.ts';
+import type { FieldView } from './field-view.ts';
 
 export interface FieldWindow {
   readonly x0: number;
@@ -33,53 +32,54 @@ export function rasterOf(view: FieldView, window: FieldWindow, columns: number):
     strength: new Float32Array(columns * rows).fill(-1),
   };
   const { mesh } = view.field;
-  const smooth = smoothStrength(view);
-  for (let t = 0; t < mesh.body.length; t++) drawTriangle(view, t, raster, smooth);
+  for (let t = 0; t < mesh.body.length; t++) drawTriangle(view, t, raster);
   fillMetal(view, raster);
   return raster;
 }
 
-function drawTriangle(
-  view: FieldView,
-  t: number,
-  raster: Raster,
-  smooth: ReturnType<typeof smoothStrength>,
-): void {
+/** Rows of cells whose middles lie in the triangle; strength runs evenly between its three corners. */
+function drawTriangle(view: FieldView, t: number, raster: Raster): void {
   const { x, y, triangles } = view.field.mesh;
-  const { potential } = view.state;
-  const { x0, y0, step, columns, rows } = raster;
+  const { x0, y0, step, columns, rows, volts, strength } = raster;
   const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
-  const top = Math.max(y[a]!, y[b]!, y[c]!);
-  const bottom = Math.min(y[a]!, y[b]!, y[c]!);
-  const first = Math.max(0, Math.ceil((bottom - y0) / step - 0.5));
-  const last = Math.min(rows - 1, Math.floor((top - y0) / step - 0.5));
-  const whole = (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!);
+  const [xa, ya, xb, yb, xc, yc] = [x[a]!, y[a]!, x[b]!, y[b]!, x[c]!, y[c]!];
+  const first = Math.max(0, Math.ceil((Math.min(ya, yb, yc) - y0) / step - 0.5));
+  const last = Math.min(rows - 1, Math.floor((Math.max(ya, yb, yc) - y0) / step - 0.5));
+  const whole = (xb - xa) * (yc - ya) - (yb - ya) * (xc - xa);
   if (first > last || whole === 0) return;
-  let corners: readonly [number, number, number] | null = null;
+  const base = view.state.potential[a]!;
   const [gx, gy] = [-view.vector[2 * t]!, -view.vector[2 * t + 1]!];
+  let corners: readonly [number, number, number] | null = null;
   for (let row = first; row <= last; row++) {
     const py = y0 + (row + 0.5) * step;
-    let [left, right] = [Infinity, -Infinity];
-    for (const [p, q] of [
-      [a, b],
-      [b, c],
-      [c, a],
-    ] as const) {
-      const [yp, yq] = [y[p]!, y[q]!];
-      if ((yp < py && yq < py) || (yp > py && yq > py) || yp === yq) continue;
-      const at = x[p]! + ((py - yp) / (yq - yp)) * (x[q]! - x[p]!);
-      [left, right] = [Math.min(left, at), Math.max(right, at)];
-    }
+    const left = Math.min(leftAt(xa, ya, xb, yb, py), leftAt(xb, yb, xc, yc, py), leftAt(xc, yc, xa, ya, py));
+    const right = -Math.min(
+      leftAt(-xa, ya, -xb, yb, py),
+      leftAt(-xb, yb, -xc, yc, py),
+      leftAt(-xc, yc, -xa, ya, py),
+    );
     const from = Math.max(0, Math.ceil((left - x0) / step - 0.5));
     const to = Math.min(columns - 1, Math.floor((right - x0) / step - 0.5));
+    if (from > to) continue;
+    corners ??= view.cornerStrength(t);
+    const [sa, sb, sc] = corners;
+    const [slopeX, slopeY] = [
+      ((sb - sa) * (yc - ya) - (sc - sa) * (yb - ya)) / whole,
+      ((sc - sa) * (xb - xa) - (sb - sa) * (xc - xa)) / whole,
+    ];
     for (let column = from; column <= to; column++) {
-      const px = x0 + (column + 0.5) * step;
-      raster.volts[row * columns + column] = potential[a]! + gx * (px - x[a]!) + gy * (py - y[a]!);
-      corners ??= smooth(t);
-      const [u, v, w] = weights(view.field.mesh, t, px, py);
-      raster.strength[row * columns + column] = Math.max(0, u * corners[0] + v * corners[1] + w * corners[2]);
+      const [dx, dy] = [x0 + (column + 0.5) * step - xa, py - ya];
+      const i = row * columns + column;
+      volts[i] = base + gx * dx + gy * dy;
+      strength[i] = Math.max(0, sa + slopeX * dx + slopeY * dy);
     }
   }
+}
+
+/** Where a side crosses a row; `Infinity` where it does not. */
+function leftAt(xp: number, yp: number, xq: number, yq: number, py: number): number {
+  if ((yp < py && yq < py) || (yp > py && yq > py) || yp === yq) return Infinity;
+  return xp + ((py - yp) / (yq - yp)) * (xq - xp);
 }
 
 /** Cells that no triangle reached lie in metal, and have its potential. */

@@ -1,11 +1,13 @@
 // Field strength at the corners of triangles: the mean over the triangles round each point that belong to the same body,
 // so that it runs smoothly within a body and jumps at its edge, as it does.
 
-import type { FieldView } from './field-view.ts';
+import type { Mesh } from '#field/mesh/mesh.ts';
 
-/** Asked for the corners of one triangle after the other: only those of a window are ever worked out. */
-export function smoothStrength(view: FieldView): (triangle: number) => readonly [number, number, number] {
-  const { triangles, body, x, y } = view.field.mesh;
+/** Of one triangle after the other, as it is asked for: only those of a window are ever worked out. */
+export type CornerStrength = (triangle: number) => readonly [number, number, number];
+
+/** `vector`: the field of each triangle, two numbers each. */
+export function smoothStrength({ triangles, body, x, y }: Mesh, vector: Float64Array): CornerStrength {
   const start = new Int32Array(x.length + 1);
   for (const point of triangles) start[point + 1]! += 1;
   for (let i = 0; i < x.length; i++) start[i + 1]! += start[i]!;
@@ -22,8 +24,8 @@ export function smoothStrength(view: FieldView): (triangle: number) => readonly 
       const t = around[k]!;
       if (body[t] !== of) continue;
       const area = areaOf(t);
-      fx += area * view.vector[2 * t]!;
-      fy += area * view.vector[2 * t + 1]!;
+      fx += area * vector[2 * t]!;
+      fy += area * vector[2 * t + 1]!;
       whole += area;
     }
     return whole > 0 ? Math.hypot(fx, fy) / whole : 0;

@@ -95,7 +95,7 @@ function* statesOf(
   from: number,
 ): Generator<number, readonly FieldState[], void> {
   const found: FieldState[] = [];
-  const before = new SolvedBefore(system.mesh.x.length);
+  const before = atRest(system, section);
   units.forEach((unit, k) => before.keep(unitVolts(section, k), unit));
   for (const [i, asked] of states.entries()) {
     yield from + ((1 - from) * i) / states.length;
@@ -113,12 +113,23 @@ function* unitFields(
   to: number,
 ): Generator<number, readonly Float64Array[], void> {
   const found: Float64Array[] = [];
+  const before = atRest(system, section);
   const { length } = section.conductors;
   for (let k = 0; k < length; k++) {
     yield from + ((to - from) * k) / length;
-    found.push(system.solve(unitVolts(section, k), near?.[k] ?? null));
+    const volts = unitVolts(section, k);
+    const isLast = k > 0 && k === length - 1;
+    found.push(system.solve(volts, isLast || near === null ? before.near(volts) : near[k]!));
+    before.keep(volts, found[k]!);
   }
   return found;
+}
+
+/** With every electrode at one volt there is a volt everywhere: the last conductor follows from all others. */
+function atRest(system: System, { electrodes }: FieldSection): SolvedBefore {
+  const before = new SolvedBefore(system.mesh.x.length);
+  before.keep(new Float64Array(electrodes.length).fill(1), new Float64Array(system.mesh.x.length).fill(1));
+  return before;
 }
 
 const unitVolts = ({ electrodes }: FieldSection, k: number): Float64Array =>

@@ -10,7 +10,7 @@ import type { Mesh } from '#field/mesh/mesh.ts';
 import { stiffnessOf } from './stiffness.ts';
 
 /** Of the answer's norm in energy: far below what the mesh is off by. */
-const TOLERANCE = 1e-6;
+const TOLERANCE = 1e-5;
 
 export class System {
   readonly mesh: Mesh;

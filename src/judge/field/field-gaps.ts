@@ -4,8 +4,7 @@
 
 import type { Design } from '#model/design.ts';
 import { airLines, type AirLine } from '#field/read/air-lines.ts';
-import { FieldView } from '#field/read/field-view.ts';
-import type { SolvedField } from '#field/solve/solve-field.ts';
+import type { FieldView } from '#field/read/field-view.ts';
 import { relativeDensity } from '#stress/breakdown/air.ts';
 import { gapHolds } from '#stress/breakdown/paschen.ts';
 import { coronaOnset } from '#stress/breakdown/peek.ts';
@@ -23,71 +22,74 @@ const MOST_GAPS = 12;
 export function fieldGaps(
   design: Design,
   drawn: DrawnField,
-  field: SolvedField,
+  views: readonly FieldView[],
   cases: readonly FieldCase[],
   testOf: (between: readonly [string, string]) => number | null,
 ): readonly FieldGap[] {
   if (drawn.section.background !== 1) return [];
   const best = new Map<string, FieldGap>();
   for (const [i, one] of cases.entries()) {
-    const view = new FieldView(field, field.states[i]!);
-    const least = WEAK * strongestInAir(view);
+    const view = views[i]!;
+    const least = WEAK * view.strongestInAir;
     for (const line of airLines(view, (strength) => strength >= least)) {
-      const gap = gapOf(design, drawn, view, line, one, testOf);
-      if (gap === null) continue;
-      const key = gap.ends
-        .map((end, k) => `${end} ${gap.layers[k]}`)
-        .sort()
-        .join(' | ');
+      if (line.length <= 0 || !(line.volts > 0)) continue;
+      const holds = heldBy(design, drawn, view, line);
+      const margin = holds.volts / line.volts;
+      const key = endsKey(drawn, line);
       const before = best.get(key);
-      if (before === undefined || gap.margin < before.margin) best.set(key, gap);
+      if (before !== undefined && before.margin <= margin) continue;
+      best.set(key, gapOf(drawn, line, one, holds, testOf));
     }
   }
   return [...best.values()].sort((a, b) => a.margin - b.margin).slice(0, MOST_GAPS);
 }
 
-/** Of the triangles of air, the fifth strongest of a thousand: the very edge of a foil is stronger without end. */
-export function strongestInAir(view: FieldView): number {
-  const { body } = view.field.mesh;
-  const all: number[] = [];
-  body.forEach((one, t) => {
-    if (one === -1) all.push(view.strengthIn(t));
-  });
-  all.sort((a, b) => b - a);
-  return all[Math.floor(all.length / 200)] ?? 0;
+interface Holds {
+  readonly volts: number;
+  readonly by: FieldGap['by'];
+}
+
+function heldBy(design: Design, drawn: DrawnField, view: FieldView, line: AirLine): Holds {
+  const altitude = design.surroundings.altitude.value;
+  const paschen = gapHolds(mm(line.length), altitude);
+  const glow = line.length > WIDE ? glowVolts(drawn, view, line, relativeDensity(altitude)) : Infinity;
+  return glow < paschen ? { volts: glow, by: 'peek' } : { volts: paschen, by: 'paschen' };
+}
+
+const endOf = ({ bodies }: DrawnField, body: number): GapEnd => bodies[body]?.kind ?? 'frame';
+const layerOf = ({ bodies }: DrawnField, body: number): number | null => bodies[body]?.layer ?? null;
+
+function endsKey(drawn: DrawnField, { ends: [a, b] }: AirLine): string {
+  const [from, to] = [a, b].map((body) => `${endOf(drawn, body)} ${layerOf(drawn, body)}`) as [
+    string,
+    string,
+  ];
+  return from < to ? `${from} | ${to}` : `${to} | ${from}`;
 }
 
 function gapOf(
-  design: Design,
   drawn: DrawnField,
-  view: FieldView,
   line: AirLine,
   { between, peak }: FieldCase,
+  { volts, by }: Holds,
   testOf: (between: readonly [string, string]) => number | null,
-): FieldGap | null {
-  const length = mm(line.length);
-  if (length <= 0 || !(line.volts > 0)) return null;
-  const altitude = design.surroundings.altitude.value;
-  const paschen = gapHolds(length, altitude);
-  const glow = line.length > WIDE ? glowVolts(drawn, view, line, relativeDensity(altitude)) : Infinity;
-  const holds = Math.min(paschen, glow);
-  const margin = holds / line.volts;
+): FieldGap {
   const points = pairsOf(line.points);
-  const ends = line.ends.map((body) => (body === -1 ? null : drawn.bodies[body]!));
-  const of = (i: 0 | 1): GapEnd => ends[i]?.kind ?? 'frame';
+  const [a, b] = line.ends;
+  const margin = volts / line.volts;
   return {
     between,
     at: pointAlong(points, line.length / 2),
     points,
     length: line.length,
     peak: line.volts,
-    holds,
+    holds: volts,
     margin,
-    layers: [ends[0]?.layer ?? null, ends[1]?.layer ?? null],
-    ends: [of(0), of(1)],
+    layers: [layerOf(drawn, a), layerOf(drawn, b)],
+    ends: [endOf(drawn, a), endOf(drawn, b)],
     startsAt: margin * peak,
     test: testOf(between),
-    by: glow < paschen ? 'peek' : 'paschen',
+    by,
   };
 }
 

@@ -4,6 +4,7 @@
 import type { Fineness } from '#field/mesh/drawing.ts';
 import { at, withoutFloating, type Square } from '#field/solve/capacitance.ts';
 import { relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
+import { FieldView } from '#field/read/field-view.ts';
 import type { Design } from '#model/design.ts';
 import type { Stressed } from '#judge/study/stress-report.ts';
 import { nm, type Nm } from '#units/quantity.ts';
@@ -35,6 +36,8 @@ export interface FoundField {
   readonly drawn: DrawnField;
   readonly solved: SolvedField | null;
   readonly cases: readonly FieldCase[];
+  /** Of each case. */
+  readonly views: readonly FieldView[];
 }
 
 const MOST_TURNS = 2500;
@@ -50,7 +53,7 @@ export function* fieldOf(
   if (section === undefined || turns.length > MOST_TURNS) {
     const drawn = drawnField(design, section ?? noSection(), [], axis);
     const none = { kind: 'too-many-turns', turns: turns.length, most: MOST_TURNS } as const;
-    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [] };
+    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [], views: [] };
   }
   const drawn = drawnField(design, section, turns, axis);
   const cases = fieldCases(design, drawn, study.stress.pairs);
@@ -72,12 +75,13 @@ export function* fieldOf(
             between: answer.between.map((i) => drawn.section.conductors[i]!) as [string, string],
             at: [answer.x / 1e6, answer.y / 1e6],
           };
-    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [] };
+    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [], views: [] };
   }
   yield 0.97;
   const testOf = (between: readonly [string, string]) =>
     study.verdict.pairs.find((pair) => pair.between.join() === between.join())?.required?.test?.peak ?? null;
-  const gaps = fieldGaps(design, drawn, answer, cases, testOf);
+  const views = cases.map((_, i) => new FieldView(answer, answer.states[i]!));
+  const gaps = fieldGaps(design, drawn, views, cases, testOf);
   const report: FieldReport = {
     ...emptyReport(design, study, drawn, null),
     capacitances: capacitancesOf(design, drawn, answer, answer.capacitance),
@@ -92,15 +96,15 @@ export function* fieldOf(
       windings.length === 0
         ? []
         : windingCapacitances(design, drawn, answer, cases.length + switching.length),
-    cases: cases.map((one, i): ReportedCase => reportedCase(drawn, answer, one, i)),
+    cases: cases.map((one, i): ReportedCase => reportedCase(drawn, views[i]!, one)),
     gaps,
     inceptionPeak: gaps[0]?.startsAt ?? null,
-    division: gaps[0] === undefined ? [] : divisionOf(drawn, answer, cases, gaps[0]),
+    division: gaps[0] === undefined ? [] : divisionOf(drawn, views, cases, gaps[0]),
     switching: switchingCharges(design, drawn, answer, cases.length),
     error: relativeError(answer),
     points: answer.mesh.x.length,
   };
-  return { report, drawn, solved: answer, cases };
+  return { report, drawn, solved: answer, cases, views };
 }
 
 function emptyReport(design: Design, study: Stressed, drawn: DrawnField, none: NoField | null): FieldReport {

@@ -2,7 +2,7 @@
 // the first gaps, with their lines of equal potential, and the outlines of what is not a turn.
 
 import { equipotentials, type Equipotential } from '#field/read/equipotentials.ts';
-import { FieldView } from '#field/read/field-view.ts';
+import type { FieldView } from '#field/read/field-view.ts';
 import { rasterOf, type FieldWindow, type Raster } from '#field/read/raster.ts';
 import { gapHolds } from '#stress/breakdown/paschen.ts';
 import { inMm, metres, mm, type Metres } from '#units/quantity.ts';
@@ -46,10 +46,9 @@ const LINES = 14;
 const CLOSE = { gaps: 11, least: 0.45, most: 2, height: 0.72 } as const;
 
 export function fieldPicture(found: FoundField, size: PictureSize = PICTURE): FieldPicture {
-  const { report, drawn, solved, cases } = found;
+  const { report, drawn, solved, cases, views } = found;
   const [first] = cases;
   if (solved === null || first === undefined) return { report, whole: null, close: [], boxes: [], curve: [] };
-  const views = solved.states.slice(0, cases.length).map((state) => new FieldView(solved, state));
   const { x0, y0, x1, y1 } = drawn.section.frame;
   const frame = { x0: inMm(x0), y0: inMm(y0), x1: inMm(x1), y1: inMm(y1) };
   const state = solved.states[0]!;
