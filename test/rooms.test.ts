@@ -22,6 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   words: [...BELOW, 'mend', 'spread', 'learn'],
   drawing: [...BELOW, 'words'],
   papers: [...BELOW, 'mend', 'spread', 'learn', 'words', 'drawing'],
+  library: TELLING,
   cli: TELLING,
   state: [...TELLING, 'demos', 'lessons'],
   ui: ['state', 'words', 'drawing', 'papers', 'model', 'geometry', 'units'],

@@ -12,8 +12,9 @@ export interface Verb {
 export const verbs: readonly Verb[] = [
   {
     name: 'judge',
-    usage: 'judge FILE... [--rules ID]... [--json] [--explain [A,B]], or judge --jsonl [FILE]',
-    says: 'verdict in words or as JSON, with --jsonl one design and one verdict a line; exit 0 meets, 1 falls short or not shown, 2 bad input, 3 a fault of the program',
+    usage:
+      'judge FILE... [--rules ID]... [--json | --junit | --explain [A,B]], or judge FILE --watch, or judge --jsonl [FILE]',
+    says: 'verdict in words, as JSON or as JUnit XML; with --watch again whenever the file is saved, with --jsonl one design and one verdict a line; exit 0 meets, 1 falls short or not shown, 2 bad input, 3 a fault of the program',
     load: async () => (await import('#cli/verbs/judging/judge.ts')).judgeFiles,
   },
   {
@@ -94,5 +95,11 @@ export const verbs: readonly Verb[] = [
     usage: 'schema',
     says: 'JSON Schema of the design file',
     load: async () => (await import('#cli/verbs/telling/schema.ts')).printSchema,
+  },
+  {
+    name: 'completion',
+    usage: 'completion bash|zsh|fish',
+    says: 'a script that lets the shell complete verbs, options and files',
+    load: async () => (await import('#cli/verbs/telling/completion.ts')).completionOf(verbs),
   },
 ];

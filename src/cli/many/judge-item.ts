@@ -5,6 +5,7 @@ import type { BadInput } from '#model/faults/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judging/judge.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
+import { junitError, junitSuite } from '#papers/junit.ts';
 import { explained } from '#cli/line/explained.ts';
 import type { FileJob } from './file-job.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
@@ -13,7 +14,7 @@ import { ownFault } from '#cli/line/own-fault.ts';
 /** How the files are to be judged and told. */
 export interface JudgeOrder {
   readonly rules: string | null;
-  readonly json: boolean;
+  readonly form: 'words' | 'json' | 'junit';
   /** Empty: the worst pair; null: no worked sheet. */
   readonly explain: string | null;
 }
@@ -26,30 +27,34 @@ export interface JudgeItem {
 
 export const judgeJob: FileJob<JudgeOrder, JudgeItem> = {
   item: (file, _, order) => judgeItem(file, order),
-  fault: (file, error, { json }) => faultItem(file, error, json),
+  fault: (file, error, { form }) => faultItem(file, error, form),
 };
 
-function judgeItem(file: string, { rules, json, explain }: JudgeOrder): JudgeItem {
+function judgeItem(file: string, { rules, form, explain }: JudgeOrder): JudgeItem {
   const loaded = loadDesign(file, rules);
-  if (loaded.kind === 'bad') return badItem(file, loaded.faults, json);
+  if (loaded.kind === 'bad') return badItem(file, loaded.faults, form);
   const { design } = loaded;
   const { verdict } = judge(design);
   const answer = verdict.verdict;
-  if (json) return { answer, text: JSON.stringify(told(verdict)) };
+  if (form === 'json') return { answer, text: JSON.stringify(told(verdict)) };
+  if (form === 'junit') return { answer, text: junitSuite(file, design, verdict) };
   const sheets = explain === null ? [] : (explained(design, verdict, explain) ?? []);
   return { answer, text: [`${verdictLine(file, design, verdict)}\n`, ...sheets].join('') };
 }
 
-function badItem(file: string, faults: readonly BadInput[], json: boolean): JudgeItem {
+function badItem(file: string, faults: readonly BadInput[], form: JudgeOrder['form']): JudgeItem {
   const [first] = faults;
-  if (!json) return { answer: 'bad', text: `bad input    ${faultLines(file, faults.slice(0, 1))}\n` };
+  if (form === 'junit') return { answer: 'bad', text: junitError(file, faultLines(file, faults)) };
+  if (form === 'words')
+    return { answer: 'bad', text: `bad input    ${faultLines(file, faults.slice(0, 1))}\n` };
   const more = faults.length > 1 ? { faults } : {};
   return { answer: 'bad', text: JSON.stringify({ file, error: first, ...more }) };
 }
 
-function faultItem(file: string, broke: unknown, json: boolean): JudgeItem {
+function faultItem(file: string, broke: unknown, form: JudgeOrder['form']): JudgeItem {
   const says = ownFault(file, broke);
-  if (!json) return { answer: 'fault', text: `not judged   ${says}\n` };
+  if (form === 'junit') return { answer: 'fault', text: junitError(file, says) };
+  if (form === 'words') return { answer: 'fault', text: `not judged   ${says}\n` };
   const error: BadInput = { field: '', found: 'a fault of the program', expected: 'a verdict', says };
   return { answer: 'fault', text: JSON.stringify({ file, error }) };
 }

@@ -2,12 +2,15 @@
 
 import { itemsOf } from './file-threads.ts';
 import type { JudgeItem, JudgeOrder } from './judge-item.ts';
+import { junitOf } from '#papers/junit.ts';
 import type { ExitCode, Outcome } from '#cli/line/outcome.ts';
 
 export async function judgeMany(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
   const items = await itemsOf(files, 'judge', order);
   const code = items.map(codeOf).reduce((a, b) => (a > b ? a : b), 0);
-  if (!order.json) return { code, out: [...items.map(({ text }) => text), `\n${summary(items)}\n`], err: '' };
+  if (order.form === 'junit') return { code, out: [junitOf(items.map(({ text }) => text))], err: '' };
+  if (order.form === 'words')
+    return { code, out: [...items.map(({ text }) => text), `\n${summary(items)}\n`], err: '' };
   // piece by piece, because the whole of a thousand verdicts is longer than one text may be
   const pieces = items.map(({ text }, k) => `${text}${k === items.length - 1 ? '' : ','}\n`);
   return { code, out: ['[\n', ...pieces, ']\n'], err: '' };

@@ -145,6 +145,14 @@ export function worstFirst(verdict: Verdict): readonly PairVerdict[] {
 
 const ORDER = ['falls-short', 'not-shown', 'meets'] as const;
 
+/** Name of the section where the worst pair's path lies; the first of `sections`, the plain one, where it has none there. */
+export function leadingSection(verdict: Verdict, sections: readonly { readonly name: string }[]): string {
+  const [worst] = worstFirst(verdict);
+  const section = (worst && leadingPath(worst))?.section ?? null;
+  // a distance outside the window lies on no section
+  return sections.find(({ name }) => name === section)?.name ?? sections[0]?.name ?? 'plain';
+}
+
 /** The one sentence under the verdict: the worst pair's. */
 export function headline(verdict: Verdict, looks: readonly CircuitLook[]): string {
   const [worst] = worstFirst(verdict);

@@ -1,10 +1,12 @@
-// `judge FILE... [--rules ID] [--json] [--explain [A,B]]`: the verdict in words or as JSON; `judge --jsonl [FILE]`: one a line;
+// `judge FILE... [--rules ID] [--json] [--junit] [--explain [A,B]]`: the verdict in words, as JSON or for a build server;
+// `judge FILE --watch`: again whenever the file was written; `judge --jsonl [FILE]`: one a line;
 // with several `--rules`, or `--rules all`, one build by several rule books side by side.
 
 import { told } from '#words/told.ts';
 import { statSync } from 'node:fs';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
+import { junitOf, junitSuite } from '#papers/junit.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readArguments } from '#cli/line/arguments.ts';
@@ -13,7 +15,8 @@ import type { JudgeOrder } from '#cli/many/judge-item.ts';
 import { judgeLines } from '#cli/many/judge-lines.ts';
 import { judgeMany } from '#cli/many/judge-many.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
-import { refused, type Outcome } from '#cli/line/outcome.ts';
+import { savesOf } from '#cli/files/saves-of.ts';
+import { done, refused, type Outcome } from '#cli/line/outcome.ts';
 import { judgeBooks } from './judge-books.ts';
 
 export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome> {
@@ -21,6 +24,8 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
     rules: 'values',
     json: 'switch',
     jsonl: 'switch',
+    junit: 'switch',
+    watch: 'switch',
     explain: 'pair',
   });
   if (given.kind === 'wrong') return refused(`judge: ${given.says}.`);
@@ -30,6 +35,8 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
   const [only] = files;
   if (books !== null && books.length > 1 && options.has('jsonl'))
     return refused('judge: --jsonl judges by one rule book.');
+  const wrong = clash(options);
+  if (wrong !== null) return refused(`judge: ${wrong}.`);
   if (options.has('jsonl')) return linesOf(files, options);
   if (only === undefined) return refused('judge: name at least one design file, or - for standard input.');
   if (files.filter((file) => file === '-').length > 1)
@@ -40,11 +47,35 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
   }
   if (books !== null && books.length > 1) {
     if (files.length > 1) return refused('judge: several rule books are held side by side on one file.');
-    if (options.has('explain')) return refused('judge: --explain prints the sheet of one rule book.');
+    for (const option of ['explain', 'junit', 'watch'])
+      if (options.has(option)) return refused(`judge: --${option} is for one rule book.`);
     return judgeBooks(only, books, options.has('json'));
   }
-  const order: JudgeOrder = { rules, json: options.has('json'), explain: options.get('explain') ?? null };
+  const form = options.has('json') ? 'json' : options.has('junit') ? 'junit' : 'words';
+  const order: JudgeOrder = { rules, form, explain: options.get('explain') ?? null };
+  if (options.has('watch')) return watchOne(files, order);
   return files.length === 1 ? judgeOne(only, order) : judgeMany(files, order);
+}
+
+/** Options that do not go together. */
+function clash(options: ReadonlyMap<string, string>): string | null {
+  const forms = ['json', 'junit', 'jsonl', 'explain'].filter((name) => options.has(name));
+  const [a, b] = forms;
+  if (b !== undefined && a !== 'jsonl' && !(a === 'json' && forms.includes('jsonl')))
+    return `--${a} and --${b} do not go together`;
+  return options.has('watch') && options.has('jsonl') ? '--watch and --jsonl do not go together' : null;
+}
+
+/** Ends with the interrupt key alone. */
+async function watchOne(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
+  const [file = '-'] = files;
+  if (files.length > 1 || !isFile(file)) return refused('judge: --watch is for one file that is there.');
+  for await (const _ of savesOf(file)) {
+    const { out, err } = judgeOne(file, order);
+    process.stderr.write(err);
+    for (const piece of out) await writeOut(`${piece}\n`);
+  }
+  return done();
 }
 
 /** The rule books that were named, each once; null: that of the file. */
@@ -66,10 +97,11 @@ function linesOf(files: readonly string[], options: ReadonlyMap<string, string>)
   if (files.length > 1) return refused('judge: --jsonl reads one file, or standard input.');
   if (options.has('json') || options.has('explain'))
     return refused('judge: --jsonl writes one verdict a line, without --json or --explain.');
-  if (file !== '-' && statSync(file, { throwIfNoEntry: false })?.isFile() !== true)
-    return refused(`judge: ${printable(file)} is no file.`);
+  if (file !== '-' && !isFile(file)) return refused(`judge: ${printable(file)} is no file.`);
   return noSuchBook(rules) ?? judgeLines(file, rules, writeOut);
 }
+
+const isFile = (file: string): boolean => statSync(file, { throwIfNoEntry: false })?.isFile() === true;
 
 /** Waits where the reader is slower. */
 const writeOut = (text: string): Promise<void> =>
@@ -79,13 +111,14 @@ const writeOut = (text: string): Promise<void> =>
   });
 
 /** A single bad file prints nothing but its faults. */
-function judgeOne(file: string, { rules, json, explain }: JudgeOrder): Outcome {
+function judgeOne(file: string, { rules, form, explain }: JudgeOrder): Outcome {
   const loaded = loadDesign(file, rules);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design } = loaded;
   const { verdict } = judge(design);
   const code = verdict.verdict === 'meets' ? 0 : 1;
-  if (json) return { code, out: [`${JSON.stringify(told(verdict), null, 2)}\n`], err: '' };
+  if (form === 'junit') return { code, out: [junitOf([junitSuite(file, design, verdict)])], err: '' };
+  if (form === 'json') return { code, out: [`${JSON.stringify(told(verdict), null, 2)}\n`], err: '' };
   const sheets = explain === null ? [] : explained(design, verdict, explain);
   if (sheets === null) return refused(`judge: ${printable(file)} has no pair ${printable(explain ?? '')}.`);
   return { code, out: [verdictText(design, verdict), ...sheets], err: '' };

@@ -1,12 +1,11 @@
 // `draw FILE --out X.svg [--section NAME] [--stretch N] [--black]`: the section with the weakest paths;
 // `--out X.dxf` gives it in millimetres for other drawing programs, `--out X.png` as pixels.
 
-import { leadingPath } from '#words/paths/leading-path.ts';
+import { leadingSection } from '#words/verdict/pair-words.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
 import { printable } from '#words/text/printable.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
-import { worstFirst } from '#words/verdict/pair-words.ts';
 import { judge, type Judgement } from '#judge/judging/judge.ts';
 import { readArguments } from '#cli/line/arguments.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
@@ -32,7 +31,7 @@ export function drawFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const judgement = judge(loaded.design);
-  const section = options.get('section') ?? worstSection(judgement);
+  const section = options.get('section') ?? leadingSection(judgement.verdict, judgement.sections);
   const scene = sceneOf(loaded.design, judgement, section);
   if (scene === null)
     return refused(`draw: there is no section ${printable(section)}; there are ${sectionNames(judgement)}.`);
@@ -45,14 +44,6 @@ export function drawFile(words: readonly string[]): Outcome {
 function writePng(out: string, svg: string): Outcome {
   const png = pngOf(svg);
   return png.kind === 'none' ? refused(`draw: no PNG: ${png.why}.`) : writeWhole(out, png.bytes, 'draw');
-}
-
-/** Where the worst pair's limiting path lies; the plain one where it has none. */
-function worstSection({ verdict, sections }: Judgement): string {
-  const [worst] = worstFirst(verdict);
-  const section = (worst && leadingPath(worst))?.section ?? null;
-  // a distance outside the window lies on no section
-  return sections.find(({ name }) => name === section)?.name ?? sections[0]?.name ?? 'plain';
 }
 
 const sectionNames = ({ sections }: Judgement): string => sections.map(({ name }) => `"${name}"`).join(', ');
