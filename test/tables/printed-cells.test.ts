@@ -79,6 +79,14 @@ const SISTERS: typeof CELLS = [
   ['iec-60950-1/creepage', [320, 2], 'IIIa', 3.2],
   ['iec-60950-1/test-voltage', [1410], 'reinforced', 3000],
   ['iec-60950-1/winding-temperature-overload', [155], 'limit', 200],
+  ['iec-60950-1/national-altitude', ['china'], 'altitude', 5000],
+  ['iec-62368-1/national-altitude', ['china'], 'altitude', 5000],
+  ['national/markets', ['china'], 'mains', 220],
+  ['national/markets', ['europe'], 'mains', 230],
+  ['national/markets', ['mexico'], 'mains', 127],
+  ['national/markets', ['north-america-277'], 'mains', 277],
+  ['national/markets', ['north-america-277'], 'category', 3],
+  ['national/markets', ['japan'], 'entered', 150],
 ];
 
 const MATERIALS: typeof CELLS = [
