@@ -74,6 +74,10 @@ export interface Supply {
   readonly tolerance: number;
   readonly frequency: Known<Hertz>;
   readonly overvoltageCategory: OvervoltageCategory;
+  /** The file names it. */
+  readonly categoryStated: boolean;
+  /** Where the build is sold, as a table names it; null: not said. */
+  readonly market: string | null;
   /** A stated required withstand voltage, instead of the table's. */
   readonly transient: Known<VoltsPeak> | null;
 }

@@ -19,6 +19,7 @@ export interface Plain {
   readonly means: Means;
   readonly needed: Grade;
   readonly role: Role;
+  readonly market: string | null;
 }
 
 const PLAIN: Plain = {
@@ -32,6 +33,7 @@ const PLAIN: Plain = {
   means: 'patient',
   needed: 'reinforced',
   role: 'touchable',
+  market: null,
 };
 
 const circuit = (id: string, role: Role): Circuit => ({ id, name: id, role, means: null });
@@ -46,6 +48,8 @@ export function questionOf(book: Book, changes: Partial<Plain> = {}): Question {
     frequency: known(hertz(50)),
     overvoltageCategory: plain.category,
     transient: null,
+    categoryStated: true,
+    market: plain.market,
   };
   const between = [circuit('pri', 'mains'), circuit('out', plain.role)] as const;
   return {
@@ -54,6 +58,7 @@ export function questionOf(book: Book, changes: Partial<Plain> = {}): Question {
     supply,
     pollutionDegree: plain.pollutionDegree,
     altitude: metres(plain.altitude),
+    altitudeFrom: null,
     rms: voltsRms(plain.rms),
     peak: voltsPeak(plain.peak),
     frequency: hertz(plain.frequency),

@@ -12,6 +12,7 @@ export const KNOWN: KnownIds = {
   ]),
   tapes: ['polyester-tape-25', 'margin-tape'],
   formers: ['phenolic', 'pbt'],
+  markets: ['china'],
   sleeves: ['ptfe'],
 };
 
@@ -87,6 +88,7 @@ export const fullFile = (): DesignFile => ({
     frequency: '50 Hz',
     overvoltageCategory: 2,
     transient: '2.5 kV',
+    market: 'china',
   },
   surroundings: {
     pollutionDegree: 2,

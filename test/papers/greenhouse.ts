@@ -143,7 +143,7 @@ export function greenhouseDesign(title = 'Wall supply of a greenhouse irrigation
         { kind: 'tape', material: 't', plies: 3, plyThickness: 0.06 },
       ],
     },
-    { rules: ['iec-62368-1'], tapes: ['t'], plies: new Map(), formers: [], sleeves: [] },
+    { rules: ['iec-62368-1'], tapes: ['t'], plies: new Map(), formers: [], sleeves: [], markets: [] },
   );
   if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
   return read.design;

@@ -31,6 +31,7 @@ export const KNOWN = {
   tapes: ['polyester-tape-25'],
   formers: ['pa66'],
   sleeves: ['ptfe'],
+  markets: [],
 };
 
 export function benchDesign(over: Readonly<Record<string, unknown>> = {}): Design {

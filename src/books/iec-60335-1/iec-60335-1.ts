@@ -4,12 +4,13 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
 import { figureOf } from '#books/shared/one-figure.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { sineLimits } from '#books/shared/sine-limits.ts';
-import { transientsOf } from '#books/shared/transients.ts';
+import { plainMains, transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { Reader } from '#standards/tables/reader.ts';
@@ -27,7 +28,6 @@ export function iec603351(read: Reader): Book {
   const layers = rules('solid-layers');
   const leastThickness = () => figureOf(thickness, 'reinforced', nm);
   const leastSupplementary = () => figureOf(thickness, 'supplementary', nm);
-  const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
   return {
     id: 'iec-60335-1',
     edition,
@@ -38,20 +38,9 @@ export function iec603351(read: Reader): Book {
     tables: Object.values(files),
     rules,
     remarks: (asked) => remarksOf(tables, asked, requiredOf(tables, asked)),
+    national: (market) => nationalOf(files.markets, null, market),
     neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
-    transients: (supply, a, b) =>
-      transientsOf(
-        {
-          mainsTransient: (volts, category) => {
-            const found = lookUp(files.mainsTransient, volts, `category ${category}`);
-            return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
-          },
-          temporaryOvervoltage: () => noOvervoltage,
-        },
-        supply,
-        a,
-        b,
-      ),
+    transients: (...asked) => transientsOf(plainMains(files, rules), ...asked),
     required: (asked) => requiredOf(tables, asked),
     leastThickness,
     leastSupplementary,

@@ -3,16 +3,18 @@
 // 30 kHz by the parent's table too; test voltages by the rating, above 250 V by formula. Solids have rules up to 250 V.
 
 import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { testOf } from '#books/shared/answered.ts';
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
 import { mainsOf } from '#books/shared/mains.ts';
+import { noSolidsAbove } from '#books/shared/no-solids-above.ts';
 import { partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import { byGrade } from '#standards/tables/factors.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
-import { isOutOfRange, outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';
 import { nm, peakOfSine, voltsPeak, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
@@ -28,7 +30,11 @@ export function requiredOf(tables: Tables, asked: Question): Required {
       ...forBoth((column) => testLevel(tables, asked, column)),
       supplementary: testLevel(tables, asked, 'supplementary'),
     },
-    noSolids: noSolids(tables, asked),
+    noSolids: noSolidsAbove(
+      rules('solid-thickness'),
+      asked,
+      (most) => `29.3 is written for working voltages up to ${most} V`,
+    ),
     highFrequencyTest: () => ({ basic: null, reinforced: null }),
     x: bridgedGap(files.bridgingWidth, rules('bridging-third'), asked, clearance),
   };
@@ -109,19 +115,6 @@ function testLevel(
       because('test-formula', values, [], [above.because([`${column}Factor`, `${column}Term`])]),
     );
   }
-  const found = lookUp(files.testVoltage, Math.min(mainsOf(supply).value, above.figure('above')), column);
-  if (found.kind === 'out-of-range') return found;
-  const value = peakOfSine(voltsRms(found.value));
-  return judged(value, because('test-level', { column, value }, [], [found.because]));
-}
-
-function noSolids({ rules }: Tables, { rms }: Question): OutOfRange | null {
-  const rule = rules('solid-thickness');
-  if (rms <= rule.figure('workingMost')) return null;
-  const says = `29.3 is written for working voltages up to ${rule.figure('workingMost')} V`;
-  const place = `solids at ${Math.round(rms)} V rms`;
-  return outOfRange(
-    says,
-    because('out-of-range', { quantity: 'solid insulation', place }, rule.because(['workingMost']).cites),
-  );
+  const rated = Math.min(mainsOf(supply).value, above.figure('above'));
+  return testOf(lookUp(files.testVoltage, rated, column), column);
 }

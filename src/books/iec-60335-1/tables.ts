@@ -13,23 +13,25 @@ import creepageHighFrequency from '#tables/standards/iec-60664-1/creepage-high-f
 import transformerClearance from '#tables/standards/iec-61558-2-16/clearance.json' with { type: 'json' };
 import transformerCreepage from '#tables/standards/iec-61558-2-16/creepage.json' with { type: 'json' };
 
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 
-export const tablesOf = ({ table, rules }: Reader) => ({
-  rules: rules(rulesFile),
+export const tablesOf = (read: Reader) => ({
+  rules: read.rules(rulesFile),
   files: {
-    clearance: table(clearance),
-    creepage: table(creepage),
-    mainsTransient: table(mainsTransient),
-    neededGrades: table(neededGrades),
-    testVoltage: table(testVoltage),
-    altitude: table(altitude),
-    bridgingWidth: table(bridgingWidth),
-    creepageHighFrequency: table(creepageHighFrequency),
-    transformerClearance: table(transformerClearance),
-    transformerCreepage: table(transformerCreepage),
+    clearance: read.table(clearance),
+    creepage: read.table(creepage),
+    mainsTransient: read.table(mainsTransient),
+    neededGrades: read.table(neededGrades),
+    markets: marketsTable(read),
+    testVoltage: read.table(testVoltage),
+    altitude: read.table(altitude),
+    bridgingWidth: read.table(bridgingWidth),
+    creepageHighFrequency: read.table(creepageHighFrequency),
+    transformerClearance: read.table(transformerClearance),
+    transformerCreepage: read.table(transformerCreepage),
   },
 });
 

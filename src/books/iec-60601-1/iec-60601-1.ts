@@ -4,10 +4,11 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
 import { figureOf } from '#books/shared/one-figure.ts';
-import { transientsOf } from '#books/shared/transients.ts';
+import { plainMains, transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { Reader } from '#standards/tables/reader.ts';
@@ -30,7 +31,6 @@ export function iec606011(read: Reader): Book {
   const byDefault = defaultTablesOf(read);
   const solid = rules('solid-between-windings');
   const highFrequency = byDefault.rules('high-frequency').figure('above');
-  const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
   return {
     id: 'iec-60601-1',
     edition,
@@ -42,20 +42,9 @@ export function iec606011(read: Reader): Book {
     rules,
     remarks: ({ frequency }) =>
       frequency > highFrequency ? [{ kind: 'reads', rule: rules('high-frequency') }] : [],
+    national: (market) => nationalOf(files.markets, null, market),
     neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
-    transients: (supply, a, b) =>
-      transientsOf(
-        {
-          mainsTransient: (volts, category) => {
-            const found = lookUp(files.mainsTransient, volts, `category ${category}`);
-            return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
-          },
-          temporaryOvervoltage: () => noOvervoltage,
-        },
-        supply,
-        a,
-        b,
-      ),
+    transients: (...asked) => transientsOf(plainMains(files, rules), ...asked),
     required: (asked) => requiredOf(tables, asked),
     leastThickness: () => figureOf(solid, 'oneLayer', nm),
     sheets: () =>

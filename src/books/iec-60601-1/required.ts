@@ -3,6 +3,7 @@
 // one row that was seen, which ends at 250 V rms and 420 V peak; tests at 354 V peak. No rule of high frequency was seen.
 
 import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { lengthOf, testOf } from '#books/shared/answered.ts';
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
@@ -11,7 +12,7 @@ import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { exactCell, lookUp } from '#standards/tables/look-up.ts';
 import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';
-import { nm, peakOfSine, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
+import { nm, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 
 const MEANS: Readonly<Record<Column, 'one' | 'two'>> = { basic: 'one', reinforced: 'two' };
@@ -58,9 +59,6 @@ function requiredCreepage(
   return governingCreepage(asked, column, group, byRms, null, clearance);
 }
 
-const lengthOf = (found: ReturnType<typeof lookUp>): Answered<Nm> =>
-  found.kind === 'found' ? judged(nm(found.value), found.because) : found;
-
 /** The one row of the operator, as far as it holds. */
 function operatorDistance(
   { files, rules }: Tables,
@@ -90,9 +88,5 @@ function beyondRow(which: string, { rms, peak }: Question, cites: Parameters<typ
   );
 }
 
-function testLevel({ files }: Tables, { peak, means }: Question, column: Column): Answered<VoltsPeak> {
-  const found = lookUp(files.testAtMains, peak, `${MEANS[column]} ${means}`);
-  if (found.kind === 'out-of-range') return found;
-  const value = peakOfSine(voltsRms(found.value));
-  return judged(value, because('test-level', { column, value }, [], [found.because]));
-}
+const testLevel = ({ files }: Tables, { peak, means }: Question, column: Column): Answered<VoltsPeak> =>
+  testOf(lookUp(files.testAtMains, peak, `${MEANS[column]} ${means}`), column);

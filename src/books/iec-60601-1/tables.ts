@@ -10,21 +10,23 @@ import operatorAtMains from '#tables/standards/iec-60601-1/operator-at-mains.jso
 import rulesFile from '#tables/standards/iec-60601-1/rules.json' with { type: 'json' };
 import testAtMains from '#tables/standards/iec-60601-1/test-at-mains.json' with { type: 'json' };
 
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 
-export const tablesOf = ({ table, rules }: Reader) => ({
-  rules: rules(rulesFile),
+export const tablesOf = (read: Reader) => ({
+  rules: read.rules(rulesFile),
   files: {
-    creepagePatient: table(creepagePatient),
-    clearancePatient: table(clearancePatient),
-    operatorAtMains: table(operatorAtMains),
-    testAtMains: table(testAtMains),
-    neededGrades: table(neededGrades),
-    mainsTransient: table(mainsTransient),
-    altitude: table(altitude),
-    bridgingWidth: table(bridgingWidth),
+    creepagePatient: read.table(creepagePatient),
+    clearancePatient: read.table(clearancePatient),
+    operatorAtMains: read.table(operatorAtMains),
+    testAtMains: read.table(testAtMains),
+    neededGrades: read.table(neededGrades),
+    markets: marketsTable(read),
+    mainsTransient: read.table(mainsTransient),
+    altitude: read.table(altitude),
+    bridgingWidth: read.table(bridgingWidth),
   },
 });
 

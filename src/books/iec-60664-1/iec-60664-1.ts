@@ -5,6 +5,7 @@
 import type { Book } from '#books/questions/book.ts';
 import { FUNCTIONAL } from '#books/questions/insulation.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
 import { figureOf } from '#books/shared/one-figure.ts';
@@ -37,6 +38,7 @@ export function iec606641(read: Reader): Book {
     tables: Object.values(files),
     rules,
     remarks: () => [{ kind: 'reads', rule: noThickness }],
+    national: (market) => nationalOf(files.markets, null, market),
     neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
     transients: (supply, a, b) => transientsOf(mainsTables(tables), supply, a, b),
     required: (asked) => requiredOf(tables, asked),

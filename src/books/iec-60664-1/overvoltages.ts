@@ -1,7 +1,7 @@
 // What the mains brings by IEC 60664-1: the rated impulse of table F.1, and for a short time the row of the mains in that
 // table and 1 200 V more. Reinforced insulation is held to the next step of the impulse series.
 
-import type { MainsTables } from '#books/shared/transients.ts';
+import { transientIn, type MainsTables } from '#books/shared/transients.ts';
 import { because, type Because, type Cite, judged, type Judged } from '#standards/because.ts';
 import { cellFor, lookUp } from '#standards/tables/look-up.ts';
 import { peakOfSine, voltsPeak, voltsRms, type VoltsPeak } from '#units/quantity.ts';
@@ -10,10 +10,8 @@ import type { Tables } from './tables.ts';
 export function mainsTables({ files, rules }: Tables): MainsTables {
   const rule = rules('temporary-overvoltage');
   return {
-    mainsTransient: (mains, category) => {
-      const found = lookUp(files.mainsTransient, mains, `category ${category}`);
-      return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
-    },
+    mainsTransient: transientIn(files.mainsTransient),
+    markets: files.markets,
     temporaryOvervoltage: (mains) => {
       const cell = cellFor(files.mainsTransient, mains, 'category 1');
       if (cell === undefined) {

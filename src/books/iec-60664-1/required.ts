@@ -2,6 +2,7 @@
 // last, the largest; creepage by rms, reinforced twice; solids are held to the temporary overvoltage and to the impulse.
 
 import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { lengthOf } from '#books/shared/answered.ts';
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
@@ -12,7 +13,6 @@ import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { lookUp, type Found } from '#standards/tables/look-up.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';
-import type { Table } from '#standards/tables/table.ts';
 import { nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import { reinforcedImpulse, timesPeak } from './overvoltages.ts';
 import type { Tables } from './tables.ts';
@@ -78,18 +78,13 @@ function requiredCreepage(
   clearance: Answered<Nm>,
 ): Answered<Nm> {
   const { files, rules } = tables;
-  const basic = creepageAt(files.creepage, asked, group);
+  const basic = lengthOf(lookUp(files.creepage, asked.rms, group, [asked.pollutionDegree]));
   if (isOutOfRange(basic)) return basic;
   const byRms = column === 'basic' ? basic : timesRule(rules('reinforced-creepage'), 'factor', basic);
   const high = isHigh(tables, asked)
     ? partFourCreepage(files.creepageHighFrequency, rules('high-frequency-creepage'), asked, column)
     : null;
   return governingCreepage(asked, column, group, byRms, high, clearance);
-}
-
-function creepageAt(table: Table, { rms, pollutionDegree }: Question, group: MaterialGroup): Answered<Nm> {
-  const found = lookUp(table, rms, group, [pollutionDegree]);
-  return found.kind === 'found' ? judged(nm(found.value), found.because) : found;
 }
 
 /** No less than what stands across the solid in use. */

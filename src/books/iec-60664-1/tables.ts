@@ -11,22 +11,24 @@ import mainsTransient from '#tables/standards/iec-60664-1/mains-transient.json' 
 import neededGrades from '#tables/standards/iec-60664-1/needed-grades.json' with { type: 'json' };
 import rulesFile from '#tables/standards/iec-60664-1/rules.json' with { type: 'json' };
 
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 
-export const tablesOf = ({ table, rules }: Reader) => ({
-  rules: rules(rulesFile),
+export const tablesOf = (read: Reader) => ({
+  rules: read.rules(rulesFile),
   files: {
-    mainsTransient: table(mainsTransient),
-    clearanceByWithstand: table(clearanceByWithstand),
-    clearanceByPeak: table(clearanceByPeak),
-    clearanceHighFrequency: table(clearanceHighFrequency),
-    altitude: table(altitude),
-    creepage: table(creepage),
-    creepageHighFrequency: table(creepageHighFrequency),
-    bridgingWidth: table(bridgingWidth),
-    neededGrades: table(neededGrades),
+    mainsTransient: read.table(mainsTransient),
+    clearanceByWithstand: read.table(clearanceByWithstand),
+    clearanceByPeak: read.table(clearanceByPeak),
+    clearanceHighFrequency: read.table(clearanceHighFrequency),
+    altitude: read.table(altitude),
+    creepage: read.table(creepage),
+    creepageHighFrequency: read.table(creepageHighFrequency),
+    bridgingWidth: read.table(bridgingWidth),
+    neededGrades: read.table(neededGrades),
+    markets: marketsTable(read),
   },
 });
 

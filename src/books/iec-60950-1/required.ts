@@ -3,6 +3,7 @@
 // table 2N; tests of table 5B. Basic insulation above 420 V peak has a level in a part of 5B that nobody here has seen.
 
 import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { testOf } from '#books/shared/answered.ts';
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
@@ -13,7 +14,7 @@ import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';
-import { inMm, nm, peakOfSine, voltsPeak, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
+import { inMm, nm, peakOfSine, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 
 export function requiredOf(tables: Tables, asked: Question): Required {
@@ -109,9 +110,5 @@ function requiredCreepage(
   return governingCreepage(asked, column, group, byRms, null, clearance);
 }
 
-function testLevel({ files }: Tables, { peak }: Question, column: Column): Answered<VoltsPeak> {
-  const found = lookUp(files.testVoltage, peak, column);
-  if (found.kind === 'out-of-range') return found;
-  const value = peakOfSine(voltsRms(found.value));
-  return judged(value, because('test-level', { column, value }, [], [found.because]));
-}
+const testLevel = ({ files }: Tables, { peak }: Question, column: Column): Answered<VoltsPeak> =>
+  testOf(lookUp(files.testVoltage, peak, column), column);

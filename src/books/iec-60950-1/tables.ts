@@ -7,28 +7,32 @@ import additional150 from '#tables/standards/iec-60950-1/additional-clearance-15
 import clearance from '#tables/standards/iec-60950-1/clearance.json' with { type: 'json' };
 import creepage from '#tables/standards/iec-60950-1/creepage.json' with { type: 'json' };
 import mainsTransient from '#tables/standards/iec-60950-1/mains-transient.json' with { type: 'json' };
+import nationalAltitude from '#tables/standards/iec-60950-1/national-altitude.json' with { type: 'json' };
 import neededGrades from '#tables/standards/iec-60950-1/needed-grades.json' with { type: 'json' };
 import rulesFile from '#tables/standards/iec-60950-1/rules.json' with { type: 'json' };
 import testVoltage from '#tables/standards/iec-60950-1/test-voltage.json' with { type: 'json' };
 import windingTemperatureOverload from '#tables/standards/iec-60950-1/winding-temperature-overload.json' with { type: 'json' };
 
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 
-export const tablesOf = ({ table, rules }: Reader) => ({
-  rules: rules(rulesFile),
+export const tablesOf = (read: Reader) => ({
+  rules: read.rules(rulesFile),
   files: {
-    mainsTransient: table(mainsTransient),
-    clearance: table(clearance),
-    additional: table(additional),
-    additional150: table(additional150),
-    creepage: table(creepage),
-    testVoltage: table(testVoltage),
-    windingTemperatureOverload: table(windingTemperatureOverload),
-    neededGrades: table(neededGrades),
-    altitude: table(altitude),
-    bridgingWidth: table(bridgingWidth),
+    mainsTransient: read.table(mainsTransient),
+    clearance: read.table(clearance),
+    additional: read.table(additional),
+    additional150: read.table(additional150),
+    creepage: read.table(creepage),
+    testVoltage: read.table(testVoltage),
+    windingTemperatureOverload: read.table(windingTemperatureOverload),
+    neededGrades: read.table(neededGrades),
+    nationalAltitude: read.table(nationalAltitude),
+    markets: marketsTable(read),
+    altitude: read.table(altitude),
+    bridgingWidth: read.table(bridgingWidth),
   },
 });
 

@@ -3,11 +3,12 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
 import { figureOf } from '#books/shared/one-figure.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
-import { transientsOf } from '#books/shared/transients.ts';
+import { plainMains, transientsOf } from '#books/shared/transients.ts';
 import { because, judged } from '#standards/because.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { Reader } from '#standards/tables/reader.ts';
@@ -21,7 +22,6 @@ export function iec61558216(read: Reader): Book {
   const { files, rules } = tables;
   const byDefault = defaultTablesOf(read).solids;
   const [layers, wire, thickness] = [rules('layers'), rules('wire'), rules('solid-thickness')];
-  const noOvervoltage = judged(voltsPeak(0), rules('no-temporary-overvoltage').because());
   const leastThickness = () => figureOf(thickness, 'reinforced', nm);
   return {
     id: 'iec-61558-2-16',
@@ -38,20 +38,9 @@ export function iec61558216(read: Reader): Book {
         : [{ kind: 'reads' as const, rule: rules('any-category') }]),
       { kind: 'reads', rule: rules('groups-as-iiia') },
     ],
+    national: (market) => nationalOf(files.markets, null, market),
     neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
-    transients: (supply, a, b) =>
-      transientsOf(
-        {
-          mainsTransient: (volts, category) => {
-            const found = lookUp(files.mainsTransient, volts, `category ${category}`);
-            return found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
-          },
-          temporaryOvervoltage: () => noOvervoltage,
-        },
-        supply,
-        a,
-        b,
-      ),
+    transients: (...asked) => transientsOf(plainMains(files, rules), ...asked),
     required: (asked) => requiredOf(tables, asked),
     leastThickness,
     sheets: () =>

@@ -2,16 +2,18 @@
 // that anyone here recalls (pollution degree 2, group IIIa, as for category III); above 30 kHz the parent's part 4 as well.
 
 import type { Answered, Question, Required } from '#books/questions/required.ts';
+import { lengthOf, testOf } from '#books/shared/answered.ts';
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
+import { noSolidsAbove } from '#books/shared/no-solids-above.ts';
 import { partFourClearance, partFourCreepage } from '#books/shared/distances/part-four.ts';
-import { because, judged } from '#standards/because.ts';
+import { because } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
-import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
+import { outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';
-import { nm, peakOfSine, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';
+import type { Nm, VoltsPeak } from '#units/quantity.ts';
 import type { Tables } from './tables.ts';
 
 export function requiredOf(tables: Tables, asked: Question): Required {
@@ -22,7 +24,11 @@ export function requiredOf(tables: Tables, asked: Question): Required {
     creepage: (group) =>
       forBoth((column) => requiredCreepage(tables, asked, group, column, clearance[column])),
     test: forBoth((column) => testLevel(tables, asked, column)),
-    noSolids: noSolids(tables, asked),
+    noSolids: noSolidsAbove(
+      rules('solid-thickness'),
+      asked,
+      (most) => `no thickness is recalled above ${most} V`,
+    ),
     highFrequencyTest: () => ({ basic: null, reinforced: null }),
     x: bridgedGap(files.bridgingWidth, rules('bridging-third'), asked, clearance),
   };
@@ -41,8 +47,7 @@ function distanceAt(
     const says = `there are no rows of ${which} for ${place}`;
     return outOfRange(says, because('out-of-range', { quantity: which, place }, rule.because().cites));
   }
-  const found = lookUp(files[which], rms, column);
-  return found.kind === 'found' ? judged(nm(found.value), found.because) : found;
+  return lengthOf(lookUp(files[which], rms, column));
 }
 
 const isHigh = ({ rules }: Tables, { frequency }: Question): boolean =>
@@ -78,21 +83,5 @@ function requiredCreepage(
   return governingCreepage(asked, column, group, byRms, high, clearance);
 }
 
-function testLevel({ files }: Tables, { rms }: Question, column: Column): Answered<VoltsPeak> {
-  const found = lookUp(files.testVoltage, rms, column);
-  if (found.kind === 'out-of-range') return found;
-  const value = peakOfSine(voltsRms(found.value));
-  return judged(value, because('test-level', { column, value }, [], [found.because]));
-}
-
-/** The thickness is recalled up to a working voltage only. */
-function noSolids({ rules }: Tables, { rms }: Question): OutOfRange | null {
-  const rule = rules('solid-thickness');
-  if (rms <= rule.figure('workingMost')) return null;
-  const place = `solids at ${Math.round(rms)} V rms`;
-  const says = `no thickness is recalled above ${rule.figure('workingMost')} V`;
-  return outOfRange(
-    says,
-    because('out-of-range', { quantity: 'solid insulation', place }, rule.because(['workingMost']).cites),
-  );
-}
+const testLevel = ({ files }: Tables, { rms }: Question, column: Column): Answered<VoltsPeak> =>
+  testOf(lookUp(files.testVoltage, rms, column), column);

@@ -12,22 +12,24 @@ import neededGrades from '#tables/standards/iec-61558-2-16/needed-grades.json' w
 import rulesFile from '#tables/standards/iec-61558-2-16/rules.json' with { type: 'json' };
 import testVoltage from '#tables/standards/iec-61558-2-16/test-voltage.json' with { type: 'json' };
 
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 
 export const { edition } = rulesFile;
 
-export const tablesOf = ({ table, rules }: Reader) => ({
-  rules: rules(rulesFile),
+export const tablesOf = (read: Reader) => ({
+  rules: read.rules(rulesFile),
   files: {
-    clearance: table(clearance),
-    creepage: table(creepage),
-    testVoltage: table(testVoltage),
-    neededGrades: table(neededGrades),
-    mainsTransient: table(mainsTransient),
-    altitude: table(altitude),
-    bridgingWidth: table(bridgingWidth),
-    clearanceHighFrequency: table(clearanceHighFrequency),
-    creepageHighFrequency: table(creepageHighFrequency),
+    clearance: read.table(clearance),
+    creepage: read.table(creepage),
+    testVoltage: read.table(testVoltage),
+    neededGrades: read.table(neededGrades),
+    markets: marketsTable(read),
+    mainsTransient: read.table(mainsTransient),
+    altitude: read.table(altitude),
+    bridgingWidth: read.table(bridgingWidth),
+    clearanceHighFrequency: read.table(clearanceHighFrequency),
+    creepageHighFrequency: read.table(creepageHighFrequency),
   },
 });
 

@@ -2,6 +2,7 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
+import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { transientsOf } from '#books/shared/transients.ts';
 import { hertz } from '#units/quantity.ts';
@@ -27,8 +28,9 @@ export function iec623681(read: Reader): Book {
     tables: Object.values(files),
     rules,
     remarks: () => [],
+    national: (market) => nationalOf(files.markets, files.nationalAltitude, market),
     neededGrade: (a, b) => neededGrade(files.neededGrades, a, b),
-    transients: (supply, a, b) => transientsOf(voltages, supply, a, b),
+    transients: (supply, a, b) => transientsOf({ ...voltages, markets: files.markets }, supply, a, b),
     required: (asked) => requiredOf(tables, asked),
     ...solids,
     sheets: () => solids.plyRule('reinforced'),

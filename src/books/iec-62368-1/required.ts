@@ -3,7 +3,6 @@
 
 import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
-import { mainsOf } from '#books/shared/mains.ts';
 import type { Answered, Question, Required } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import type { Column, MaterialGroup } from '#standards/grade.ts';
@@ -65,7 +64,13 @@ function requiredClearance(tables: Tables, asked: Question, column: Column): Ans
   if (isOutOfRange(at)) return at;
   const value =
     at.value > 1 ? tables.roundDistanceUp(nm(Math.round(largest.value * at.value))) : largest.value;
-  const from = [...known.map((one) => one.because), overvoltage.because, withstand.because, at.because];
+  const from = [
+    ...known.map((one) => one.because),
+    overvoltage.because,
+    withstand.because,
+    at.because,
+    ...(asked.altitudeFrom === null ? [] : [asked.altitudeFrom]),
+  ];
   const values = {
     column,
     value: inMm(value),
@@ -111,18 +116,14 @@ function requiredCreepage(
   return judged(value, because('required-creepage', values, [], from));
 }
 
-function testLevel(
-  tables: Tables,
-  { supply, peak, transients }: Question,
-  column: Column,
-): Answered<VoltsPeak> {
+function testLevel(tables: Tables, { peak, transients }: Question, column: Column): Answered<VoltsPeak> {
   const { withstand, temporaryOvervoltage: overvoltage } = transients;
   if (isOutOfRange(withstand)) return withstand;
   const found = [
     tables.testByWorkingPeak(peak, column),
     ...(withstand.value > 0 ? [tables.testByTransient(withstand.value, column)] : []),
     ...(!isOutOfRange(overvoltage) && overvoltage.value > 0
-      ? [tables.testByTemporaryOvervoltage(mainsOf(supply).value, column)]
+      ? [tables.testByTemporaryOvervoltage(transients.mains, column)]
       : []),
   ];
   const refused = found.find(isOutOfRange);

@@ -12,6 +12,7 @@ import creepageHighFrequency from '#tables/standards/iec-62368-1/creepage-high-f
 import fieldReduction from '#tables/standards/iec-62368-1/field-reduction.json' with { type: 'json' };
 import insulationTemperature from '#tables/standards/iec-62368-1/insulation-temperature.json' with { type: 'json' };
 import mainsTransient from '#tables/standards/iec-62368-1/mains-transient.json' with { type: 'json' };
+import nationalAltitude from '#tables/standards/iec-62368-1/national-altitude.json' with { type: 'json' };
 import neededGrades from '#tables/standards/iec-62368-1/needed-grades.json' with { type: 'json' };
 import rulesFile from '#tables/standards/iec-62368-1/rules.json' with { type: 'json' };
 import temporaryOvervoltage from '#tables/standards/iec-62368-1/temporary-overvoltage.json' with { type: 'json' };
@@ -24,12 +25,14 @@ import windingTemperatureOverload from '#tables/standards/iec-62368-1/winding-te
 import wireLayers from '#tables/standards/iec-62368-1/wire-layers.json' with { type: 'json' };
 
 import { distancesOf } from './distances.ts';
+import { marketsTable } from '#books/shared/national.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 import { solidsOf } from './solids.ts';
 import { voltagesOf } from './voltages.ts';
 
 /** The tables with what the procedure asks of them, as the reader gives them. */
-export function tablesOf({ table, rules: readRules }: Reader) {
+export function tablesOf(read: Reader) {
+  const { table, rules: readRules } = read;
   const rules = readRules(rulesFile);
   const files = {
     clearanceByPeak: table(clearanceByPeak),
@@ -52,6 +55,8 @@ export function tablesOf({ table, rules: readRules }: Reader) {
     windingTemperatureOverload: table(windingTemperatureOverload),
     touchCurrent: table(touchCurrent),
     neededGrades: table(neededGrades),
+    nationalAltitude: table(nationalAltitude),
+    markets: marketsTable(read),
     trackingGroups: table(trackingGroups),
   };
   return {

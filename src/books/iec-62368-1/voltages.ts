@@ -10,9 +10,10 @@ import {
   type VoltsRms,
 } from '#units/quantity.ts';
 
+import { peakOf } from '#books/shared/answered.ts';
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
 import type { Column, OvervoltageCategory } from '#standards/grade.ts';
-import { lookUp, type Found } from '#standards/tables/look-up.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import { reductionFactor } from './reduction-factor.ts';
 import type { Rules } from '#standards/tables/rules-in-words.ts';
@@ -59,12 +60,12 @@ export function voltagesOf(tables: VoltageTables, rules: Rules): Voltages {
   const routine = rules('routine-test');
   const standIn = rules('reduction-unlisted');
   return {
-    mainsTransient: (mains, category) => peak(lookUp(tables.mainsTransient, mains, `category ${category}`)),
-    temporaryOvervoltage: (mains) => peak(lookUp(tables.temporaryOvervoltage, mains, 'peak')),
-    testByTransient: (withstand, column) => peak(lookUp(tables.testByTransient, withstand, column)),
-    testByWorkingPeak: (working, column) => peak(lookUp(tables.testByPeak, working, column)),
+    mainsTransient: (mains, category) => peakOf(lookUp(tables.mainsTransient, mains, `category ${category}`)),
+    temporaryOvervoltage: (mains) => peakOf(lookUp(tables.temporaryOvervoltage, mains, 'peak')),
+    testByTransient: (withstand, column) => peakOf(lookUp(tables.testByTransient, withstand, column)),
+    testByWorkingPeak: (working, column) => peakOf(lookUp(tables.testByPeak, working, column)),
     testByTemporaryOvervoltage: (mains, column) =>
-      peak(lookUp(tables.testByTemporaryOvervoltage, mains, column)),
+      peakOf(lookUp(tables.testByTemporaryOvervoltage, mains, column)),
     testSeconds: judged(seconds(test.figure('seconds')), test.because()),
     routineTest: judged(
       {
@@ -85,9 +86,6 @@ export function voltagesOf(tables: VoltageTables, rules: Rules): Voltages {
     },
   };
 }
-
-const peak = (found: Found | OutOfRange): Judged<VoltsPeak> | OutOfRange =>
-  found.kind === 'found' ? judged(voltsPeak(found.value), found.because) : found;
 
 /** The rule is in rms of a sine of the working peak; as a peak the square roots cancel. */
 function highFrequencyLevel(

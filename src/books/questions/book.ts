@@ -9,6 +9,7 @@ import type { Table } from '#standards/tables/table.ts';
 import type { Amperes, Celsius, Hertz, Nm, Seconds, VoltsPeak } from '#units/quantity.ts';
 import type { Insulation } from './insulation.ts';
 import type { Question, Required, Transients } from './required.ts';
+import type { National } from './national.ts';
 import type { BridgeGrade, BridgeQuestion } from '#books/shared/parts/bridge-grade.ts';
 import type { Crossed, LevelsOf } from './solid.ts';
 
@@ -27,6 +28,8 @@ export interface Book extends SolidAnswers, HeatAnswers {
   readonly rules: Rules;
   /** How it is read where its text is thin, or what it says besides, for one pair. */
   readonly remarks: (asked: Question) => readonly BookRemark[];
+  /** What the market changes that the build is sold in; null: the file names none. */
+  readonly national: (market: string | null) => National | null;
   /** Null: nothing is asked between these two. The order of the roles is the same thing. */
   readonly neededGrade: (a: Role, b: Role) => Judged<Grade | null>;
   /** What the mains brings between two circuits. */

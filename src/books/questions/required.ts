@@ -2,7 +2,7 @@
 // reaches them.
 
 import type { Circuit, Supply } from '#model/design.ts';
-import type { Judged } from '#standards/because.ts';
+import type { Because, Judged } from '#standards/because.ts';
 import type { Grade, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Hertz, Metres, Nm, VoltsPeak, VoltsRms } from '#units/quantity.ts';
@@ -19,6 +19,8 @@ export interface Transients {
   /** Required withstand voltage; 0 where no transient is counted. */
   readonly withstand: Answered<VoltsPeak>;
   readonly temporaryOvervoltage: Answered<VoltsPeak>;
+  /** With which the tables of the mains were entered. */
+  readonly mains: VoltsRms;
 }
 
 export interface Question {
@@ -28,6 +30,8 @@ export interface Question {
   readonly supply: Supply;
   readonly pollutionDegree: PollutionDegree;
   readonly altitude: Metres;
+  /** Why it counts, where the market says so; null: the file does, or its default. */
+  readonly altitudeFrom: Because | null;
   /** What stands between them, as it is counted now. */
   readonly rms: VoltsRms;
   readonly peak: VoltsPeak;

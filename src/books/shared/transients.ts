@@ -3,26 +3,48 @@
 // the barrier nothing of it is counted.
 
 import type { Circuit, Supply } from '#model/design.ts';
-import { because, judged, type Because } from '#standards/because.ts';
+import { because, judged, type Because, type Judged } from '#standards/because.ts';
 import type { Answered, Transients } from '#books/questions/required.ts';
 import type { OvervoltageCategory } from '#standards/grade.ts';
+import { lookUp } from '#standards/tables/look-up.ts';
+import type { Rules } from '#standards/tables/rules-in-words.ts';
+import type { Table } from '#standards/tables/table.ts';
 import { mainsOf } from './mains.ts';
+import { peakOf } from './answered.ts';
+import { nationalOf } from './national.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
-import { voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
+import { voltsPeak, voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 /** The tables of a book that say what the mains brings. */
 export interface MainsTables {
   /** `mains` is line to neutral. */
   readonly mainsTransient: (mains: VoltsRms, category: OvervoltageCategory) => Answered<VoltsPeak>;
   readonly temporaryOvervoltage: (mains: VoltsRms) => Answered<VoltsPeak>;
+  readonly markets: Table;
 }
+
+/** Of a book that reads its transients in a table and has no temporary overvoltage. */
+export const plainMains = (
+  { mainsTransient, markets }: { readonly mainsTransient: Table; readonly markets: Table },
+  rules: Rules,
+): MainsTables => ({
+  mainsTransient: transientIn(mainsTransient),
+  temporaryOvervoltage: () => judged(voltsPeak(0), rules('no-temporary-overvoltage').because()),
+  markets,
+});
+
+/** No interpolation: the next row up. */
+export const transientIn =
+  (table: Table): MainsTables['mainsTransient'] =>
+  (mains, category) =>
+    peakOf(lookUp(table, mains, `category ${category}`));
 
 export function transientsOf(tables: MainsTables, supply: Supply, a: Circuit, b: Circuit): Transients {
   if (!isReached(a, b)) {
     const none = judged(voltsPeak(0), because('no-transient', { a: a.id, b: b.id }));
-    return { withstand: none, temporaryOvervoltage: none };
+    return { withstand: none, temporaryOvervoltage: none, mains: mainsOf(supply).value };
   }
-  const mains = mainsOf(supply);
+  const mains = enteredWith(tables.markets, supply);
   const none = judged(voltsPeak(0), because('no-temporary-overvoltage', { supply: supply.kind }));
   return {
     withstand:
@@ -31,7 +53,24 @@ export function transientsOf(tables: MainsTables, supply: Supply, a: Circuit, b:
     // it comes with a fault of the public mains: a direct supply has none
     temporaryOvervoltage:
       supply.kind === 'dc' ? none : under(tables.temporaryOvervoltage(mains.value), mains.because, a, b),
+    mains: mains.value,
   };
+}
+
+/** The supply, or the mains of its market where that is more; with the market's category where the file names none. */
+function enteredWith(markets: Table, supply: Supply): Judged<VoltsRms> {
+  const own = mainsOf(supply);
+  const national = nationalOf(markets, null, supply.market);
+  if (national === null) return own;
+  const { entered, category } = national;
+  const from = [
+    ...(entered.value > own.value ? [entered.because] : []),
+    ...(supply.categoryStated ? [] : [category.because]),
+  ];
+  return judged(voltsRms(Math.max(own.value, entered.value)), {
+    ...own.because,
+    from: [...own.because.from, ...from],
+  });
 }
 
 /** A required withstand voltage that the file states wins over the table's. */

@@ -1,6 +1,7 @@
-// The ids that a design file may name: rule books and materials that the tables hold.
+// The ids that a design file may name: rule books, materials and markets that the tables hold.
 
 import type { KnownIds } from '#model/check/check-ids.ts';
+import { marketIds } from '#books/shared/national.ts';
 import { ruleBookIds } from '#books/shelf.ts';
 import { formers, sleeves, tapes } from '#standards/materials/materials.ts';
 
@@ -12,4 +13,5 @@ export const knownIds: KnownIds = {
   plies: new Map(tapes.map(({ id, total }) => [id, total.value])),
   formers: ids(formers),
   sleeves: ids(sleeves),
+  markets: marketIds,
 };

@@ -6,6 +6,8 @@ import { at, withoutFloating, type Square } from '#field/solve/capacitance.ts';
 import { relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
 import { FieldView } from '#field/read/field-view.ts';
 import type { Design } from '#model/design.ts';
+import { bookOf } from '#books/book-of.ts';
+import { soldIn } from '#judge/assume/sold-in.ts';
 import type { Stressed } from '#judge/study/stress-report.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { divisionOf } from './field-division.ts';
@@ -43,10 +45,11 @@ export interface FoundField {
 const MOST_TURNS = 2500;
 
 export function* fieldOf(
-  design: Design,
+  asFiled: Design,
   study: Stressed,
   { fineness, resolutions, turned }: FieldOptions,
 ): Generator<number, FoundField, void> {
+  const design = soldIn(asFiled, bookOf(asFiled));
   const section = study.sections[0];
   const turns = section === undefined ? [] : (study.turns.get(section.name) ?? []);
   const axis = turned ? axisOf(design) : null;

@@ -1,13 +1,15 @@
 // Puts the question of one pair to the rule book.
 
+import { ALTITUDE } from '#judge/assume/sold-in.ts';
 import type { Book } from '#books/questions/book.ts';
 import type { Means, Question, Required, Transients } from '#books/questions/required.ts';
 import type { Circuit, Design } from '#model/design.ts';
 import type { Grade } from '#standards/grade.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 
-export function questionOf(
-  { circuits, supply, surroundings }: Design,
+export function questionOf<B extends Pick<Book, 'national'>>(
+  book: B,
+  { circuits, supply, surroundings, defaulted }: Design,
   stress: Pick<PairStressResult, 'between' | 'rms' | 'peak' | 'frequency'>,
   transients: Transients,
   needed: Grade | null,
@@ -21,6 +23,9 @@ export function questionOf(
     supply,
     pollutionDegree: surroundings.pollutionDegree,
     altitude: surroundings.altitude.value,
+    altitudeFrom: defaulted.includes(ALTITUDE)
+      ? (book.national(supply.market)?.altitude?.because ?? null)
+      : null,
     rms,
     peak,
     frequency,
@@ -29,5 +34,5 @@ export function questionOf(
   };
 }
 
-export const requiredFor = (book: Book, ...asked: Parameters<typeof questionOf>): Required =>
-  book.required(questionOf(...asked));
+export const requiredFor = (...asked: Parameters<typeof questionOf<Book>>): Required =>
+  asked[0].required(questionOf(...asked));

@@ -9,6 +9,7 @@ import type { Build } from '#solver/section/build.ts';
 import { chamberFits } from '#solver/placing/lay-out.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type Turn, turnsOf } from '#solver/placing/turns.ts';
+import { soldIn } from '#judge/assume/sold-in.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { assumptionsOf, openFrequencies, openVoltages } from '#judge/assumptions/assumptions.ts';
@@ -74,7 +75,8 @@ export const withTurns = ({ verdict, sections, parts, builds }: PlainJudgement):
   },
 });
 
-export function judgePlain(design: Design, cache: PathCache, book = bookOf(design)): PlainJudgement {
+export function judgePlain(asFiled: Design, cache: PathCache, book = bookOf(asFiled)): PlainJudgement {
+  const design = soldIn(asFiled, book);
   cache.nextGeneration();
   const judging = { book, cache, printed: false, reachOnly: false };
   const worst = judgeWorst({ ...judging, printed: true }, design);

@@ -8,6 +8,7 @@ import { heatOf } from '#stress/heat/heat.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { Grade } from '#standards/grade.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
+import { soldIn } from '#judge/assume/sold-in.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
@@ -39,8 +40,9 @@ export interface ShortPair {
 }
 
 /** `measured`: the length of pairs that reach is wanted too. Throws where the rule book does not exist. */
-export function judgeShort(design: Design, cache: PathCache, measured: boolean): ShortJudgement {
-  const book = bookOf(design);
+export function judgeShort(asFiled: Design, cache: PathCache, measured: boolean): ShortJudgement {
+  const book = bookOf(asFiled);
+  const design = soldIn(asFiled, book);
   cache.nextGeneration();
   const { pairs, overfull } = judgeWorst({ book, cache, printed: measured, reachOnly: false }, design);
   const isWhole = overfull === null && !hasOwnSpot(design, book);

@@ -3,6 +3,7 @@
 
 import type { Book, BookRemark } from '#books/questions/book.ts';
 import { WORST } from '#judge/assume/assumption.ts';
+import { marketRemarks } from './market-remarks.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { questionOf } from '#judge/grade/required.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
@@ -14,14 +15,16 @@ export function bookRemarks(book: Book, design: Design, pairs: readonly PairOutc
   const barriers = pairs.filter(({ needed }) => needed !== null);
   const said = barriers.flatMap(({ stress, transients, needed, between }) =>
     book
-      .remarks(questionOf(design, stress, transients, needed, meansOf(design, WORST, between)))
+      .remarks(questionOf(book, design, stress, transients, needed, meansOf(design, WORST, between)))
       .map((remark) => remarkOf(book, design, between, remark)),
   );
   const scope: Remark[] =
     book.scope === null || barriers.length === 0
       ? []
       : [{ kind: 'book-scope', book: book.title, note: { as: 'scope', scope: book.scope } }];
-  const once = new Map([...scope, ...said].map((remark) => [JSON.stringify(remark), remark]));
+  const once = new Map(
+    [...scope, ...marketRemarks(book, design), ...said].map((remark) => [JSON.stringify(remark), remark]),
+  );
   return [...once.values()];
 }
 

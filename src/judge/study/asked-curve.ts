@@ -4,6 +4,7 @@
 import { bookOf } from '#books/book-of.ts';
 import { meansOf } from '#judge/grade/means.ts';
 import { questionOf } from '#judge/grade/required.ts';
+import { soldIn } from '#judge/assume/sold-in.ts';
 import { WORST } from '#judge/assume/assumption.ts';
 import type { PairVerdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';
@@ -18,10 +19,11 @@ const FROM = 50;
 const TO = 1000;
 const POINTS = 96;
 
-export function askedCurve(design: Design, pair: PairVerdict): readonly CurvePoint[] {
+export function askedCurve(asFiled: Design, pair: PairVerdict): readonly CurvePoint[] {
   const { between, needed, required, stress } = pair;
   if (required === null) return [];
-  const book = bookOf(design);
+  const book = bookOf(asFiled);
+  const design = soldIn(asFiled, book);
   const [a, b] = between.map((id) => design.circuits.find((circuit) => circuit.id === id));
   if (a === undefined || b === undefined || stress.rms <= 0) return [];
   const column = needed === 'reinforced' || needed === 'double' ? 'reinforced' : 'basic';
@@ -36,7 +38,9 @@ export function askedCurve(design: Design, pair: PairVerdict): readonly CurvePoi
       peak: voltsPeak((stress.peak * rms) / stress.rms),
       frequency: hertz(stress.frequency),
     };
-    const found = book.required(questionOf(design, at, transients, needed, means)).creepage(group)[column];
+    const found = book.required(questionOf(book, design, at, transients, needed, means)).creepage(group)[
+      column
+    ];
     return [rms, isOutOfRange(found) ? null : inMm(found.value)];
   });
 }

@@ -1,6 +1,8 @@
 // What is worth saying although it lowers no grade, and what a verdict leaves out: kinds with their figures. `words`
 // makes the sentences. Lengths in mm, voltages in V; layers by their place in the file.
 
+import type { Confirmed } from '#standards/because.ts';
+
 export type Remark =
   | { readonly kind: 'no-barrier' }
   | { readonly kind: 'low-supply'; readonly voltage: number }
@@ -55,8 +57,22 @@ export interface BookRemark {
         readonly other: number;
         readonly names: readonly [string, string];
         readonly fromMemory: boolean;
-      };
+      }
+    | ({ readonly as: 'market'; readonly market: string } & MarketNote);
 }
+
+/** What the market changes; `stated`: what the file says of it, which counts; altitudes in m. */
+export type MarketNote =
+  | {
+      readonly what: 'altitude';
+      readonly altitude: number;
+      readonly stated: number | null;
+      readonly known: Confirmed;
+    }
+  /** No national adoption of the book was seen: the file's, or its default, counts. */
+  | { readonly what: 'no-altitude'; readonly altitude: number }
+  | { readonly what: 'mains'; readonly volts: number; readonly known: Confirmed }
+  | { readonly what: 'category'; readonly category: number; readonly known: Confirmed };
 
 /** What the verdict leaves out. */
 export type NotJudged =

@@ -15,6 +15,7 @@ const RESERVED: readonly string[] = ['core', 'floating', 'unknown'];
 export function checkDesign(design: Design, known: KnownIds): readonly BadInput[] {
   return [
     ...oneOf(['rules'], design.rules, known.rules, 'rule book'),
+    ...oneOf(['supply', 'market'], design.supply.market, known.markets, 'market'),
     ...checkIds(design),
     ...checkReferences(design),
     ...checkSupply(design.supply),

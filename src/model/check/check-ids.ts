@@ -16,6 +16,7 @@ export interface KnownIds {
   readonly plies: ReadonlyMap<string, Nm>;
   readonly formers: readonly string[];
   readonly sleeves: readonly string[];
+  readonly markets: readonly string[];
 }
 
 /** One fault where `id` is not among `ids`. */

@@ -40,6 +40,8 @@ export const buildDesign = (read: FileRead): Design => ({
     tolerance: read.supply.tolerance ?? TOLERANCE,
     frequency: read.supply.frequency ?? FREQUENCY,
     overvoltageCategory: (read.supply.overvoltageCategory ?? CATEGORY) as OvervoltageCategory,
+    categoryStated: read.supply.overvoltageCategory !== undefined,
+    market: read.supply.market === undefined || read.supply.market === 'unknown' ? null : read.supply.market,
     transient: read.supply.transient ?? null,
   },
   surroundings: {

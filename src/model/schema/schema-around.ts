@@ -26,6 +26,7 @@ export const supply = record({
   frequency: quantity('frequency').optional(),
   overvoltageCategory: count(1, 4).optional(),
   transient: quantity('voltsPeak', true).optional(),
+  market: id.optional(),
 });
 
 export const surroundings = record({

@@ -65,6 +65,12 @@ export interface JudgingSteps {
     readonly pollutionDegree: number;
     readonly governs: 'rms' | 'high-frequency' | 'clearance';
   };
+  /** What a market changes: V, overvoltage category or m. */
+  readonly national: {
+    readonly market: string;
+    readonly quantity: 'mains' | 'entered' | 'category' | 'altitude';
+    readonly value: number;
+  };
   /** To the next higher rated impulse voltage, V. */
   readonly 'impulse-step': { readonly from: number; readonly to: number };
   /** What the working peak has above the rated one comes on top of the impulse. */

@@ -6,6 +6,7 @@ import type { Cite } from '#standards/because.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
 import { dimension, plain } from '#words/text/number-words.ts';
 import { bookWords } from '#words/text/answer-words.ts';
+import { marketNames } from '#books/shared/national.ts';
 import { ruleBook, ruleBookIds } from '#books/shelf.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 
@@ -28,6 +29,9 @@ export const ruleBookOptions: readonly Option[] = ruleBookIds.flatMap((id) => {
   const book = ruleBook(id);
   return book === null ? [] : [{ value: id, label: bookWords(book) }];
 });
+
+/** Where a build may be sold; each with its mains. */
+export const marketOptions: readonly Option[] = [...marketNames].map(([value, label]) => ({ value, label }));
 
 export const roleOptions: readonly Option[] = [
   { value: 'mains', label: 'mains side' },

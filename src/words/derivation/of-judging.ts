@@ -42,6 +42,11 @@ export const judgingWords: WordsFor<JudgingSteps> = {
     row('creepage', `${column}: ${GOVERNS[governs]}`, mm(value)),
     ...refused(nextRow, value, 'mm'),
   ],
+  national: (why) => {
+    const { market, quantity, value } = why.values;
+    const unit = { mains: ' V', entered: ' V', category: '', altitude: ' m' }[quantity];
+    return [row('market', `${market}: ${NATIONAL[quantity]}`, `${plain(value)}${unit}`, weakest(why))];
+  },
   'impulse-step': ({ values: { from, to } }) => [
     row('next step', `of the rated impulse voltage, from ${plain(from)} V`, `${plain(to)} V peak`),
   ],
@@ -151,3 +156,10 @@ const GOVERNS: Readonly<Record<JudgingSteps['required-creepage']['governs'], str
   'high-frequency': 'the peak above 30 kHz governs',
   clearance: 'never below the clearance, which governs',
 };
+
+const NATIONAL = {
+  mains: 'its mains',
+  entered: 'tables of the mains are read at',
+  category: 'overvoltage category',
+  altitude: 'altitude where none is named',
+} as const;

@@ -1,5 +1,6 @@
 // What is worth saying of a build although it lowers no grade, one sentence each.
 
+import { marketWords } from './market-words.ts';
 import type { BookRemark, Remark } from '#judge/verdict/remark.ts';
 
 export function remarkSays(remark: Remark): string {
@@ -64,6 +65,8 @@ function voltageSays({ kind, names, quantity, ...figures }: VoltageRemark): stri
 
 function bookSays({ book, note }: BookRemark): string {
   switch (note.as) {
+    case 'market':
+      return marketWords(book, note);
     case 'scope':
       return `By ${book} ${note.scope} are judged.`;
     case 'reads':

@@ -18,6 +18,8 @@ const supply = (kind: 'ac' | 'dc', voltage: number, overvoltageCategory: 1 | 2 |
   tolerance: 0.1,
   frequency: known(hertz(50)),
   overvoltageCategory,
+  categoryStated: true,
+  market: null,
 });
 
 function withstand(from: Supply, a: Role, b: Role): number {

@@ -30,7 +30,7 @@ range rate rated reaches read readings reads really reason reasons reflected rem
 report resistance rest result results right rim ring round row rule rules run safe said same save
 saved say scale score search second seconds see seed seen select sent series set seven several share
 sheet sheets short shortcuts should show showing shown shows side since single six size slow small
-so solid some something source sources spare split spot spread stands start starts stated step steps
+so sold solid some something source sources spare split spot spread stands start starts stated step steps
 still stop store stress strong such sum supply surface surroundings switch switches table tables
 take taken taking taped task teacher tell ten tested text than that the their them then there these
 they thickness thing things think thirty this those three through time times title to together tool

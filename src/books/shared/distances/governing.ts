@@ -46,7 +46,12 @@ export function governingClearance(
     withstand: withstand.value,
     nextRow: nextRowOf(largest.because),
   };
-  const from = [...known.map((one) => one.because), withstand.because, ...raised.value.because];
+  const from = [
+    ...known.map((one) => one.because),
+    withstand.because,
+    ...raised.value.because,
+    ...(asked.altitudeFrom === null ? [] : [asked.altitudeFrom]),
+  ];
   return judged(value, because('required-clearance', values, [], from));
 }
 
