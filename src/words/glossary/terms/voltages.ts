@@ -85,6 +85,7 @@ export const voltageTerms: readonly Term[] = [
     'field strength',
     'Volts per millimetre at one place; where it is high in air, air breaks down.',
     ['field', 'breakdown'],
+    { also: ['electric field strength'] },
   ),
   term(
     'equipotential',
