@@ -1,4 +1,4 @@
-// One file under an editor: once at once, then whenever it was written. Editors that put a new file in its place are seen
+// One file under an editor, by its name: once at once, then whenever it was written. Editors that put a new file in its place are seen
 // too, for its folder is watched. What comes in one breath counts as one.
 
 import { watch } from 'node:fs';
@@ -8,7 +8,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 /** An editor empties a file before it fills it. */
 const SETTLED_MS = 60;
 
-export async function* savesOf(file: string): AsyncGenerator<void> {
+export async function* savesOf(file: string): AsyncGenerator<string> {
   let written = (): void => undefined;
   let next = new Promise<void>((resolve) => (written = resolve));
   const watcher = watch(dirname(file), (_, name) => {
@@ -16,7 +16,7 @@ export async function* savesOf(file: string): AsyncGenerator<void> {
   });
   try {
     for (;;) {
-      yield;
+      yield file;
       await next;
       await pause(SETTLED_MS);
       next = new Promise<void>((resolve) => (written = resolve));

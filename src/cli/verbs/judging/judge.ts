@@ -70,8 +70,8 @@ function clash(options: ReadonlyMap<string, string>): string | null {
 async function watchOne(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
   const [file = '-'] = files;
   if (files.length > 1 || !isFile(file)) return refused('judge: --watch is for one file that is there.');
-  for await (const _ of savesOf(file)) {
-    const { out, err } = judgeOne(file, order);
+  for await (const saved of savesOf(file)) {
+    const { out, err } = judgeOne(saved, order);
     process.stderr.write(err);
     for (const piece of out) await writeOut(`${piece}\n`);
   }
