@@ -4,7 +4,7 @@
 // Generators: who asks may pause, stop, or take what there is so far.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
-import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
+import type { Reached, ShortJudgement } from '#judge/judging/short-judgement.ts';
 import type { Answer } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { randomOfDraw } from '#units/random.ts';
@@ -21,6 +21,9 @@ import { worstPiece } from './worst-piece.ts';
 /** So many of the draws are measured where nothing else is asked. */
 export const MEASURED = 100;
 
+/** Pieces between two that are told of. */
+const TOLD_EVERY = 10;
+
 export interface SpreadOptions {
   readonly seed: number;
   readonly draws: number;
@@ -28,7 +31,7 @@ export interface SpreadOptions {
   readonly measured: number;
   readonly placement: Placement;
   /** Which pieces count; those that meet where it is left out. */
-  readonly holds?: (judged: ShortJudgement) => boolean;
+  readonly holds?: (judged: Reached) => boolean;
 }
 
 export interface Spread {
@@ -64,7 +67,7 @@ export function* spreadPart(
   const { seed, placement, measured, holds = ({ meets }) => meets } = options;
   const coordinates = coordinatesOf(doc, placement);
   const holdsAt = (values: readonly number[]): boolean => {
-    const found = judge.short(pieceOf(doc, coordinates, values));
+    const found = judge.reach(pieceOf(doc, coordinates, values));
     return found !== null && holds(found);
   };
   const known = new Known(coordinates, holdsAt);
@@ -75,7 +78,7 @@ export function* spreadPart(
     const judged = i < measured ? judge.measured(pieceOf(doc, coordinates, values)) : null;
     const meets = i < measured ? judged !== null && holds(judged) : known.meets(values);
     part = joined(part, { count: 1, meets: meets ? 1 : 0, measured: judged ? [{ values, judged }] : [] });
-    if (i < measured || i % 50 === 49) yield part;
+    if (i < measured || i % TOLD_EVERY === TOLD_EVERY - 1) yield part;
   }
   return part;
 }
@@ -87,12 +90,12 @@ export function spreadOf(
   options: SpreadOptions,
   { count, meets, measured }: SpreadPart,
 ): Spread {
-  const { seed, placement, holds = (judged: ShortJudgement) => judged.meets } = options;
+  const { seed, placement, holds = (judged: Reached) => judged.meets } = options;
   const coordinates = coordinatesOf(doc, placement);
   const worst = worstPiece(doc, coordinates);
   const judged = judge.measured(worst);
   const holdsAt = (values: readonly number[]): boolean => {
-    const found = judge.short(pieceOf(doc, coordinates, values));
+    const found = judge.reach(pieceOf(doc, coordinates, values));
     return found !== null && holds(found);
   };
   const deciding = decidingOf(coordinates, measured);

@@ -119,7 +119,7 @@ describe('a build sold in a market', () => {
 
   it('should be counted by the short judgement as by the whole one, and told side by side', () => {
     const design = designWith(CHINA);
-    const [short] = judgeShort(design, new PathCache(), true).pairs;
+    const [short] = judgeShort(design, new PathCache(), 'lengths').pairs;
     expect(short?.achieved).toBe(pairOf(verdict(CHINA)).achieved);
     const books = sideBySide(design, ['iec-62368-1', 'iec-60335-1']).books;
     expect(books.map(({ remarks }) => remarks.some(({ kind }) => kind.startsWith('book-market')))).toEqual([

@@ -6,17 +6,22 @@ import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge, judgePlain, type PlainJudgement } from './judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
-import { judgeShort, type ShortJudgement } from './short-judgement.ts';
-import type { Verdict } from '#judge/verdict/verdict.ts';
+import { judgeShort, type Reached, type ShortJudgement } from './short-judgement.ts';
+import { judgeSpots } from './worst-spots.ts';
+import type { Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
 
 /** Each answers null where the file would be refused. */
 export interface FileJudge {
   readonly whole: (doc: DesignFile) => Verdict | null;
   readonly drawn: (doc: DesignFile) => PlainJudgement | null;
+  /** No lengths: whether it meets, and whether anything is left to mend. */
+  readonly reach: (doc: DesignFile) => Reached | null;
   /** Lengths of what falls short only. */
   readonly short: (doc: DesignFile) => ShortJudgement | null;
   /** Lengths of all pairs. */
   readonly measured: (doc: DesignFile) => ShortJudgement | null;
+  /** Every place where something falls short with all unknowns at worst, worst first. */
+  readonly spots: (doc: DesignFile) => readonly WeakSpot[] | null;
 }
 
 export function fileJudge(): FileJudge {
@@ -30,7 +35,9 @@ export function fileJudge(): FileJudge {
   return {
     whole: of((design) => judge(design, cache).verdict),
     drawn: of((design) => judgePlain(design, cache)),
-    short: of((design) => judgeShort(design, cache, false)),
-    measured: of((design) => judgeShort(design, cache, true)),
+    reach: of((design) => judgeShort(design, cache, 'reach')),
+    short: of((design) => judgeShort(design, cache, 'shortfall')),
+    measured: of((design) => judgeShort(design, cache, 'lengths')),
+    spots: of((design) => judgeSpots(design, cache)),
   };
 }

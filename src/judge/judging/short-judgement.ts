@@ -3,6 +3,7 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { bookOf } from '#books/book-of.ts';
+import { intervalsOf } from '#judge/assume/assumption.ts';
 import type { Design } from '#model/design.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { reaches } from '#standards/ladder.ts';
@@ -18,11 +19,14 @@ import { answerOf, judgedAnswers, missingOf } from '#judge/answers/pair-answer.t
 import { requiredLength } from '#judge/spots/spots.ts';
 import type { Metric } from '#judge/verdict/verdict.ts';
 
-export interface ShortJudgement {
+export interface Reached {
   /** The verdict of the whole judgement is `meets`. */
   readonly meets: boolean;
   /** Nothing is left to mend: every pair reaches its grade and no spot of the whole build is left. */
   readonly mended: boolean;
+}
+
+export interface ShortJudgement extends Reached {
   readonly overfull: boolean;
   /** Those of which something is asked. */
   readonly pairs: readonly ShortPair[];
@@ -39,12 +43,20 @@ export interface ShortPair {
   readonly required: number | null;
 }
 
-/** `measured`: the length of pairs that reach is wanted too. Throws where the rule book does not exist. */
-export function judgeShort(asFiled: Design, cache: PathCache, measured: boolean): ShortJudgement {
+/** What of a short judgement is wanted: whether all reaches, how far what falls short is too, or every length. */
+export type Wanted = 'reach' | 'shortfall' | 'lengths';
+
+/** Throws where the rule book does not exist. */
+export function judgeShort(asFiled: Design, cache: PathCache, wanted: Wanted): ShortJudgement {
   const book = bookOf(asFiled);
   const design = soldIn(asFiled, book);
   cache.nextGeneration();
-  const { pairs, overfull } = judgeWorst({ book, cache, printed: measured, reachOnly: false }, design);
+  // which end of an interval is the worse hangs on how far what is printed is from what would do
+  const isMoved = intervalsOf(design).length > 0;
+  const printed = wanted === 'lengths' || isMoved;
+  const reachOnly =
+    wanted === 'reach' && !isMoved && design.circuits.every(({ role }) => role !== 'isolated');
+  const { pairs, overfull } = judgeWorst({ book, cache, printed, places: false, reachOnly }, design);
   const isWhole = overfull === null && !hasOwnSpot(design, book);
   const missing = missingOf(design);
   // what reaches at worst is at best no other; what does not is never answered by `meets`

@@ -49,7 +49,9 @@ function actsOfLead(doc: DesignFile, spot: WeakSpot, lead: string): readonly Act
     amount: null,
   };
   const pushed = pushedIn(doc, spot, lead);
-  return [...pushed, ...(fieldAt(doc, `${lead}.way`) === 'slot' ? [] : [slot]), sleeve];
+  const through = fieldAt(doc, `${lead}.way`) === 'slot' ? [] : [slot];
+  // a bare end is mended by the sleeve that is there; where it is bridged through its wall, only by a strong one
+  return spot.kind === 'bare-lead' ? [...pushed, ...through, sleeve] : [sleeve, ...through, ...pushed];
 }
 
 /** A sleeve that is there, pushed further in by what is missing. */
@@ -59,5 +61,5 @@ function pushedIn(doc: DesignFile, { length, required }: WeakSpot, lead: string)
   if (now === null || length === null || required === null || required <= length) return [];
   const amount = required - length;
   const set = [{ field, to: widthText(doc, field, upToStep(now + amount)) }];
-  return [{ kind: 'sleeve', on: field, set, amount }];
+  return [{ kind: 'sleeve', on: `${lead}.sleeve`, set, amount }];
 }

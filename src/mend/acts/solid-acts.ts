@@ -11,8 +11,8 @@ const TAPE = { kind: 'tape', material: 'polyester-tape-25' } as const;
 const ENOUGH = 3;
 /** Of the thinnest film tapes with their adhesive, mm. */
 const THIN_PLY = 0.05;
-/** Beyond this it is another build. */
-const MOST_PLIES = 30;
+/** A tape of more plies than these, near a millimetre, is another build. */
+const MOST_PLIES = 16;
 /** What three extruded layers add to a wire's diameter at least; certified wire of the trade is no thinner. */
 const COVER = 0.2;
 

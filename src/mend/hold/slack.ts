@@ -3,6 +3,7 @@
 // A generator, a breath after each share that is found.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
+import type { Reached } from '#judge/judging/short-judgement.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
@@ -28,7 +29,7 @@ export interface Held {
 
 const NEARLY_ALL = 0.99;
 /** Draws of what is told, and of each step of the search for it. */
-const DRAWS = 300;
+const DRAWS = 200;
 const TRIED = 100;
 /** So many steps of the hand are tried, 1.6 mm. */
 const MOST_STEPS = 32;
@@ -53,7 +54,7 @@ export function* heldOf(
       design,
     );
   const holdsAt = function* (steps: number): Generator<void, boolean, void> {
-    return (yield* shareOf(grown(steps), TRIED, judge, placement)) >= NEARLY_ALL;
+    return (yield* shareOf(grown(steps), TRIED, judge, placement, NEARLY_ALL)) >= NEARLY_ALL;
   };
   let [low, high] = [0, MOST_STEPS];
   if (!(yield* holdsAt(high))) return { share, slack: null };
@@ -68,18 +69,21 @@ export function* heldOf(
   return { share, slack: { field: first.field, to, share: lifted, design: doc } };
 }
 
+/** `least`: a share below it need not be known; it ends as soon as it is below for certain. */
 function* shareOf(
   doc: DesignFile,
   draws: number,
   judge: FileJudge,
   placement: Placement,
+  least = 0,
 ): Generator<void, number, void> {
-  const holds = ({ mended }: { readonly mended: boolean }): boolean => mended;
+  const holds = ({ mended }: Reached): boolean => mended;
   const options = { seed: 1, draws, measured: 0, placement, holds };
   const search = spreadPart(doc, judge, options, [0, draws]);
   for (;;) {
     const step = search.next();
-    if (step.done === true) return step.value.meets / draws;
+    const { count, meets } = step.value;
+    if (step.done === true || count - meets > (1 - least) * draws + 1e-9) return meets / draws;
     yield;
   }
 }

@@ -1,9 +1,11 @@
 // What a mend costs: height and width of the window, plies, how full it gets, and how far primary and output move apart
-// (the further, the looser they couple). The rank orders proposals: few changes, no new former or wire, little height.
+// (the further, the looser they couple). The rank orders proposals by what a winder feels: light acts and few of them, then
+// little height, little apart, little width, and room left in the window.
 
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Change } from '#mend/acts/act.ts';
+import type { Act } from '#mend/acts/act.ts';
+import { effortOf } from '#mend/acts/effort.ts';
 import { lengthAt } from '#mend/acts/file-lengths.ts';
 
 export interface Cost {
@@ -25,44 +27,37 @@ export interface CostInput {
   readonly design: DesignFile;
   readonly before: Verdict;
   readonly after: Verdict;
-  readonly changes: readonly Change[];
+  readonly acts: readonly Act[];
 }
 
-/** What each kind of field weighs beside another: what the winder does anyway is light, what must be bought is heavy. */
-const WEIGHTS: readonly (readonly [RegExp, number])[] = [
-  [/\.plies$/, 1],
-  [/\.filled$/, 0.5],
-  [/\.margins\./, 1],
-  [/\.inset\./, 0.5],
-  [/\.sleeve$/, 2],
-  [/\.way$/, 2],
-  [/\.anchored$/, 1],
-  [/^evidence$/, 0],
-  [/^core\.bond$/, 2],
-  [/^layers$/, 6],
-  [/^core\.wrap$/, 3],
-  [/^bridges/, 3],
-  [/\.wire$/, 5],
-  [/^former\./, 8],
-];
+/** Of the whole window's height: so much weighs as an act does. */
+const HEIGHT = 0.2;
+/** Of the mean way from primary to output. */
+const APART = 0.5;
+/** Margin taken from a winding, mm. */
+const WIDTH = 4;
+/** A window fuller than this leaves nothing for what the hand winds loose. */
+const FULL = 0.9;
 
-export function costOf({ doc, design, before, after, changes }: CostInput): Cost {
+export function costOf({ doc, design, before, after, acts }: CostInput): Cost {
   const height = round(after.fit.height.used - before.fit.height.used);
   const width = Math.max(0, ...design.layers.map((_, i) => marginsOf(design, i) - marginsOf(doc, i)));
-  const plies = pliesOf(design) - pliesOf(doc);
-  const coupling = round(meanDistance(design, after) - meanDistance(doc, before));
-  const weight = changes.reduce(
-    (sum, { field }) => sum + (WEIGHTS.find(([pattern]) => pattern.test(field))?.[1] ?? 2),
-    0,
-  );
-  const available = after.fit.height.available;
+  const [apart, was] = [meanDistance(design, after), meanDistance(doc, before)];
+  const { available } = after.fit.height;
+  const fill = available > 0 ? round(after.fit.height.used / available) : 1;
+  const taken = {
+    height: available > 0 ? Math.max(0, height / available) / HEIGHT : 0,
+    apart: was > 0 ? Math.max(0, apart / was - 1) / APART : 0,
+    full: fill > FULL ? (fill - FULL) / (1 - FULL) : 0,
+  };
+  const effort = acts.reduce((sum, act) => sum + effortOf(act), 0);
   return {
     height,
     width: round(width),
-    plies,
-    fill: available > 0 ? round(after.fit.height.used / available) : 1,
-    coupling,
-    rank: weight + Math.max(0, height) * 2 + width * 0.5,
+    plies: pliesOf(design) - pliesOf(doc),
+    fill,
+    coupling: round(apart - was),
+    rank: effort + taken.height + taken.apart + taken.full + width / WIDTH,
   };
 }
 

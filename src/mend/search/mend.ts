@@ -1,20 +1,22 @@
-// The smallest sets of acts that bring every pair to its needed grade. A search from the weak spots: each judged build is
-// mended where its first spots lie, the nearest to done first; what meets is stripped of every act it can spare, and each
-// length is given back until it just holds. Every step is a judgement with all unknowns at worst; what is proposed is judged
-// whole. A generator: who asks may pause, stop, or take what there is so far.
+// The smallest sets of acts that bring every pair to its needed grade. First every single act, then each way of the trade
+// followed down (see styles.ts), then a search from the weak spots, the nearest to done first. What meets is stripped of
+// every act it can spare, and each length is given back until it just holds. Every step is a judgement with all unknowns at
+// worst; what is proposed is judged whole. A generator: who asks may pause, stop, or take what there is so far.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
-import type { ShortJudgement } from '#judge/judging/short-judgement.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, changesOf, includesAll, keyOf, shapeOf, type Act, type Change } from '#mend/acts/act.ts';
+import { applyActs, changesOf, includesAll, keyOf, type Act, type Change } from '#mend/acts/act.ts';
 import { costOf, type Cost } from './cost.ts';
+import { dive } from './dive.ts';
 import { isMended } from './is-mended.ts';
 import { LeftOut, type Left } from './left-out.ts';
 import { nextSets } from './next-sets.ts';
 import { noneOf, settled, type NoMend } from './no-mend.ts';
+import { Nodes } from './nodes.ts';
 import { shortfall } from './shortfall.ts';
 import { stripped } from './stripped.ts';
+import { STYLES } from './styles.ts';
 
 export interface Proposal {
   readonly acts: readonly Act[];
@@ -25,6 +27,7 @@ export interface Proposal {
 }
 
 export interface Mending {
+  /** Best first. */
   readonly proposals: readonly Proposal[];
   readonly none: NoMend | null;
   /** Sets that come near and do not do, nearest first. */
@@ -34,25 +37,13 @@ export interface Mending {
 }
 
 export interface MendOptions {
-  /** So many proposals are enough. */
+  /** So many proposals at most. */
   readonly top: number;
   /** So many judgements at most. */
   readonly budget: number;
 }
 
-export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 400 };
-
-interface Node {
-  readonly acts: readonly Act[];
-  readonly rank: number;
-}
-
-/** More acts than this are no mending but another build. */
-const MOST_ACTS = 6;
-/** Sets that differ in their amounts only: more than so many of one shape tell nothing new. */
-const MOST_OF_SHAPE = 3;
-/** Each act more has to bring a build nearer by so much. */
-const ACT_WEIGHT = 4;
+export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 250 };
 
 /** Yields what asks for the mending so far. */
 export function* mend(
@@ -60,75 +51,125 @@ export function* mend(
   judge: FileJudge,
   { top, budget }: MendOptions = MEND_DEFAULTS,
 ): Generator<() => Mending, Mending, void> {
-  let judged = 0;
-  const short = (file: DesignFile): ShortJudgement | null => {
-    judged += 1;
-    return judge.short(file);
-  };
-  const found: Proposal[] = [];
-  const left = new LeftOut(doc);
-  const now = (none: NoMend | null = { why: 'stopped' }): Mending => ({
-    proposals: [...found].sort((a, b) => a.cost.rank - b.cost.rank).slice(0, top),
-    none: found.length > 0 ? null : none,
-    leftOut: left.nearest(),
-    judged,
-  });
   const first = judge.whole(doc);
-  if (first === null || isMended(first)) return now(settled(first));
-  const open: Node[] = [{ acts: [], rank: Infinity }];
-  const seen = new Set<string>();
-  const shapes = new Map<string, number>();
-  let deadEnds: readonly string[] = [];
-  while (open.length > 0 && judged < budget && found.length < top) {
-    const node = takeBest(open);
-    const verdict = node.acts.length === 0 ? first : judge.whole(applyActs(doc, node.acts));
-    if (verdict === null) continue;
-    const candidates = nextSets(doc, node.acts, verdict.weakSpots);
-    if (candidates.length === 0) deadEnds = verdict.weakSpots.map(({ kind }) => kind);
-    for (const acts of candidates) {
-      if (judged >= budget || found.length >= top) break;
-      const key = keyOf(acts);
-      const ofShape = shapes.get(shapeOf(acts)) ?? 0;
-      if (seen.has(key) || ofShape >= MOST_OF_SHAPE) continue;
-      if (found.some((proposal) => includesAll(acts, proposal.acts))) continue;
-      seen.add(key);
-      shapes.set(shapeOf(acts), ofShape + 1);
-      const tried = short(applyActs(doc, acts));
+  if (first === null || isMended(first))
+    return { proposals: [], none: settled(first), leftOut: [], judged: 0 };
+  const search = new Search(doc, judge, first);
+  const now = (): Mending => search.mending(top, { why: 'stopped' });
+  for (const part of [search.singles(), search.dives(), search.nearest(top)]) {
+    for (;;) {
+      if (search.judged >= budget || part.next().done === true) break;
       yield now;
-      if (tried === null) continue;
-      const rank = shortfall(tried);
-      if (tried.mended) {
-        const isHeld = (file: DesignFile): boolean => short(file)?.mended === true;
-        const proposal = proposalOf(doc, stripped(doc, acts, isHeld), first, judge);
-        if (proposal !== null && !found.some((other) => keyOf(other.acts) === keyOf(proposal.acts)))
-          found.push(proposal);
-        yield now;
-        continue;
-      }
-      left.add(acts, tried, rank);
-      if (rank < node.rank && acts.length < MOST_ACTS) open.push({ acts, rank });
     }
   }
-  return now(noneOf(first, deadEnds, judged >= budget));
+  return search.mending(top, noneOf(first, search.deadEnds, search.judged >= budget));
 }
 
-/** Fewest acts first among those that are equally near. */
-function takeBest(open: Node[]): Node {
-  const place = open.reduce((best, node, i) => (scoreOf(node) < scoreOf(open[best]!) ? i : best), 0);
-  return open.splice(place, 1)[0]!;
-}
+/** What is found so far, and what is still to be looked at. */
+class Search {
+  judged = 0;
+  deadEnds: readonly string[] = [];
+  readonly #doc: DesignFile;
+  readonly #judge: FileJudge;
+  readonly #first: Verdict;
+  readonly #found: Proposal[] = [];
+  readonly #left: LeftOut;
+  readonly #nodes = new Nodes();
 
-const scoreOf = ({ rank, acts }: Node): number => rank + acts.length * ACT_WEIGHT;
+  constructor(doc: DesignFile, judge: FileJudge, first: Verdict) {
+    this.#doc = doc;
+    this.#judge = judge;
+    this.#first = first;
+    this.#left = new LeftOut(doc);
+  }
 
-function proposalOf(
-  doc: DesignFile,
-  acts: readonly Act[],
-  before: Verdict,
-  judge: FileJudge,
-): Proposal | null {
-  const design = applyActs(doc, acts);
-  const verdict = judge.whole(design);
-  if (verdict === null || !isMended(verdict)) return null;
-  const changes = changesOf(doc, acts);
-  return { acts, changes, design, verdict, cost: costOf({ doc, design, before, after: verdict, changes }) };
+  mending(top: number, none: NoMend): Mending {
+    return {
+      proposals: this.#found.toSorted((a, b) => a.cost.rank - b.cost.rank).slice(0, top),
+      none: this.#found.length > 0 ? null : none,
+      leftOut: this.#left.nearest(),
+      judged: this.judged,
+    };
+  }
+
+  /** Each act alone. */
+  *singles(): Generator<void, void, void> {
+    const sets = nextSets(this.#doc, [], this.#first.weakSpots);
+    if (sets.length === 0) this.deadEnds = this.#first.weakSpots.map(({ kind }) => kind);
+    for (const acts of sets) yield* this.#try(acts, Infinity);
+  }
+
+  *dives(): Generator<void, void, void> {
+    for (const style of STYLES) {
+      const acts = yield* this.#dive(style);
+      if (acts !== null) yield* this.#propose(acts);
+    }
+  }
+
+  /** On from what came nearest, until there are enough. */
+  *nearest(top: number): Generator<void, void, void> {
+    for (;;) {
+      const node = this.#found.length < top ? this.#nodes.takeBest() : null;
+      if (node === null) return;
+      this.judged += 1;
+      const spots = this.#judge.spots(applyActs(this.#doc, node.acts)) ?? [];
+      yield;
+      const sets = nextSets(this.#doc, node.acts, spots);
+      if (sets.length === 0) this.deadEnds = spots.map(({ kind }) => kind);
+      for (const acts of sets) if (this.#found.length < top) yield* this.#try(acts, node.rank);
+    }
+  }
+
+  *#dive(style: (typeof STYLES)[number]): Generator<void, readonly Act[] | null, void> {
+    const search = dive(this.#doc, style, this.#first.weakSpots, this.#judge);
+    for (;;) {
+      const step = search.next();
+      if (step.done === true) return step.value;
+      this.judged += 1;
+      yield;
+    }
+  }
+
+  *#try(acts: readonly Act[], before: number): Generator<void, void, void> {
+    if (this.#holds(acts) || !this.#nodes.isNew(acts)) return;
+    this.judged += 1;
+    const tried = this.#judge.short(applyActs(this.#doc, acts));
+    yield;
+    if (tried === null) return;
+    if (tried.mended) yield* this.#propose(acts);
+    else {
+      const rank = shortfall(tried);
+      this.#left.add(acts, tried, rank);
+      if (rank < before) this.#nodes.add({ acts, rank });
+    }
+  }
+
+  /** Another proposal does with less of the same. */
+  #holds(acts: readonly Act[]): boolean {
+    return this.#found.some((proposal) => includesAll(acts, proposal.acts));
+  }
+
+  *#propose(acts: readonly Act[]): Generator<void, void, void> {
+    if (this.#holds(acts)) return;
+    const search = stripped(this.#doc, acts, this.#judge);
+    let step = search.next();
+    while (step.done !== true) {
+      this.judged += 1;
+      yield;
+      step = search.next();
+    }
+    if (this.#holds(step.value)) return;
+    const proposal = this.#proposalOf(step.value);
+    if (proposal !== null) this.#found.push(proposal);
+    yield;
+  }
+
+  #proposalOf(acts: readonly Act[]): Proposal | null {
+    const [doc, before] = [this.#doc, this.#first];
+    const design = applyActs(doc, acts);
+    const verdict = this.#judge.whole(design);
+    if (verdict === null || !isMended(verdict)) return null;
+    const changes = changesOf(doc, acts);
+    return { acts, changes, design, verdict, cost: costOf({ doc, design, before, after: verdict, acts }) };
+  }
 }

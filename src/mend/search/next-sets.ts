@@ -15,15 +15,31 @@ export function nextSets(
   weakSpots: readonly WeakSpot[],
 ): readonly (readonly Act[])[] {
   const spots = acts.length === 0 ? weakSpots : weakSpots.slice(0, SPOTS_TRIED);
+  const sets = nextActs(doc, acts, spots)
+    .flat()
+    .map((act) => withAct(acts, act));
+  return [...new Map(sets.map((set) => [keyOf(set), set])).values()];
+}
+
+export const withAct = (acts: readonly Act[], act: Act): readonly Act[] => [
+  ...acts.filter(({ on }) => on !== act.on),
+  act,
+];
+
+/** To each spot of the build with these acts what could mend it, as acts upon the first build. */
+export function nextActs(
+  doc: DesignFile,
+  acts: readonly Act[],
+  spots: readonly WeakSpot[],
+): readonly (readonly Act[])[] {
   // layers put in shift the places of those after them: acts are then read off the first build's own layers only
   const isShifted = acts.some((act) => 'insert' in act);
-  const next = isShifted
-    ? spots.flatMap((spot) => actsOfSpot(doc, { ...spot, layers: ownLayers(spot.layers, acts) }))
-    : spots.flatMap((spot) => actsOfSpot(applyActs(doc, acts), spot));
-  // a new order is an act on the first build only: the places that other acts name are places in it
-  const fitting = next.filter(({ kind }) => kind !== 'order' || acts.length === 0);
-  const sets = fitting.map((act) => [...acts.filter(({ on }) => on !== act.on), act]);
-  return [...new Map(sets.map((set) => [keyOf(set), set])).values()];
+  const mended = isShifted ? doc : applyActs(doc, acts);
+  return spots.map((spot) => {
+    const here = isShifted ? { ...spot, layers: ownLayers(spot.layers, acts) } : spot;
+    // a new order is an act on the first build only: the places that other acts name are places in it
+    return actsOfSpot(mended, here).filter(({ kind }) => kind !== 'order' || acts.length === 0);
+  });
 }
 
 /** Indices in the first build of layers of the mended one; those put in have none. */

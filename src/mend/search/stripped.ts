@@ -1,57 +1,67 @@
 // A set of acts that meets, made as small as it can be: acts that are not needed go, lengths are given back step by step.
 // What is left breaks when any one act is taken out.
 
+import type { FileJudge } from '#judge/judging/judge-files.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, type Act, type SetAct } from '#mend/acts/act.ts';
+import { effortOf } from '#mend/acts/effort.ts';
 import { lengthAt, STEP, upToStep, widthText } from '#mend/acts/file-lengths.ts';
 
-/** `isMended` judges a file. */
-export function stripped(
+/** Yields after each judgement. */
+export function* stripped(
   doc: DesignFile,
   acts: readonly Act[],
-  isMended: (file: DesignFile) => boolean,
-): readonly Act[] {
-  const meets = (some: readonly Act[]): boolean => isMended(applyActs(doc, some));
+  judge: Pick<FileJudge, 'reach'>,
+): Generator<void, readonly Act[], void> {
+  const meets: Meets = function* (some) {
+    const found = judge.reach(applyActs(doc, some))?.mended === true;
+    yield;
+    return found;
+  };
   let kept = [...acts];
-  for (const act of acts) {
+  // what costs most goes first
+  for (const act of acts.toSorted((a, b) => effortOf(b) - effortOf(a))) {
     const without = kept.filter((each) => each !== act);
-    if (without.length < kept.length && without.length > 0 && meets(without)) kept = without;
+    if (without.length > 0 && (yield* meets(without))) kept = without;
   }
-  for (const act of [...kept]) {
-    const place = kept.indexOf(act);
+  for (let place = 0; place < kept.length; place += 1) {
     const trial = (smaller: Act) => kept.map((each, i) => (i === place ? smaller : each));
-    for (const smaller of fewerFields(act)) if (meets(trial(smaller))) kept = trial(smaller);
-    const current = kept[place]!;
-    if (current.kind === 'plies') kept = trial(fewestPlies(current as SetAct, (some) => meets(trial(some))));
-    else if ('set' in current && current.amount !== null)
-      kept = trial(leastLengths(doc, current, (some) => meets(trial(some))));
+    for (const smaller of fewerFields(kept[place]!)) if (yield* meets(trial(smaller))) kept = trial(smaller);
+    kept = trial(yield* leastOf(doc, kept[place]!, (some) => meets(trial(some))));
   }
   return kept;
+}
+
+type Meets<T = readonly Act[]> = (some: T) => Generator<void, boolean, void>;
+
+/** The act with no ply and no length more than meets. */
+function* leastOf(doc: DesignFile, act: Act, meets: Meets<Act>): Generator<void, Act, void> {
+  if (!('set' in act) || act.amount === null) return act;
+  return yield* act.kind === 'plies' ? fewestPlies(act, meets) : leastLengths(doc, act, meets);
 }
 
 /** The act without one of its sides, where that is enough. */
 function fewerFields(act: Act): readonly Act[] {
   if (!('set' in act) || act.kind !== 'margin') return [];
-  return (['left', 'right'] as const).map((side) => ({
-    ...act,
-    set: act.set.filter(({ field }) => !field.includes(`.${side}.`)),
-  }));
+  return (['left', 'right'] as const)
+    .map((side) => ({ ...act, set: act.set.filter(({ field }) => !field.includes(`.${side}.`)) }))
+    .filter(({ set }) => set.length > 0 && set.length < act.set.length);
 }
 
 /** No ply more than meets, by halving. */
-function fewestPlies(act: SetAct, meets: (act: SetAct) => boolean): SetAct {
+function* fewestPlies(act: SetAct, meets: Meets<Act>): Generator<void, SetAct, void> {
   const [{ field, to }] = act.set as readonly [{ readonly field: string; readonly to: number }];
   let [low, high] = [to - (act.amount ?? 1), to];
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    if (meets({ ...act, set: [{ field, to: middle }] })) high = middle;
+    if (yield* meets({ ...act, set: [{ field, to: middle }] })) high = middle;
     else low = middle;
   }
   return { ...act, set: [{ field, to: high }] };
 }
 
 /** All lengths of the act brought as near to what they were as still meets, by halving, in steps of the hand. */
-function leastLengths(doc: DesignFile, act: SetAct, meets: (act: SetAct) => boolean): SetAct {
+function* leastLengths(doc: DesignFile, act: SetAct, meets: Meets<Act>): Generator<void, SetAct, void> {
   const spans = act.set.map(({ field, to }) => {
     const from = lengthAt(doc, field, 0);
     const upTo = lengthOf(to);
@@ -70,7 +80,7 @@ function leastLengths(doc: DesignFile, act: SetAct, meets: (act: SetAct) => bool
   });
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    if (meets(at(middle))) high = middle;
+    if (yield* meets(at(middle))) high = middle;
     else low = middle;
   }
   return high === Math.round(widest / STEP) ? act : at(high);

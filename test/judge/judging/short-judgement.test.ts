@@ -40,6 +40,9 @@ describe('short judgement', () => {
         continue;
       }
       const found = [name, whole.verdict === 'meets', isMended(whole)];
+      const reach = judge.reach(doc);
+      expect([name, reach?.meets, reach?.mended]).toEqual(found);
+      expect([name, (judge.spots(doc) ?? []).length === 0]).toEqual([name, isMended(whole)]);
       expect([name, short.meets, short.mended]).toEqual(found);
       expect([name, measured.meets, measured.mended]).toEqual(found);
       const asked = whole.pairs.filter(({ required }) => required !== null);
