@@ -58,15 +58,8 @@ function unknown(of: File, field: string): boolean {
 const widths = (sides: readonly ('left' | 'right')[]) => (layer: File) =>
   sides.every((side) => unknown(layer.margins[side], 'width'));
 
-/**
- * Leads of which nothing is told count as unsleeved risers, as the design file's contract says, and not as every sleeve that
- * there might be: each would be sections more for every winding whose leads nobody looked at. So only leads without a sleeve
- * are opened as a whole; a sleeved one has its own openings.
- */
 function openLeads(winding: File): boolean {
-  const { leads } = winding;
-  if (leads === 'not-judged' || ENDS.some((end) => leads[end].sleeve !== null)) return false;
-  return unknown(winding, 'leads');
+  return winding.leads !== 'not-judged' && unknown(winding, 'leads');
 }
 
 function openWire({ wire }: File): boolean {

@@ -44,13 +44,14 @@ export class DrawnSections {
 
   #path(path: FoundPath): FoundPath {
     const { section, counted, build } = path;
-    if (section === null || counted === '') return path;
+    if (section === null || this.#sections.includes(section)) return path;
     const shape = shapeOf(section);
     const known = this.#sections.find(
       ({ name }, i) => this.#shapes[i] === shape && name.startsWith(section.name),
     );
     if (known) return { ...path, section: known };
-    const drawn = { ...section, name: this.#unusedName(`${section.name}, ${counted}`) };
+    const wish = counted === '' ? section.name : `${section.name}, ${counted}`;
+    const drawn = { ...section, name: this.#unusedName(wish) };
     this.#sections.push(drawn);
     this.#builds.push(build);
     this.#shapes.push(shape);

@@ -27,6 +27,7 @@ import { type FilledOutside, fillOutside } from './fill-outside.ts';
 import { fillBlock, fillSheet, groupOf } from './fill-solid.ts';
 import { fillWire } from './fill-wire.ts';
 import { grownBuilds, isCoreOutOfReach } from './grown-stack.ts';
+import { pastLeads } from './past-leads.ts';
 import { meansField } from '#judge/grade/means.ts';
 import { coreCircuit, touchedBy } from '#judge/conductors/core-circuit.ts';
 import type { Solid } from '#books/questions/solid.ts';
@@ -96,7 +97,11 @@ export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
     ),
   );
   const builds = drawn.map((worse) =>
-    worse.flatMap((build) => [build, ...grownBuilds(design, choice, build)]),
+    worse.flatMap((build) => [
+      build,
+      ...grownBuilds(design, choice, build),
+      ...pastLeads(build, leads.choices),
+    ]),
   );
   const bonds = coreBonds(filling, design);
   const outside = fillOutside(filling, design);

@@ -10,11 +10,13 @@ import type { Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
-import { type FilledSleeve, fillSleeve } from './fill-sleeve.ts';
+import { type FilledSleeve, fillSleeve, possibleSleeves } from './fill-sleeve.ts';
 
 /** Sets of lays of which one is true; at worst there is one set, that holds them all. */
 export interface LeadChoices {
   readonly options: readonly (readonly Lay[])[];
+  /** Of a lead of which nothing is known: in each sleeve that it may have, as pairs of other circuits may find it. */
+  readonly sleeved?: readonly Lay[];
 }
 
 export interface FilledLeads {
@@ -64,7 +66,8 @@ export function fillLeads(
     else if ('kind' in leads) {
       const best = filling.unknown(`windings[${w}].leads`, plainly('unsleeved-risers')) === 'best';
       notJudged.push({ what: 'stripped-ends', winding: winding.id });
-      choices.push(...(best ? [] : [unknownLead(at('start')), unknownLead(at('finish'))]));
+      if (!best)
+        choices.push(...(['start', 'finish'] as const).map((end) => unknownLead(filling, at(end), book)));
     } else {
       for (const end of ['start', 'finish'] as const) {
         const field = `windings[${w}].leads.${end}`;
@@ -86,10 +89,21 @@ export function fillLeads(
 const isUnknown = <T extends object>(value: T | Unknown): value is Unknown =>
   'kind' in value && value.kind === 'unknown';
 
-/** Nothing is known: an unsleeved riser, at either side. */
-const unknownLead = (where: Where): LeadChoices => ({
-  options: [SIDES.map((side) => lay(where, side, side, 'riser', null, 0, null, `${where.name} ${side}`))],
-});
+/**
+ * Nothing is known: an unsleeved riser, at either side. To its own circuit that is the worst; between two others bare metal
+ * shuts a way that a sleeve of which nothing is shown would open.
+ */
+function unknownLead(filling: Filling, where: Where, book: Book): LeadChoices {
+  const at = (side: Side, sleeve: BuildSleeve | null, name: string) =>
+    lay(where, side, side, 'riser', sleeve, 0, null, name);
+  const sleeves = possibleSleeves(filling, `${where.field}.sleeve`, book);
+  return {
+    options: [SIDES.map((side) => at(side, null, `${where.name} ${side}`))],
+    sleeved: SIDES.flatMap((side) =>
+      sleeves.map((sleeve) => at(side, sleeve, `${where.name} ${side} ${sleeveName(sleeve, sleeves)}`)),
+    ),
+  };
+}
 
 function lay(
   where: Where,
@@ -122,7 +136,8 @@ function lay(
 function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book: Book): LeadChoices {
   const { field } = where;
   if (isUnknown(lead)) {
-    return filling.unknown(field, plainly('unsleeved-riser')) === 'best' ? NONE : unknownLead(where);
+    const counted = filling.unknown(field, plainly('unsleeved-riser'));
+    return counted === 'best' ? NONE : unknownLead(filling, where, book);
   }
   const sideOf = (side: Side | Unknown, name: string): { sides: readonly Side[]; best: boolean } =>
     typeof side === 'string'
@@ -176,8 +191,10 @@ const inSleeves = (
 /** What tells it from the others that it may be. */
 function sleeveName(sleeve: BuildSleeve | null, among: readonly FilledSleeve[]): string {
   if (sleeve === null) return 'bare';
-  if (!among.includes(null)) return sleeve.into === 0 ? 'in a short sleeve' : 'in a long sleeve';
-  const isThinner = among.some((other) => other && other !== 'strong' && other.wall > sleeve.wall);
+  const others = among.filter((other) => other !== null && other !== 'strong');
+  if (others.every(({ wall }) => wall === sleeve.wall) && others.length > 1)
+    return sleeve.into === 0 ? 'in a short sleeve' : 'in a long sleeve';
+  const isThinner = others.some(({ wall }) => wall > sleeve.wall);
   return isThinner ? 'in a thin sleeve' : 'in a thick sleeve';
 }
 
@@ -205,7 +222,8 @@ function linkChoices(
       kind: 'link',
       upTo: outer,
     };
-    return 'kind' in links || !links[i] ? unknownLead(where) : oneLink(filling, links[i], where, book);
+    const link = 'kind' in links ? undefined : links[i];
+    return link ? oneLink(filling, link, where, book) : unknownLead(filling, where, book);
   });
 }
 

@@ -37,6 +37,14 @@ export function fillSleeve(
   );
 }
 
+/** Of one that may be there or not: thin and thick, as far inside as may be, with nothing shown. */
+export const possibleSleeves = (filling: Filling, field: string, book: Book): readonly BuildSleeve[] => {
+  const thick = book.leastThickness().value;
+  return [nm(thick - 1), thick].map((wall) => sleeveOf(filling, book, UNKNOWN, field, wall, FLUSH));
+};
+
+const UNKNOWN: Unknown = { kind: 'unknown', leftOut: false };
+
 type Size = Nm | 'worst' | 'best';
 
 /** Wall, and how far it reaches inside. */

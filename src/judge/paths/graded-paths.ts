@@ -120,6 +120,8 @@ export function* sectionsFor(
   { place, search }: Site,
   { between, needed }: PairQuestion,
 ): Generator<KeyedSection | null, void, void> {
+  const { past } = place.build;
+  if (past && (needed === null || between.includes(past.circuit))) return;
   const isOrderFree = search.reachOnly && search.design.circuits.every(({ role }) => role !== 'isolated');
   yield* isOrderFree ? place.sections.from(search.cache.shortAt(between)) : place.sections;
   if (needed !== null) yield* place.movedAlone(between);

@@ -127,9 +127,10 @@ function handlingOf(placed: PlacedBuild, movable: Movable) {
 
 /** No lead; each lead alone; every two leads of different circuits that leave at one side of a chamber. */
 function* laySets(build: Build): Generator<readonly Lay[], void, void> {
-  yield [];
-  for (const lay of build.lays) yield [lay];
-  yield* neighbourLays(build).filter(areLaidTogether);
+  const { lays, past } = build;
+  const isAsked = (set: readonly Lay[]) => !past || set.some(({ group }) => past.groups.includes(group));
+  yield* [[], ...lays.map((lay) => [lay])].filter(isAsked);
+  yield* neighbourLays(build).filter(areLaidTogether).filter(isAsked);
 }
 
 const isLaySet = (build: Build, lays: readonly Lay[]): boolean =>

@@ -26,6 +26,8 @@ export interface Build {
   readonly layers: readonly BuildLayer[];
   /** Every way in which a lead, link or screen lead may lie; alternatives of an unknown stand side by side. */
   readonly lays: readonly Lay[];
+  /** Only sections with a lay of this circuit and one of these groups, for pairs of other circuits; left out: every section. */
+  readonly past?: { readonly circuit: string; readonly groups: readonly string[] };
   /** Potted, with proof: every joint, surface and void is closed. */
   readonly potted: boolean;
   /** Stuff that a closed joint counts as: one ply of unknown strength. */

@@ -5,14 +5,16 @@ import { describe, expect, it } from 'vitest';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readDesign } from '#model/read/read-design.ts';
+import { graded } from '#test/laws/graded.ts';
+
+type File = { windings: { leads: unknown }[] };
+
+const read = (name: string) => readFileSync(new URL(`./${name}.json`, import.meta.url), 'utf8');
 
 function judged(name: string) {
-  const read = readDesign(
-    JSON.parse(readFileSync(new URL(`./${name}.json`, import.meta.url), 'utf8')),
-    knownIds,
-  );
-  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
-  return judge(read.design).verdict;
+  const design = readDesign(JSON.parse(read(name)), knownIds);
+  if (design.kind === 'bad') throw new Error(JSON.stringify(design.faults));
+  return judge(design.design).verdict;
 }
 
 const pairOf = (name: string) => judged(name).pairs.find(({ between }) => between.join() === 'pri,out')!;
@@ -38,5 +40,17 @@ describe('riddles', () => {
         paths.map(({ length }) => length),
       ]);
     expect(facts('tape-in-one-layer')).toEqual(facts('tape-in-two-layers'));
+  });
+
+  // the auxiliary winding's bare lead stands before the primary's, whose sleeve of 0.5 mm shows no strength: through five
+  // turns of the margin block, 1.15 mm of flange, then 3 mm in the sleeve as one ply of nothing shown
+  it('should not reach more past leads of which nothing is known than along a sleeve that shows nothing', () => {
+    const leads = JSON.parse(read('sleeved-lead-of-a-third')) as File;
+    const reached = (sleeved: unknown) => {
+      leads.windings[0]!.leads = sleeved;
+      return graded(leads)!.pairs.find(({ name }) => name === 'aux-gnd')!.atWorst;
+    };
+    expect(reached(leads.windings[0]!.leads)).toBe('basic');
+    expect(reached('unknown')).toBe('basic');
   });
 });
