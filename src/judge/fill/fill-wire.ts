@@ -15,7 +15,7 @@ import type { Design, Winding, Wire } from '#model/design.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
-import type { Filling } from '#judge/assume/fill-context.ts';
+import type { Counted, Filling } from '#judge/assume/fill-context.ts';
 import { peakOf } from './fill-solid.ts';
 import type { Solid } from '#books/questions/solid.ts';
 
@@ -90,10 +90,16 @@ function certified(
   const shown = book.coverShown(layers);
   const { withstand } = wire;
   const stated = withstand.kind !== 'unknown';
-  const as: CountedAs =
-    shown.value === null ? plainly('no-strength') : { as: 'type-test', peak: shown.value };
-  const isBest = !stated && filling.unknown(`${field}.withstand`, as, 'house-rule') === 'best';
-  const strength = stated ? peakOf(withstand) : isBest ? 'whatever' : shown.value;
+  const standsUpTo = (as: CountedAs, kind: Counted['kind']): boolean =>
+    filling.unknown(`${field}.withstand`, as, kind) === 'best';
+  // three layers are strong, and what is stated of them is what has been shown: above it nothing is known
+  const isBest = stated
+    ? layers === CERTIFIED && standsUpTo({ as: 'stated-test', peak: peakOf(withstand) }, 'seldom-stated')
+    : standsUpTo(
+        shown.value === null ? plainly('no-strength') : { as: 'type-test', peak: shown.value },
+        'house-rule',
+      );
+  const strength = isBest ? 'whatever' : stated ? peakOf(withstand) : shown.value;
   const why = because('wire-cover', { winding: winding.id, layers }, [], [rule.because, shown.because]);
   const cover = coverStuff('cover', winding, strength, layers, why);
   const perMm = isBest ? Infinity : book.shownPerMm(null).value;

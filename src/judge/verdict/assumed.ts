@@ -46,7 +46,7 @@ export type CountedAs =
   | { readonly as: 'grade' | 'lowest-grade'; readonly grade: number }
   | { readonly as: 'overall' | 'ply'; readonly mm: number }
   /** V peak. */
-  | { readonly as: 'type-test' | 'per-mm'; readonly peak: number }
+  | { readonly as: 'type-test' | 'stated-test' | 'per-mm'; readonly peak: number }
   /** A share of a table's figure, V rms. */
   | { readonly as: 'share-of-table'; readonly share: number; readonly rms: number }
   /** As it stands in the file. */

@@ -22,6 +22,8 @@ export function countedAsWords(counted: CountedAs): string {
       return `${counted.mm} mm a ply`;
     case 'type-test':
       return `${Math.floor(counted.peak)} V peak, as its type test shows`;
+    case 'stated-test':
+      return `${Math.floor(counted.peak)} V peak, what is stated of it and no more`;
     case 'per-mm':
       return `shown to stand ${Math.round(counted.peak / 100) / 10} kV peak a millimetre`;
     case 'share-of-table':
