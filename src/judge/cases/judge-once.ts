@@ -209,7 +209,7 @@ function judgeRoles(
       strong: () => strongSolids(design, plan, question.between),
       holding,
       shortest: shortest[i]!,
-      failing: [...failing, ...paths.failing, ...straightThrough(printedPaths, needed, paths.failing)],
+      failing: [...failing, ...paths.failing, ...besideThem(printedPaths, needed, paths.failing)],
     };
   });
   const { build } = places[0]![0]!;
@@ -221,16 +221,21 @@ function judgeRoles(
   return { design, pairs, sections, build, coreBonds, overfull, filled };
 }
 
-/** Ways straight through solids that are not enough: a way round their edge may be worse, and widening it mends only that. */
-function straightThrough(
+/**
+ * Of ways straight through solids and of ways through none, what is not enough beside what was found: a way of the other kind
+ * may be worse, and mending that one does not mend these.
+ */
+function besideThem(
   paths: readonly (FoundPath | null)[],
   needed: Grade | null,
   known: readonly FoundPath[],
 ): readonly FoundPath[] {
-  const found = paths.find(
-    (path) => path !== null && path.plies > 0 && path.length === 0 && !reaches(path.grade, needed),
-  );
-  return found && !known.some(({ plies, length }) => plies > 0 && length === 0) ? [found] : [];
+  const isStraight = ({ plies, length }: FoundPath) => plies > 0 && length === 0;
+  const isRound = ({ plies }: FoundPath) => plies === 0;
+  return [isStraight, isRound].flatMap((isOf) => {
+    const found = paths.find((path) => path !== null && isOf(path) && !reaches(path.grade, needed));
+    return found && !known.some(isOf) ? [found] : [];
+  });
 }
 
 /** What a section is called after beside the one that is drawn. */

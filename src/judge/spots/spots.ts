@@ -214,10 +214,10 @@ function actOn(design: Design, spot: WeakSpot): string {
   const { kind, section, layers, at } = spot;
   // outside the window every part and distance is mended by itself
   if (section === 'outside') {
-    const { cause, length, required, achieved, needed, conditions, verdict } = spot;
-    // a part that is not known to be unsafe is not the same finding as one that is
-    const asUnsafe = cause.of === 'bridge' && cause.bridge.unsafe !== null ? verdict : null;
-    return JSON.stringify([kind, cause, length, required, achieved, needed, conditions, asUnsafe]);
+    const { cause, length, required, achieved, needed, conditions } = spot;
+    // a part that is no safety part is that whatever the unknowns are
+    if (cause.of === 'bridge' && cause.bridge.unsafe !== null) return JSON.stringify([kind, cause.bridge.id]);
+    return JSON.stringify([kind, cause, length, required, achieved, needed, conditions]);
   }
   const side = MENDED_AT_ONCE.has(kind) ? null : sideOf(design, at[0]);
   return JSON.stringify([kind, layers, side]);
