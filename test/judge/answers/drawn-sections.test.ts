@@ -2,7 +2,7 @@
 // also where it was found with an interval at its end or with a lead that nobody looked at.
 
 import { describe, expect, it } from 'vitest';
-import { judge } from '#judge/judge.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { inMm } from '#units/quantity.ts';
 import { type Changes, designWith, MARGINS } from '#test/judge/margin-build.ts';
 
