@@ -6,7 +6,7 @@ import type { Desk } from './app.svelte.ts';
 import { keepSteps, keptSteps } from '#state/session/session-steps.ts';
 import { rememberedSheet } from '#state/session/last-sheet.ts';
 import { isSheetSafe } from '#state/storage/import-design.ts';
-import type { PageName } from './pages.svelte.ts';
+import { pageOf } from './page-list.ts';
 import { Repair } from './repair.svelte.ts';
 
 /** Returns what stops watching. */
@@ -45,7 +45,7 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
   if (page === 'repair') desk.repair ??= Repair.left();
   const id = rememberedSheet();
   // the first page shows again what this tab worked on; a new tab begins with the invented build
-  if (!OVER_BUILD.includes(page) && !(page === 'start' && id !== null)) return;
+  if (!pageOf(page).ofBuild && !(page === 'start' && id !== null)) return;
   const demo = demos.find((each) => `demo:${each.id}` === id);
   const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
   if (demo !== undefined) {
@@ -72,14 +72,3 @@ function resumeLeft(desk: Desk, id: string, saved: number): void {
 
 /** Steps that outlast a reload. */
 const MOST_STEPS = 500;
-
-/** Pages that show the build itself, so that a reload must bring it back. */
-const OVER_BUILD: readonly PageName[] = [
-  'sheet',
-  'stress',
-  'field',
-  'report',
-  'photographs',
-  'taking-apart',
-  'decide',
-];

@@ -1,29 +1,7 @@
 // Which page is open, told by the link's fragment so that going back goes back. All of them lie over one build.
 // What stands after the page's name and a slash is the page's own: a lesson, a word, an exercise and its seed.
 
-const NAMES = [
-  'start',
-  'sheet',
-  'examine',
-  'design',
-  'learn',
-  'words',
-  'open',
-  'repair',
-  'stress',
-  'books',
-  'tables',
-  'field',
-  'mend',
-  'spread',
-  'compare',
-  'report',
-  'photographs',
-  'taking-apart',
-  'decide',
-  'many',
-] as const;
-export type PageName = (typeof NAMES)[number];
+import { isPage, type PageName } from './page-list.ts';
 
 export class Pages {
   #current: PageName = $state('start');
@@ -42,9 +20,8 @@ export class Pages {
   start(): () => void {
     const follow = (): void => {
       const [first = '', ...rest] = location.hash.slice(1).split('/');
-      const found = NAMES.find((name) => name === first);
-      if (found === undefined && location.hash !== '') return;
-      this.#current = found ?? 'start';
+      if (!isPage(first) && location.hash !== '') return;
+      this.#current = isPage(first) ? first : 'start';
       this.#place = rest.join('/');
     };
     follow();

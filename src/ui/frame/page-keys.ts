@@ -1,9 +1,16 @@
-// Keys that work anywhere on the page, unless one is typing: steps back and forward, files, weak spots, sections, the list.
+// Keys that work anywhere on the page, unless one is typing: steps back and forward, files, pages, weak spots, sections, the list.
 
+import { PAGES, type PageName } from '#state/app/page-list.ts';
 import type { Desk } from '#state/app/app.svelte.ts';
 
 export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void): void {
   if (event.defaultPrevented) return;
+  const page = pageKeyed(event);
+  if (page !== undefined) {
+    desk.pages.go(page);
+    event.preventDefault();
+    return;
+  }
   const isTyping =
     event.target instanceof Element && event.target.closest('input, textarea, select') !== null;
   const done =
@@ -12,6 +19,12 @@ export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void)
       : !isTyping && plainKey(event, desk, showList);
   if (done) event.preventDefault();
 }
+
+/** The key itself, not what it writes: with Alt a keyboard may write another sign. */
+const pageKeyed = ({ altKey, shiftKey, ctrlKey, metaKey, code }: KeyboardEvent): PageName | undefined =>
+  altKey && shiftKey && !ctrlKey && !metaKey
+    ? PAGES.find(({ key }) => key !== null && code === `Key${key}`)?.name
+    : undefined;
 
 function commandKey(event: KeyboardEvent, desk: Desk, isTyping: boolean): boolean {
   const { bench } = desk;
