@@ -15,7 +15,8 @@ export type {
   ToldSpot as WeakSpot,
   ToldVerdict as Verdict,
 } from '#words/told.ts';
-export type { Answer, Grade, Metric } from '#judge/verdict/verdict.ts';
+export type { Answer } from '#judge/verdict/answer.ts';
+export type { Grade, Metric } from '#units/terms.ts';
 
 /** Ids of the rule books that there are, the default first. */
 export const ruleBooks: readonly string[] = knownIds.rules;

@@ -2,7 +2,8 @@
 // A text that a spreadsheet would take for a formula gets an apostrophe before it, and no cell holds a control sign.
 
 import type { Design } from '#model/design.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { printable } from '#words/text/printable.ts';
 

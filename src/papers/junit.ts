@@ -2,7 +2,8 @@
 // Falling short is a failure, and so is what is not shown, for unknown counts as worst; a file that was not judged is an error.
 
 import type { Design } from '#model/design.ts';
-import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { answerWords, bookWords } from '#words/text/answer-words.ts';
 import { escapeText } from '#words/text/escape-text.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';

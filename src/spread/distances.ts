@@ -1,6 +1,6 @@
 // How the distance that limits each pair is spread over the measured pieces, against what is asked of it.
 
-import type { Metric } from '#judge/verdict/verdict.ts';
+import type { Metric } from '#units/terms.ts';
 import type { MeasuredPiece } from './spread-part.ts';
 
 export interface Distances {

@@ -5,7 +5,7 @@
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
 import type { Reached, ShortJudgement } from '#judge/judging/short-judgement.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { randomOfDraw } from '#units/random.ts';
 import { coordinatesOf, pieceOf } from './coordinates.ts';

@@ -1,6 +1,6 @@
 // The ladder of grades: which of two is the higher, and whether one reaches another.
 
-import type { Grade } from './grade.ts';
+import type { Grade } from '#units/terms.ts';
 
 /** Supplementary stands with basic, but above an insulation that is basic only. */
 const HEIGHT: Readonly<Record<Grade, number>> = {

@@ -1,16 +1,9 @@
 // A verdict as it is handed out (format layerwright-verdict/1): what the judge found, with its words filled in at the door.
 
-import type {
-  Assumption,
-  Limiting,
-  PairVerdict,
-  PathLeg,
-  PrintedPath,
-  Proven,
-  Required,
-  Verdict,
-  WeakSpot,
-} from '#judge/verdict/verdict.ts';
+import type { Assumption, Verdict } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
+import type { PathLeg, PrintedPath } from '#judge/verdict/path.ts';
+import type { Limiting, PairVerdict, Proven, Required } from '#judge/verdict/pair.ts';
 import { conditionSays } from '#words/unknowns/condition-words.ts';
 import { countedAsWords } from '#words/unknowns/counted-words.ts';
 import { notJudgedWords } from '#words/unknowns/not-judged-words.ts';

@@ -2,10 +2,11 @@
 
 import type { Book } from '#books/questions/book.ts';
 import type { Answered, Both, Means, Question, Required } from '#books/questions/required.ts';
-import type { Circuit, Supply } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { known } from '#model/quantity/reading.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
-import type { Grade, OvervoltageCategory, PollutionDegree, Role } from '#standards/grade.ts';
+import type { Grade, OvervoltageCategory, PollutionDegree, Role } from '#units/terms.ts';
 import { hertz, metres, voltsPeak, voltsRms } from '#units/quantity.ts';
 
 export interface Plain {

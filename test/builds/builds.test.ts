@@ -4,7 +4,8 @@
 
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Answer, Grade } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
+import type { Grade } from '#units/terms.ts';
 import { barrierOf, judgeBuild, type Changes } from './judge-build.ts';
 
 interface Change {

@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 
 /** New values by the field's path, e.g. `layers[4].margins`; undefined takes the field or the layer out. */
 export type Changes = Readonly<Record<string, unknown>>;

@@ -1,7 +1,8 @@
 // Compares a verdict with the known answers of a case; each case carries its arithmetic in `as`. Of a list of words any
 // will do.
 
-import type { Answer, Grade, Metric } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
+import type { Grade, Metric } from '#units/terms.ts';
 import type { ToldPair, ToldVerdict } from '#words/told.ts';
 
 export interface Case {

@@ -6,7 +6,8 @@ import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 
 export const MARGINS = {
   left: { width: '3 mm', filled: true },

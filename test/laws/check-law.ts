@@ -4,7 +4,8 @@
 import * as fc from 'fast-check';
 import { expect } from 'vitest';
 import { heightOf } from '#standards/ladder.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { copyOf, roomy, verdictOf, type File } from './change-design.ts';
 

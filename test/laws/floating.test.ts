@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { heightOf } from '#standards/ladder.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { copyOf, type File } from './change-design.ts';
 import { check, type Complain } from './check-law.ts';
 

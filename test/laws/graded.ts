@@ -7,9 +7,9 @@ import { judgeWorst } from '#judge/cases/worst-case.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { chamberFits } from '#solver/placing/lay-out.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade } from '#units/terms.ts';
 import type { File } from './change-design.ts';
 
 export interface GradedPair {

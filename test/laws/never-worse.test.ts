@@ -1,7 +1,8 @@
 // What must never lower a grade or shorten a path, but for paths over the core where the law leaves them out.
 
 import { describe, it } from 'vitest';
-import type { PrintedPath, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PrintedPath } from '#judge/verdict/path.ts';
 import { inMm } from '#units/quantity.ts';
 import { copyOf, eachLead, sectionsBehind, type File } from './change-design.ts';
 import { check, type Complain, eachLayer, lowered, overCore, shortened, VOLTAGE } from './check-law.ts';

@@ -9,7 +9,7 @@ import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Build } from '#solver/section/build.ts';
 import { shortestPieces } from '#solver/paths/find-pieces.ts';
 import { sectionsMovedAlone, sectionsOf } from '#solver/placing/lay-out.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 import type { Section } from '#solver/section/section.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { fillKnown } from '#test/oracle/fill-known.ts';

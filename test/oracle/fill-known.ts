@@ -1,7 +1,11 @@
 // A build from a design in which every figure that shapes the section is stated; throws where one is left open.
 // For tests only: no table is looked up, and every solid that is stated apart is a stuff of its own.
 
-import type { Design, Lead, Link, Margin, Sheet, Side, Sleeve, Wire } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Margin } from '#model/design/layer.ts';
+import type { Lead, Link, Sleeve, Wire } from '#model/design/winding.ts';
+import type { Sheet } from '#model/design/sheet.ts';
+import type { Side } from '#units/terms.ts';
 import { linkGaps } from '#model/check/link-gaps.ts';
 import type { Reading, Unknown } from '#model/quantity/reading.ts';
 import type {

@@ -1,13 +1,11 @@
 // The oracle's leads: the shapes of conductor, cover and sleeve of one lead, and how far a riser pushes others away.
 // Drawn in u = distance from the inner face that the lead leaves through, so that left and right are one case.
 
-import type { Build, Lay, Side } from '#solver/section/build.ts';
-import type { Box } from './box.ts';
-import { box, boxes, clip, erode, subtract } from './box.ts';
-import type { OracleBand, OracleChamber } from './oracle-stack.ts';
-import type { OracleHandling } from './oracle-slump.ts';
-import { drift } from './oracle-slump.ts';
-import { boxHeight, chambersOf, stackTop } from './oracle-stack.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
+import { type Box, box, boxes, clip, erode, subtract } from './box.ts';
+import { type OracleBand, type OracleChamber, boxHeight, chambersOf, stackTop } from './oracle-stack.ts';
+import { type OracleHandling, drift } from './oracle-slump.ts';
 
 export interface OracleRiser {
   readonly chamber: number;

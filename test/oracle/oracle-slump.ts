@@ -1,8 +1,8 @@
 // The oracle's handling: row by row how far a winding's ends go, and how far tapes and screens wander.
 
-import type { BuildLayer, BuildWindingLayer, Side } from '#solver/section/build.ts';
-import type { Box } from './box.ts';
-import { box, boxes } from './box.ts';
+import type { BuildLayer, BuildWindingLayer } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
+import { type Box, box, boxes } from './box.ts';
 import type { OracleBand, OracleBlock } from './oracle-stack.ts';
 
 export type OracleSlump = null | 'as-is' | 'left' | 'right';

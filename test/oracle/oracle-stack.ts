@@ -1,14 +1,8 @@
 // The oracle's first step: where every layer's band lies, with the leads of one section laid in or none.
 // Written from the specification alone, slowly and plainly, to disagree with the solver where either is wrong.
 
-import type {
-  Build,
-  BuildLayer,
-  BuildTapeLayer,
-  BuildWindingLayer,
-  Lay,
-  Side,
-} from '#solver/section/build.ts';
+import type { Build, BuildLayer, BuildTapeLayer, BuildWindingLayer, Lay } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
 
 export interface OracleBlock {
   readonly side: Side;

@@ -4,7 +4,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { shortestPieces } from '#solver/paths/find-pieces.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, mm } from '#units/quantity.ts';
 import { metal, sectionOf, solid } from './hand-made.ts';

@@ -3,7 +3,7 @@
 
 import type { BookRemark } from '#books/questions/book.ts';
 import type { Question, Required } from '#books/questions/required.ts';
-import type { Column } from '#standards/grade.ts';
+import type { Column } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { weakestConfirmed } from '#standards/because.ts';

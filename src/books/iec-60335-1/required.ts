@@ -12,7 +12,7 @@ import { noSolidsAbove } from '#books/shared/no-solids-above.ts';
 import { partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import { byGrade } from '#standards/tables/factors.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';

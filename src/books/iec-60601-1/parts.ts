@@ -1,7 +1,7 @@
 // Bridging parts by IEC 60601-1: one Y1 or one Y2 is one means; of the operator one Y1 or two Y2 in series are two, of the
 // patient two Y1 in series and nothing less.
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import type { BridgeGrade, BridgeQuestion, PartTables } from '#books/shared/parts/bridge-grade.ts';
 import { gradeOfBridge } from '#books/shared/parts/bridges.ts';
 import { because, judged } from '#standards/because.ts';

@@ -8,7 +8,7 @@ import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import { governingClearance, governingCreepage } from '#books/shared/distances/governing.ts';
 import { because, judged } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { exactCell, lookUp } from '#standards/tables/look-up.ts';
 import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';

@@ -9,7 +9,7 @@ import { governingClearance, governingCreepage } from '#books/shared/distances/g
 import { partFourClearance, partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { timesRule } from '#books/shared/distances/times-rule.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { lookUp, type Found } from '#standards/tables/look-up.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';

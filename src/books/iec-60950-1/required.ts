@@ -10,7 +10,7 @@ import { governingClearance, governingCreepage } from '#books/shared/distances/g
 import { mainsOf } from '#books/shared/mains.ts';
 import { timesRule } from '#books/shared/distances/times-rule.ts';
 import { because, judged } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';

@@ -6,7 +6,7 @@ import { asShown, basicAtMost, sheetsOf, solidWorth } from '#books/shared/solid-
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
 import { type Crossed, type LevelsOf, type Solid, stands, type TestLevels } from '#books/questions/solid.ts';
 import { because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Column } from '#standards/grade.ts';
+import type { Column } from '#units/terms.ts';
 import type { Rule } from '#standards/tables/rules-in-words.ts';
 
 export const solidsWorth =

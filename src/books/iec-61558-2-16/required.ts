@@ -9,7 +9,7 @@ import { governingClearance, governingCreepage } from '#books/shared/distances/g
 import { noSolidsAbove } from '#books/shared/no-solids-above.ts';
 import { partFourClearance, partFourCreepage } from '#books/shared/distances/part-four.ts';
 import { because } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundingOf } from '#standards/tables/rounding.ts';

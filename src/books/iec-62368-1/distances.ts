@@ -5,7 +5,7 @@ import { nm, type Hertz, type Metres, type Nm, type VoltsPeak, type VoltsRms } f
 
 import { judged, type Judged } from '#standards/because.ts';
 import { byGrade, byPollution } from '#standards/tables/factors.ts';
-import type { Column, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
+import type { Column, MaterialGroup, PollutionDegree } from '#units/terms.ts';
 import { lookUp, type Found } from '#standards/tables/look-up.ts';
 import { highFrequencyCreepage } from '#books/shared/distances/high-frequency-creepage.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';

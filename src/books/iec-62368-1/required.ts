@@ -5,7 +5,7 @@ import { bridgedGap } from '#books/shared/distances/bridged-gap.ts';
 import { forBoth } from '#books/shared/distances/for-both.ts';
 import type { Answered, Question, Required } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { nextRowOf } from '#standards/tables/next-row.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';

@@ -20,7 +20,7 @@ import {
 import { asShown, basicAtMost, shownOf, solidWorth } from '#books/shared/solid-worth.ts';
 import { standingAlone, standInTwos } from '#books/shared/sheets.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Column } from '#standards/grade.ts';
+import type { Column } from '#units/terms.ts';
 import { peakOfSine, voltsPeak, type VoltsPeak } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { Solids } from './solids.ts';

@@ -12,7 +12,7 @@ import {
 
 import { peakOf } from '#books/shared/answered.ts';
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
-import type { Column, OvervoltageCategory } from '#standards/grade.ts';
+import type { Column, OvervoltageCategory } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import { reductionFactor } from './reduction-factor.ts';

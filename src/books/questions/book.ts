@@ -1,9 +1,11 @@
 // What a rule book is asked, in the judge's words. Every answer carries its derivation, down to the table and the clause.
 // Which books there are stands in `shelf.ts`; the procedure of a book lies in its own folder, its figures in `tables`.
 
-import type { Bridge, Circuit, Supply } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
+import type { Supply } from '#model/design/supply.ts';
 import type { Confirmed, Judged } from '#standards/because.ts';
-import type { Grade, Role } from '#standards/grade.ts';
+import type { Grade, Role } from '#units/terms.ts';
 import type { Rule, Rules } from '#standards/tables/rules-in-words.ts';
 import type { Table } from '#standards/tables/table.ts';
 import type { Amperes, Celsius, Hertz, Nm, Seconds, VoltsPeak } from '#units/quantity.ts';

@@ -1,7 +1,7 @@
 // What the market that a build is sold in changes by a rule book.
 
 import type { Judged } from '#standards/because.ts';
-import type { OvervoltageCategory } from '#standards/grade.ts';
+import type { OvervoltageCategory } from '#units/terms.ts';
 import type { Metres, VoltsRms } from '#units/quantity.ts';
 
 export interface National {

@@ -1,9 +1,10 @@
 // What a rule book is asked of two circuits, and what it answers. Null figures are out of the book's range: then nothing
 // reaches them.
 
-import type { Circuit, Supply } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
 import type { Because, Judged } from '#standards/because.ts';
-import type { Grade, MaterialGroup, PollutionDegree } from '#standards/grade.ts';
+import type { Grade, MaterialGroup, PollutionDegree } from '#units/terms.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Hertz, Metres, Nm, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 

@@ -1,7 +1,7 @@
 // A solid as far as a rule book tells solids apart, what it is shown to stand, and the test levels that it is held to.
 
 import type { Because } from '#standards/because.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import type { Nm, VoltsPeak } from '#units/quantity.ts';
 
 /** What a solid stands for 60 s: a peak, whatever is asked, or nothing that was shown. */

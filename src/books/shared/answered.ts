@@ -2,7 +2,7 @@
 
 import type { Answered } from '#books/questions/required.ts';
 import { because, judged } from '#standards/because.ts';
-import type { Column } from '#standards/grade.ts';
+import type { Column } from '#units/terms.ts';
 import type { Found } from '#standards/tables/look-up.ts';
 import type { OutOfRange } from '#standards/tables/out-of-range.ts';
 import { nm, peakOfSine, voltsPeak, voltsRms, type Nm, type VoltsPeak } from '#units/quantity.ts';

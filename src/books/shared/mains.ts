@@ -1,7 +1,7 @@
 // The voltage with which a book's tables of the mains are entered: a direct supply counts as the mains of the same peak
 // that it may come from.
 
-import type { Supply } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import { voltsRms, type VoltsRms } from '#units/quantity.ts';
 

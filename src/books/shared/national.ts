@@ -5,7 +5,7 @@ import markets from '#tables/standards/national/markets.json' with { type: 'json
 
 import { because, judged } from '#standards/because.ts';
 import type { National } from '#books/questions/national.ts';
-import type { OvervoltageCategory } from '#standards/grade.ts';
+import type { OvervoltageCategory } from '#units/terms.ts';
 import { exactCell } from '#standards/tables/look-up.ts';
 import type { Reader } from '#standards/tables/reader.ts';
 import type { Table } from '#standards/tables/table.ts';

@@ -1,7 +1,7 @@
 // The grade needed between two circuits, by their roles; null: nothing is asked. The order of the roles is the same thing.
 
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { Grade, Role } from '#standards/grade.ts';
+import type { Grade, Role } from '#units/terms.ts';
 import { exactCell } from '#standards/tables/look-up.ts';
 import type { Table } from '#standards/tables/table.ts';
 

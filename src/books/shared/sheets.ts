@@ -2,7 +2,7 @@
 // two together do. Alike sheets add up, others count twice the weaker.
 
 import { type LevelsOf, type Solid, stands, type Strength } from '#books/questions/solid.ts';
-import type { Column } from '#standards/grade.ts';
+import type { Column } from '#units/terms.ts';
 import type { VoltsPeak } from '#units/quantity.ts';
 
 export const standingAlone = (plies: readonly Solid[], levelsOf: LevelsOf, column: Column): number =>

@@ -2,10 +2,11 @@
 // stands between mains and anything else, and between isolated and touchable, which finish a double barrier; behind
 // the barrier nothing of it is counted.
 
-import type { Circuit, Supply } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
 import type { Answered, Transients } from '#books/questions/required.ts';
-import type { OvervoltageCategory } from '#standards/grade.ts';
+import type { OvervoltageCategory } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { Rules } from '#standards/tables/rules-in-words.ts';
 import type { Table } from '#standards/tables/table.ts';

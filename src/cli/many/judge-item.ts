@@ -4,7 +4,7 @@ import { told } from '#words/told.ts';
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { verdictLine } from '#words/verdict/verdict-text.ts';
 import { judge } from '#judge/judging/judge.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { junitError, junitSuite } from '#papers/junit.ts';
 import { explained } from '#cli/line/explained.ts';
 import type { FileJob } from './file-job.ts';

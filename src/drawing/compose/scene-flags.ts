@@ -1,7 +1,7 @@
 // Numbered flags whose tips touch the weak spots: filled on this section, hollow where the spot is on another one.
 
 import type { Flag } from '#drawing/scene/scene.ts';
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { Box } from '#drawing/scene/outline.ts';
 
 export function flagsOf(

@@ -1,7 +1,8 @@
 // What nobody knew of the build and the section nevertheless draws: as it was counted, dashed, with a question mark. A former
 // that is not known is counted as none, but it is there: a dashed band without hatching, of no measured thickness, tells it.
 
-import type { Design, Lead, Winding } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Lead, Winding } from '#model/design/winding.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';

@@ -1,7 +1,11 @@
 // Which path of a verdict is to be drawn on a section: that of a spot, a printed one, or what limits the pair; where that
 // lies on another section, the worst of the pair that is known on this one.
 
-import type { Limiting, Metric, PairVerdict, PathLeg, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
+import type { Metric } from '#units/terms.ts';
 import { leadingPath } from '#words/paths/leading-path.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
 import type { Point } from '#drawing/scene/outline.ts';

@@ -2,7 +2,8 @@
 // What is missing goes on as a shortfall beyond one end. All in millimetres on the section.
 
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { PathLeg, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
 import type { Point } from '#drawing/scene/outline.ts';
 import { shortfallOf, type Width } from './shortfall.ts';
 import type { SceneChoices, PathScale, ScalePiece } from '#drawing/scene/scene.ts';

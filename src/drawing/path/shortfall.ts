@@ -1,7 +1,7 @@
 // What a path is short of, drawn on beyond one of its ends to the place that would do: a margin wider by so much.
 
 import type { Shortfall } from '#drawing/scene/scene.ts';
-import type { PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
 import type { ChosenPath } from './chosen-path.ts';
 import type { Point } from '#drawing/scene/outline.ts';
 

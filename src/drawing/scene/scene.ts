@@ -2,7 +2,8 @@
 // x runs along the axis, y outward from the tube (upward on paper). All writers (SVG, DXF and the page's canvas) draw this.
 
 import type { Judgement } from '#judge/judging/judge.ts';
-import type { Metric, PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
+import type { Metric } from '#units/terms.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import type { Box, Point } from './outline.ts';
 import type { MaterialKey } from './palette.ts';

@@ -6,9 +6,9 @@ import { requiredFor } from '#judge/grade/required.ts';
 import { WORST } from '#judge/assume/assumption.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import { printDistance } from './print-distance.ts';
-import type { MeansDistances, Required } from '#judge/verdict/verdict.ts';
+import type { MeansDistances, Required } from '#judge/verdict/pair.ts';
 
 export function byMeans(
   book: Book,

@@ -1,12 +1,13 @@
 // Whether a pair meets, falls short or is not shown, from its judgings at worst and at best, and the answer over all.
 
-import type { Design, Part } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Part } from '#model/design/former.ts';
 import { undrawnCircuits } from '#judge/conductors/undrawn.ts';
 import { concerns, unplacedParts } from '#judge/conductors/unplaced.ts';
 import { reaches } from '#standards/ladder.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 /** What is missing of a build, so that no figure of it can be judged. */
 export interface Missing {

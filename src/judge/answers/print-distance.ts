@@ -4,7 +4,7 @@ import type { Both } from '#books/questions/required.ts';
 import { because, type Because, type Judged } from '#standards/because.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import type { RequiredDistance } from '#judge/verdict/verdict.ts';
+import type { RequiredDistance } from '#judge/verdict/pair.ts';
 
 interface PrintedFigure {
   readonly value: number | null;

@@ -18,15 +18,9 @@ import { requiredLength } from '#judge/spots/spots.ts';
 import { GROUPS } from '#judge/assume/stuff.ts';
 import { byMeans } from './by-means.ts';
 import { printDistance } from './print-distance.ts';
-import type {
-  Answer,
-  Limiting,
-  PairStress,
-  PairVerdict,
-  PrintedPath,
-  Proven,
-  Required,
-} from '#judge/verdict/verdict.ts';
+import type { PrintedPath } from '#judge/verdict/path.ts';
+import type { Limiting, PairStress, PairVerdict, Proven, Required } from '#judge/verdict/pair.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export function printPair(
   book: Book,

@@ -2,7 +2,8 @@
 // estimate counts as the upper end of what it may be, a frequency that nobody gave as the highest that the tables know.
 
 import type { Book } from '#books/questions/book.ts';
-import type { Design, GivenVoltage } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { GivenVoltage } from '#model/design/voltages.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 import { placeVoltages } from '#stress/voltages/place-voltages.ts';

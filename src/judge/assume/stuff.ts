@@ -1,7 +1,7 @@
 // The solids of a build, numbered: the solver carries only their numbers.
 
 import type { Solid } from '#books/questions/solid.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import type { StuffId } from '#solver/section/build.ts';
 
 export const GROUPS: readonly MaterialGroup[] = ['I', 'II', 'IIIa', 'IIIb'];

@@ -9,7 +9,8 @@ import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { unplacedParts } from '#judge/conductors/unplaced.ts';
 import type { BestFigures } from './best-figures.ts';
 import { plainly, type CountedAs, type TurningFigure } from '#judge/verdict/assumed.ts';
-import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
+import type { Assumption } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface Assumed {
   readonly counted: readonly Counted[];

@@ -6,7 +6,8 @@ import { openBridgeFields } from '#judge/conductors/open-bridges.ts';
 import { BEST, type Choice } from '#judge/assume/assumption.ts';
 import { reaches } from '#standards/ladder.ts';
 import { openFrequency } from '#judge/assume/counted-stress.ts';
-import { judgeOnce, type Judging } from './judge-once.ts';
+import { judgeOnce } from '#judge/once/judge-once.ts';
+import type { Judging } from '#judge/once/judging.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { isLowerPair, type WorstCase } from './worst-case.ts';
 

@@ -2,7 +2,7 @@
 // that was found. A set is looked for by adding unknowns until the verdict changes and then dropping what it can spare.
 
 import type { Design } from '#model/design.ts';
-import type { Judging } from './judge-once.ts';
+import type { Judging } from '#judge/once/judging.ts';
 import { reachedAtWorst, type WorstCase } from './worst-case.ts';
 
 export interface Deciders {

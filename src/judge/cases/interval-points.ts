@@ -3,11 +3,11 @@
 
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
-import { chamberFits } from '#solver/placing/lay-out.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Nm } from '#units/quantity.ts';
 import { WORST, settled, withEnds } from '#judge/assume/assumption.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
-import type { Judging } from './judge-once.ts';
+import type { Judging } from '#judge/once/judging.ts';
 
 export interface IntervalPoint {
   /** Part of the half-width from the nominal value, -1 to 1. */

@@ -2,12 +2,13 @@
 // that its pairs rest on, at worst and with every unknown at its best.
 
 import type { Design } from '#model/design.ts';
-import { bridgesOf, type Judging } from './judge-once.ts';
+import { bridgesOf } from '#judge/once/pair-bridges.ts';
+import type { Judging } from '#judge/once/judging.ts';
 import { BEST, WORST } from '#judge/assume/assumption.ts';
 import type { Both } from '#books/questions/required.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Judged } from '#standards/because.ts';
-import type { Grade, MaterialGroup } from '#standards/grade.ts';
+import type { Grade, MaterialGroup } from '#units/terms.ts';
 import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { BridgeGrade, Reach } from '#books/shared/parts/bridge-grade.ts';
 import { gradeOfOutside, type OutsideGrade } from '#books/shared/parts/outside-grade.ts';

@@ -7,7 +7,8 @@ import { leakageOf, type TouchCurrent } from '#stress/current/leakage.ts';
 import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
 import { runningConverter } from '#stress/converter/computed-stress.ts';
 import type { VoltsRms } from '#units/quantity.ts';
-import type { Answer, JudgedTouchCurrent } from '#judge/verdict/verdict.ts';
+import type { JudgedTouchCurrent } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface JudgedTouch {
   readonly touch: JudgedTouchCurrent;

@@ -3,7 +3,9 @@
 import { alignLayers } from '#model/edit/align-layers.ts';
 import { designChanges, type FieldChange } from '#model/edit/design-changes.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Answer, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface Judged {
   readonly doc: DesignFile;

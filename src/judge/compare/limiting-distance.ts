@@ -1,6 +1,7 @@
 // The one distance that limits a whole build: of all pairs the one with the least part of what is asked of it.
 
-import type { Metric, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Metric } from '#units/terms.ts';
 
 export interface LimitingDistance {
   readonly between: readonly [string, string];

@@ -1,6 +1,7 @@
 // The circuit that a layer's conductor belongs to.
 
-import type { Design, Layer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer } from '#model/design/layer.ts';
 
 /** Null for tapes and floating screens. */
 export function circuitOf(design: Design, layer: Layer): string | null {

@@ -1,6 +1,7 @@
 // Outer bands and clips of which the file does not say where they lie: no metal that they touch, no distance to anything.
 
-import type { Design, Part } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Part } from '#model/design/former.ts';
 
 export const unplacedParts = ({ parts, outside }: Design): readonly Part[] =>
   parts.filter(

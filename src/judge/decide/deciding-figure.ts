@@ -4,7 +4,8 @@
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { PairAnswer } from '#judge/judging/pair-answers.ts';
-import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
+import type { Assumption } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { type FigureUnit, openRange, type OpenRange } from './open-range.ts';
 
 /** Null where the file would be refused with this figure. */

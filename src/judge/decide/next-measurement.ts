@@ -1,7 +1,8 @@
 // Which unknown is best looked for next: one that decides alone before one that needs others, one that leads to more before
 // one that leads to less, and among equals the one that is found without taking more apart or testing to breakdown.
 
-import type { Answer, Assumption } from '#judge/verdict/verdict.ts';
+import type { Assumption } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface NextMeasurement {
   readonly field: string;

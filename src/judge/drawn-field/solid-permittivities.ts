@@ -1,7 +1,8 @@
 // The relative permittivity of everything solid in a section, with where each figure was seen. A material that is not
 // known counts with a figure from the upper half of its kind: that raises the field in the air beside it.
 
-import type { Design, Sheet } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Sheet } from '#model/design/sheet.ts';
 import { formerById, tapeById, type Figure } from '#standards/materials/materials.ts';
 import { permittivityOf, type PlainSolid } from '#standards/materials/permittivities.ts';
 import type { Confirmed } from '#standards/because.ts';

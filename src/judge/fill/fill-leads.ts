@@ -1,16 +1,19 @@
 // Every way in which leads, links and screen leads may lie. At worst all that an unknown leaves open stand side by
 // side; at best each is a choice of which the better counts.
 
-import type { NotJudged } from '#judge/verdict/remark.ts';
-import { plainly } from '#judge/verdict/assumed.ts';
 import type { Book } from '#books/questions/book.ts';
-import type { Design, Lead, Link, Side, Sleeve, Winding } from '#model/design.ts';
+import type { Filling } from '#judge/assume/fill-context.ts';
+import { plainly } from '#judge/verdict/assumed.ts';
+import type { NotJudged } from '#judge/verdict/remark.ts';
 import { linkGaps } from '#model/check/link-gaps.ts';
+import type { Design } from '#model/design.ts';
+import type { Lead, Link, Winding } from '#model/design/winding.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve, BuildWire, Lay } from '#solver/section/build.ts';
 import type { Nm } from '#units/quantity.ts';
-import type { Filling } from '#judge/assume/fill-context.ts';
-import { type FilledSleeve, fillSleeve, possibleSleeves } from './fill-sleeve.ts';
+import type { Side } from '#units/terms.ts';
+import { possibleSleeves } from '#judge/fill/solids/fill-sleeve.ts';
+import { inSleeves, sleeveName, sleevesOf } from './lead-sleeves.ts';
 
 /** Sets of lays of which one is true; at worst there is one set, that holds them all. */
 export interface LeadChoices {
@@ -36,6 +39,7 @@ interface Where {
 }
 
 const SIDES: readonly Side[] = ['left', 'right'];
+
 const NONE: LeadChoices = { options: [[]] };
 
 export function fillLeads(
@@ -105,7 +109,7 @@ function unknownLead(filling: Filling, where: Where, book: Book): LeadChoices {
   };
 }
 
-function lay(
+export function lay(
   where: Where,
   at: Side,
   exit: Side,
@@ -165,37 +169,6 @@ function leadChoices(filling: Filling, lead: Lead | Unknown, where: Where, book:
 function wayOf(filling: Filling, way: Lead['way'], field: string): Lay['way'] {
   if (typeof way === 'string') return way === 'slot' ? 'slot' : 'riser';
   return filling.unknown(`${field}.way`, plainly('riser')) === 'best' ? 'slot' : 'riser';
-}
-
-/** All that the sleeve may be, of which the worse counts. */
-function sleevesOf(
-  filling: Filling,
-  sleeve: Sleeve | null | Unknown,
-  field: string,
-  book: Book,
-): readonly FilledSleeve[] {
-  return sleeve === null ? [null] : fillSleeve(filling, sleeve, field, book);
-}
-
-/** One lay for each sleeve that there may be; those of one lead share its group. */
-const inSleeves = (
-  sleeves: readonly FilledSleeve[],
-  name: string,
-  make: (sleeve: BuildSleeve | null, name: string) => Lay,
-): readonly Lay[] =>
-  sleeves.flatMap((sleeve) => {
-    if (sleeve === 'strong') return [];
-    return [make(sleeve, sleeves.length > 1 ? `${name} ${sleeveName(sleeve, sleeves)}` : name)];
-  });
-
-/** What tells it from the others that it may be. */
-function sleeveName(sleeve: BuildSleeve | null, among: readonly FilledSleeve[]): string {
-  if (sleeve === null) return 'bare';
-  const others = among.filter((other) => other !== null && other !== 'strong');
-  if (others.every(({ wall }) => wall === sleeve.wall) && others.length > 1)
-    return sleeve.into === 0 ? 'in a short sleeve' : 'in a long sleeve';
-  const isThinner = others.some(({ wall }) => wall > sleeve.wall);
-  return isThinner ? 'in a thin sleeve' : 'in a thick sleeve';
 }
 
 function linkChoices(

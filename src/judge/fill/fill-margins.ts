@@ -2,7 +2,9 @@
 // leaves the turns their rows at best, and both for a third circuit's. Two of one layer share the room between them.
 
 import { plainly } from '#judge/verdict/assumed.ts';
-import type { Design, Layer, Side } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer } from '#model/design/layer.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import type { BuildWire } from '#solver/section/build.ts';
 import { nm, type Nm } from '#units/quantity.ts';

@@ -1,11 +1,11 @@
 // The distances outside the window that the file states; one that an entry leaves out may be none at all.
 
 import { plainly } from '#judge/verdict/assumed.ts';
-import type { Design, MaterialGroup } from '#model/design.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Design } from '#model/design.ts';
+import type { MaterialGroup, Metric } from '#units/terms.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
-import { groupOrAssumed } from './fill-group.ts';
+import { groupOrAssumed } from '#judge/fill/solids/fill-group.ts';
 
 export interface FilledOutside {
   readonly group: MaterialGroup;

@@ -11,12 +11,13 @@ import {
   roundWire,
 } from '#standards/materials/materials.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
-import type { Design, Winding, Wire } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Winding, Wire } from '#model/design/winding.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
 import type { Counted, Filling } from '#judge/assume/fill-context.ts';
-import { peakOf } from './fill-solid.ts';
+import { peakOf } from '#judge/fill/solids/fill-solid.ts';
 import type { Solid } from '#books/questions/solid.ts';
 
 /** A cover that is certified and strong, where nothing of it is known and all is taken at its best. */

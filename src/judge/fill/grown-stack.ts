@@ -4,7 +4,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { Build, BuildLayer } from '#solver/section/build.ts';
-import { chamberFits } from '#solver/placing/lay-out.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import { nm } from '#units/quantity.ts';
 import { isBest, type Choice } from '#judge/assume/assumption.ts';
 

@@ -1,8 +1,8 @@
 // Whole paths between two circuits: one piece, or a chain of pieces over floating conductors.
 // Conductors that are tied together count as one: the core with the circuit it is bound to.
 
-import type { Metric, Piece } from '#solver/network/pieces.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { Piece } from '#solver/network/pieces.ts';
+import type { Metric, MaterialGroup } from '#units/terms.ts';
 import type { Nm } from '#units/quantity.ts';
 
 /** A piece of a section, or a distance outside the window that the file states. */

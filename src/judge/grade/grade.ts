@@ -6,7 +6,7 @@ import {
   type Insulation,
   REINFORCED,
 } from '#books/questions/insulation.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade } from '#units/terms.ts';
 import { heightOf } from '#standards/ladder.ts';
 import type { Nm } from '#units/quantity.ts';
 

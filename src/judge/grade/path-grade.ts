@@ -3,10 +3,9 @@
 import { type Insulation, worthOf } from '#books/questions/insulation.ts';
 import type { LevelsOf, Solid } from '#books/questions/solid.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
-import type { Chain, ChainPiece } from './chain.ts';
-import { chainLength, chainPlies, chainRank, countedLength } from './chain.ts';
+import { type Chain, type ChainPiece, chainLength, chainPlies, chainRank, countedLength } from './chain.ts';
 import { distanceInsulation, highest, inSeries } from './grade.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade } from '#units/terms.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 

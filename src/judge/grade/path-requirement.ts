@@ -2,8 +2,7 @@
 
 import { isOutOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Judged } from '#standards/because.ts';
-import type { Column, Grade } from '#standards/grade.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Column, Grade, Metric } from '#units/terms.ts';
 import { voltsPeak, type Nm, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 import type { Asked } from './path-grade.ts';
 import type { Answered, Required } from '#books/questions/required.ts';

@@ -4,7 +4,7 @@ import { ALTITUDE } from '#judge/assume/sold-in.ts';
 import type { Book } from '#books/questions/book.ts';
 import type { Means, Question, Required, Transients } from '#books/questions/required.ts';
 import type { Circuit, Design } from '#model/design.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade } from '#units/terms.ts';
 import type { PairStressResult } from '#stress/pair/pair-stress.ts';
 
 export function questionOf<B extends Pick<Book, 'national'>>(

@@ -3,7 +3,8 @@
 
 import { CLASSES } from '#solver/paths/path-label.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
-import type { Metric, RunStep } from '#solver/network/pieces.ts';
+import type { RunStep } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
 import { type LevelsOf, type Solid, stands } from '#books/questions/solid.ts';

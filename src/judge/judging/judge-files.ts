@@ -8,7 +8,8 @@ import { judge, judgePlain, type PlainJudgement } from './judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { judgeShort, type Reached, type ShortJudgement } from './short-judgement.ts';
 import { judgeSpots } from './worst-spots.ts';
-import type { Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 
 /** Each answers null where the file would be refused. */
 export interface FileJudge {

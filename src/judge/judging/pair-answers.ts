@@ -6,10 +6,10 @@ import type { Design } from '#model/design.ts';
 import { answerOf, beyondTables, missingOf } from '#judge/answers/pair-answer.ts';
 import { intervalsOf } from '#judge/assume/assumption.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
-import type { Judging } from '#judge/cases/judge-once.ts';
+import type { Judging } from '#judge/once/judging.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface PairAnswer {
   readonly between: readonly [string, string];

@@ -7,7 +7,7 @@ import { intervalsOf } from '#judge/assume/assumption.ts';
 import type { Design } from '#model/design.ts';
 import { heatOf } from '#stress/heat/heat.ts';
 import { reaches } from '#standards/ladder.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade, Metric } from '#units/terms.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
@@ -17,7 +17,6 @@ import { hotSpot, touchSpot } from '#judge/spots/build-spots.ts';
 import { judgedTouch } from '#judge/cases/judged-touch.ts';
 import { answerOf, judgedAnswers, missingOf } from '#judge/answers/pair-answer.ts';
 import { requiredLength } from '#judge/spots/spots.ts';
-import type { Metric } from '#judge/verdict/verdict.ts';
 
 export interface Reached {
   /** The verdict of the whole judgement is `meets`. */

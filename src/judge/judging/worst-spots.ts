@@ -11,7 +11,7 @@ import { hotSpot, overfullSpot, touchSpot } from '#judge/spots/build-spots.ts';
 import { weakSpots } from '#judge/spots/spots.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 
 /** Worst first. Throws where the rule book does not exist. */
 export function judgeSpots(asFiled: Design, cache: PathCache): readonly WeakSpot[] {

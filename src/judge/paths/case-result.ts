@@ -2,10 +2,9 @@
 // shortest paths for every number of plies.
 
 import type { Because } from '#standards/because.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade, Metric } from '#units/terms.ts';
 import type { Design } from '#model/design.ts';
 import type { Build } from '#solver/section/build.ts';
-import type { Metric } from '#solver/network/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
 import type { BridgeGrade } from '#books/shared/parts/bridge-grade.ts';
 import type { AskedAtPlaces } from '#judge/grade/path-requirement.ts';

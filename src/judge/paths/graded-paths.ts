@@ -1,30 +1,31 @@
 // The paths between two circuits in one section, or wholly outside the window, and the grade that each gives.
 
+import { type MetalTies, metalTies } from '#judge/conductors/metal-ties.ts';
 import type { FilledOutside } from '#judge/fill/fill-outside.ts';
-import type { Design } from '#model/design.ts';
-import type { Build } from '#solver/section/build.ts';
-import type { Counting } from '#solver/paths/ply-count.ts';
-import type { Metric, Piece, SolidOptions } from '#solver/network/pieces.ts';
-import type { ConductorRegion, Region, Section } from '#solver/section/section.ts';
-import { nm } from '#units/quantity.ts';
-import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import {
   type Chain,
   type ChainPiece,
+  type Links,
   chainLength,
   chainPlies,
   chainRank,
   chainsBetween,
-  type Links,
   linksOf,
 } from '#judge/grade/chain.ts';
-import { metalTies, type MetalTies } from '#judge/conductors/metal-ties.ts';
+import { type GradingTools, askedOfPiece, gradeOfPath } from '#judge/grade/path-grade.ts';
+import type { PairQuestion } from '#judge/grade/path-requirement.ts';
+import type { SearchPlan } from '#judge/grade/search-plan.ts';
+import type { Design } from '#model/design.ts';
+import type { Piece, SolidOptions } from '#solver/network/pieces.ts';
+import type { Counting } from '#solver/paths/ply-count.ts';
+import type { Build } from '#solver/section/build.ts';
+import { nm } from '#units/quantity.ts';
+import type { Metric } from '#units/terms.ts';
+import { atBareMetal, isBareContact, isContact } from './bare-metal.ts';
 import type { FoundPath } from './case-result.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedLimits, PathCache } from './path-cache.ts';
 import type { KeyedSection, SectionList } from './section-list.ts';
-import { askedOfPiece, gradeOfPath, type GradingTools } from '#judge/grade/path-grade.ts';
-import type { SearchPlan } from '#judge/grade/search-plan.ts';
 
 export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
 
@@ -221,29 +222,6 @@ function alongTheWorst(pieces: readonly ChainPiece[]): readonly ChainPiece[] {
   return pieces.map((piece) => ({ ...piece, rank }));
 }
 
-const isContact = ({ length, plies }: Pick<Piece, 'length' | 'plies'>): boolean =>
-  length === 0 && plies === 0;
-
-/** Of all the places where two conductors touch, the search names one; bare metal touching at another is the worse. */
-function atBareMetal(section: Section, piece: Piece, window: KeyedLimits['window']): Piece {
-  const [a, b] = piece.between.map((conductor) =>
-    section.regions.filter((r): r is ConductorRegion => isBareOf(r, conductor)),
-  );
-  const [from, to] = window ?? [-Infinity, Infinity];
-  for (const one of a!) {
-    for (const other of b!) {
-      const x = nm(Math.max(one.x0, other.x0));
-      const y = nm(Math.max(one.y0, other.y0));
-      if (x > Math.min(one.x1, other.x1) || y > Math.min(one.y1, other.y1) || x < from || x > to) continue;
-      return { ...piece, from: [x, y], to: [x, y], trace: () => [] };
-    }
-  }
-  return piece;
-}
-
-const isBareOf = (r: Region, conductor: string): r is ConductorRegion =>
-  r.kind === 'conductor' && r.conductor === conductor && r.bare;
-
 /** Circuits that metal joins touch, wherever that is. */
 const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
   joined.map((between) => ({
@@ -257,13 +235,3 @@ const contacts = ({ joined }: MetalTies): readonly ChainPiece[] =>
     entry: null,
     isBare: true,
   }));
-
-/** A contact of bare metal, enamel or cover on neither side. */
-export function isBareContact(section: Section | null, piece: ChainPiece): boolean {
-  if (piece.kind === 'outside') return piece.isBare;
-  if (section === null || !isContact(piece)) return false;
-  const [x, y] = piece.piece.from;
-  const bare = (conductor: string) =>
-    section.regions.some((r) => isBareOf(r, conductor) && r.x0 <= x && r.x1 >= x && r.y0 <= y && r.y1 >= y);
-  return piece.piece.between.every(bare);
-}

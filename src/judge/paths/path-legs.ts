@@ -6,7 +6,7 @@ import type { Leg } from '#solver/network/pieces.ts';
 import type { Region, Section, SolidRegion } from '#solver/section/section.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { FoundPath } from './case-result.ts';
-import type { LegCourse, PathLeg } from '#judge/verdict/verdict.ts';
+import type { LegCourse, PathLeg } from '#judge/verdict/path.ts';
 import { metalTies } from '#judge/conductors/metal-ties.ts';
 import { countedLength } from '#judge/grade/chain.ts';
 

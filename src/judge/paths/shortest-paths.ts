@@ -1,7 +1,7 @@
 // The paths that a verdict prints: per pair and metric the shortest that punctures at most k plies.
 
 import { countAll } from '#solver/paths/ply-count.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';

@@ -1,12 +1,13 @@
 // The weakest path of a pair over the sections of one build: the lowest grade over all of them.
 
 import type { Section } from '#solver/section/section.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
-import { gradedPath, isBareContact, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
+import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
+import { isBareContact } from './bare-metal.ts';
 import type { FoundPath } from './case-result.ts';
 import type { KeyedLimits } from './path-cache.ts';
 import type { KeyedSection } from './section-list.ts';

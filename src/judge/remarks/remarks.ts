@@ -1,7 +1,7 @@
 // What the verdict leaves out, and what is worth saying although it lowers no grade.
 
 import type { Design } from '#model/design.ts';
-import { chamberFits } from '#solver/placing/lay-out.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import { placedBuild } from '#solver/section/placement.ts';
 import { isRetained } from '#solver/stack/displacement.ts';
 import type { Build } from '#solver/section/build.ts';

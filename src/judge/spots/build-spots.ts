@@ -2,11 +2,11 @@
 // output, or not fitting its window.
 
 import type { Build } from '#solver/section/build.ts';
-import { chamberFits } from '#solver/placing/lay-out.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Heat } from '#stress/heat/heat.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import type { JudgedTouch } from '#judge/cases/judged-touch.ts';
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 
 /** Null where the hottest spot is cool enough, or nothing says how hot it is. */
 export function hotSpot({ system, hottest, plusMinus, limits }: Heat): WeakSpot | null {

@@ -4,10 +4,9 @@ import type { SheetRule } from '#books/questions/book.ts';
 import type { Design } from '#model/design.ts';
 import type { Leg } from '#solver/network/pieces.ts';
 import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/section/section.ts';
-import type { OrientedLeg } from '#judge/paths/path-legs.ts';
-import { regionsAt } from '#judge/paths/path-legs.ts';
+import { type OrientedLeg, regionsAt } from '#judge/paths/path-legs.ts';
 import type { FoundPath } from '#judge/paths/case-result.ts';
-import type { SpotKind } from '#judge/verdict/verdict.ts';
+import type { SpotKind } from '#judge/verdict/spot.ts';
 
 export interface PathPlace {
   readonly kind: SpotKind;

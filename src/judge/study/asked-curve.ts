@@ -6,9 +6,9 @@ import { meansOf } from '#judge/grade/means.ts';
 import { questionOf } from '#judge/grade/required.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
 import { WORST } from '#judge/assume/assumption.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { Design } from '#model/design.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { hertz, inMm, voltsPeak, voltsRms } from '#units/quantity.ts';
 

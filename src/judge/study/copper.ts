@@ -4,7 +4,9 @@
 // Copper: IEC 60028:1925, "International standard of resistance for copper": 1/58 ohm mm2/m at 20 degC, 0.00393 a kelvin,
 // 8.89 g/cm3 (memory). No layer of insulation and no lead outside the former is counted in the length.
 
-import type { Design, Winding, WindingLayer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { WindingLayer } from '#model/design/layer.ts';
+import type { Winding } from '#model/design/winding.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import { inMm, nm } from '#units/quantity.ts';
 import { meanTurn, type MeanTurn } from '#judge/drawn-field/mean-turn.ts';

@@ -6,7 +6,10 @@ import { bookOf } from '#books/book-of.ts';
 import type { Design } from '#model/design.ts';
 import { judgePlain } from '#judge/judging/judge.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
-import type { Answer, Grade, PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
+import type { Grade } from '#units/terms.ts';
 import { type FigureSource, figureSource } from './figure-source.ts';
 
 export interface SideBySide {

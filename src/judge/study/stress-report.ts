@@ -3,7 +3,8 @@
 
 import type { Design } from '#model/design.ts';
 import type { Judgement } from '#judge/judging/judge.ts';
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { JudgedAt, JudgedBridge, JudgedOutside } from '#judge/cases/judged-parts.ts';
 import type { Book } from '#books/questions/book.ts';
 import { bookOf } from '#books/book-of.ts';

@@ -1,6 +1,7 @@
 // A build that a question is asked of, and who judges a changed one.
 
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export type Judges = (doc: DesignFile) => Verdict;

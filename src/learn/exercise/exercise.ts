@@ -1,8 +1,9 @@
 // An exercise as data: a build drawn for a seed, and questions whose right answers the judge gave.
 
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Grade } from '#standards/grade.ts';
-import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
+import type { Grade } from '#units/terms.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 
 /** `layers`, `edit`: what would be otherwise for the question, told by its kind. */
 export type QuestionKind =

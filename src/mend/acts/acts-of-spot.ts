@@ -1,7 +1,7 @@
 // What could mend one weak spot: acts of the trade that the rule book knows, each just large enough for what is missing.
 // Nothing is proposed that earns no credit (enamel, varnish, edges turned up, a test of the whole transformer).
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
 import { bondActs, orderActs, tapeDownActs } from './build-acts.ts';

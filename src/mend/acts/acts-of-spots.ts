@@ -1,7 +1,7 @@
 // Many weak spots, few acts: what each spot would have done to it, gathered over all of them. An act stands once, with the
 // spots that name it; those come first that most spots name, then what disturbs the build least.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act, ActKind } from './act.ts';
 import { actsOfSpot } from './acts-of-spot.ts';

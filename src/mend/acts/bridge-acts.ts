@@ -1,6 +1,6 @@
 // A part across the barrier of the class that may stand there.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
 

@@ -1,6 +1,6 @@
 // Acts upon the build as a whole: the core bonded, ends taped down, a winding put elsewhere in the order of layers.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { moveLayers } from '#model/edit/layer-edits.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';

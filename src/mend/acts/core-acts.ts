@@ -1,6 +1,6 @@
 // The way over the core: a wall of the tube that is a barrier by itself, tape round the core, more air above the coil.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';

@@ -1,6 +1,6 @@
 // Leads: through a slot instead of up the flange, or in a sleeve that is a barrier by itself and reaches to the winding.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';

@@ -1,6 +1,6 @@
 // Margins made wider or filled on the windings that a spot speaks of, and tapes and screens laid out to the flange.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act, SetAct } from './act.ts';

@@ -2,7 +2,7 @@
 // nothing falls short or nothing more comes nearer. What meets may hold more acts than it needs.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, keyOf, type Act } from '#mend/acts/act.ts';
 import { nextActs, withAct } from './next-sets.ts';

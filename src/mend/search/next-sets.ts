@@ -1,7 +1,7 @@
 // From a set of acts the sets that are one act larger: acts that could mend a weak spot that is left. An act on the same
 // thing takes the place of the one before.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, keyOf, type Act } from '#mend/acts/act.ts';
 import { actsOfSpot } from '#mend/acts/acts-of-spot.ts';

@@ -4,7 +4,8 @@ import { nm, type Nm } from '#units/quantity.ts';
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { badField } from '#model/faults/bad-field.ts';
 import type { Keys } from './check-ids.ts';
-import type { Design, Layer, WindingLayer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer, WindingLayer } from '#model/design/layer.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 
 export function checkBeside(design: Design, index: number): readonly BadInput[] {

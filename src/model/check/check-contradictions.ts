@@ -2,7 +2,9 @@
 
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { badField } from '#model/faults/bad-field.ts';
-import type { Bridge, Design, GivenVoltage } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
+import type { GivenVoltage } from '#model/design/voltages.ts';
 
 export const checkContradictions = (design: Design): readonly BadInput[] => [
   ...checkVoltages(design),

@@ -6,7 +6,9 @@ import { oneOf, checkSheet, type Keys, type KnownIds } from './check-ids.ts';
 import { checkContradictions } from './check-contradictions.ts';
 import { checkLayers } from './check-layers.ts';
 import { checkWindings } from './check-windings.ts';
-import type { BulkCapacitor, Design, Supply } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { BulkCapacitor } from '#model/design/voltages.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 
 /** Ids that mean something of their own where a conductor is named. */

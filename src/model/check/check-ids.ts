@@ -3,7 +3,7 @@
 import { badField } from '#model/faults/bad-field.ts';
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
-import type { Sheet, Withstand } from '#model/design.ts';
+import type { Sheet, Withstand } from '#model/design/sheet.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 
 export type Keys = readonly PropertyKey[];

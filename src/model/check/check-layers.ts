@@ -6,7 +6,9 @@ import { badField } from '#model/faults/bad-field.ts';
 import { beyondMatter, checkSheet, oneOf, type Keys, type KnownIds } from './check-ids.ts';
 import { checkBeside } from './check-beside.ts';
 import { checkLead } from './check-windings.ts';
-import type { Design, Layer, Margin, ScreenLayer, Side, TapeLayer, WindingLayer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer, Margin, ScreenLayer, TapeLayer, WindingLayer } from '#model/design/layer.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown, type Known } from '#model/quantity/reading.ts';
 
 export function checkLayers(design: Design, known: KnownIds): readonly BadInput[] {

@@ -3,7 +3,8 @@
 import type { BadInput } from '#model/faults/bad-input.ts';
 import { badField } from '#model/faults/bad-field.ts';
 import { beyondMatter, oneOf, type Keys, type KnownIds } from './check-ids.ts';
-import type { Design, Lead, Sleeve, Wire } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Lead, Sleeve, Wire } from '#model/design/winding.ts';
 import { linkGaps } from './link-gaps.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import { nm } from '#units/quantity.ts';

@@ -1,7 +1,7 @@
 // What was measured on a photograph, as the desk holds it, and as an entry of `evidence` keeps it: words for people, figures
 // in fields of their own. Older files wrote the figures into the words, in brackets; those are still read.
 
-import type { Evidence } from '#model/design.ts';
+import type { Evidence } from '#model/design/evidence.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { NUMBER, POINT, pointOf, type NotePoint } from './note-text.ts';
 

@@ -1,7 +1,7 @@
 // A photograph as the desk holds it, and as an entry of `evidence` keeps it: words for people, its size, how it is turned and
 // its scale in fields of their own. Older files wrote those into the words, in brackets; those are still read.
 
-import type { Evidence } from '#model/design.ts';
+import type { Evidence } from '#model/design/evidence.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { inMm } from '#units/quantity.ts';
 import { NUMBER, POINT, plainNumber, pointOf, type NotePoint } from './note-text.ts';

@@ -1,18 +1,11 @@
 // From the read file to the design: every default filled in, those that can shape the verdict listed in `defaulted`.
 
 import { hertz, metres } from '#units/quantity.ts';
-import type {
-  Bridge,
-  Converter,
-  Core,
-  Design,
-  Former,
-  GivenVoltage,
-  Outside,
-  OvervoltageCategory,
-  PollutionDegree,
-  WorkingVoltage,
-} from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Bridge, Outside } from '#model/design/outside.ts';
+import type { Core, Former } from '#model/design/former.ts';
+import type { Converter, GivenVoltage, WorkingVoltage } from '#model/design/voltages.ts';
+import type { OvervoltageCategory, PollutionDegree } from '#units/terms.ts';
 import { buildEvidence } from './build-evidence.ts';
 import { buildLayer } from './build-layer.ts';
 import { buildSheet, buildWall, orOpen } from './build-solid.ts';

@@ -1,6 +1,6 @@
 // From the read file to the design, for evidence; also for one entry of a file that is wrong elsewhere.
 
-import type { Evidence, Measured, Picture } from '#model/design.ts';
+import type { Evidence, Measured, Picture } from '#model/design/evidence.ts';
 import { measured, picture } from '#model/schema/schema-evidence.ts';
 import type { DesignFile, FileRead } from '#model/schema/schema.ts';
 

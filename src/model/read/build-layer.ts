@@ -1,7 +1,7 @@
 // From the read file to the design, for one layer.
 
 import { unreachable } from '#units/unreachable.ts';
-import type { Layer, ScreenLayer } from '#model/design.ts';
+import type { Layer, ScreenLayer } from '#model/design/layer.ts';
 import { buildInset, buildMargins, buildSheet, orOpen } from './build-solid.ts';
 import { buildLead } from './build-winding.ts';
 import type { FileRead } from '#model/schema/schema.ts';

@@ -2,7 +2,11 @@
 
 import type * as z from 'zod';
 import { mm, type Nm } from '#units/quantity.ts';
-import type { Margin, Margins, Sheet, Side, Sleeve, Wall } from '#model/design.ts';
+import type { Margin, Margins } from '#model/design/layer.ts';
+import type { Sleeve } from '#model/design/winding.ts';
+import type { Sheet } from '#model/design/sheet.ts';
+import type { Wall } from '#model/design/former.ts';
+import type { Side } from '#units/terms.ts';
 import { known, leftOut, unknown, type Known, type Unknown } from '#model/quantity/reading.ts';
 import type { inset, margins, sheet, sleeve, wall } from '#model/schema/schema-solid.ts';
 

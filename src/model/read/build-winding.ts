@@ -1,7 +1,7 @@
 // From the read file to the design, for windings: wire, leads and the links of a split winding.
 
 import type * as z from 'zod';
-import type { Lead, Link, Winding, WindingLeads, Wire } from '#model/design.ts';
+import type { Lead, Link, Winding, WindingLeads, Wire } from '#model/design/winding.ts';
 import { buildSleeve, orOpen } from './build-solid.ts';
 import { linkGaps } from '#model/check/link-gaps.ts';
 import { leftOut, type Unknown } from '#model/quantity/reading.ts';

@@ -1,7 +1,7 @@
 // Schemas of solid insulation: sheets of plies, the former's wall, margin blocks, sleeves, what they were shown to stand.
 
 import * as z from 'zod';
-import type { Withstand } from '#model/design.ts';
+import type { Withstand } from '#model/design/sheet.ts';
 import { quantityField } from '#model/quantity/quantity-field.ts';
 import { unknown, type Unknown } from '#model/quantity/reading.ts';
 import { choice, countOrUnknown, flag, id, quantity, reading, record, UNKNOWN } from './schema-leaf.ts';

@@ -2,7 +2,8 @@
 
 import { leadingPath } from '#words/paths/leading-path.ts';
 import type { Design } from '#model/design.ts';
-import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { bookWords, scopeWords } from '#words/text/answer-words.ts';
 import { buildRank, compareRanks, type BuildRank } from '#words/verdict/build-rank.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';

@@ -1,9 +1,8 @@
 // What the path finder answers: the pieces between every two conductors of a section.
 
+import type { Metric } from '#units/terms.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-
-export type Metric = 'creepage' | 'clearance';
 
 /** Options that shape a path; `rules` hands them in with their citation. */
 export interface PathOptions extends SolidOptions {

@@ -19,7 +19,7 @@ import type { Counting } from './ply-count.ts';
 import type { LabelHeap } from './label-heap.ts';
 import { ACROSS_AIR, CLOSED, THROUGH, type Network } from '#solver/network/network.ts';
 import type { PathFinder } from './path-finder.ts';
-import type { Metric } from '#solver/network/pieces.ts';
+import type { Metric } from '#units/terms.ts';
 
 /** A shortest way to a conductor, from the source on: nodes passed and edges taken between them. */
 export interface Arrival {

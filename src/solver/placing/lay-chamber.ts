@@ -1,7 +1,8 @@
 // Lays the bands of one chamber into a draft: windings with their blocks, plies, screens, the leads in their bands.
 
 import { nm } from '#units/quantity.ts';
-import type { BuildLayer, BuildScreenLayer, BuildTapeLayer, Side } from '#solver/section/build.ts';
+import type { BuildLayer, BuildScreenLayer, BuildTapeLayer } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
 import { Draft, rect } from '#solver/section/draft.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { layLead } from './lead-runs.ts';

@@ -2,19 +2,20 @@
 // different circuits at the same side of a chamber, and each of them again after handling has had its way.
 // Coordinates as in section.ts; nothing here knows a standard: the least thickness comes in as an option.
 
-import { nm, type Nm } from '#units/quantity.ts';
 import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
-import { Bodies, Draft, rect } from '#solver/section/draft.ts';
+import { Bodies, Draft } from '#solver/section/draft.ts';
+import { type PlacedBuild, placedBuild } from '#solver/section/placement.ts';
+import type { Band, Section } from '#solver/section/section.ts';
+import { type Slump, circuitOf, facesLooseEnd, isRetained, wanders } from '#solver/stack/displacement.ts';
+import type { SleeveStrength } from '#solver/stack/lead-shape.ts';
+import { chamberBeyond, risersOf } from '#solver/stack/risers.ts';
+import { stackOf, topOf } from '#solver/stack/stack.ts';
+import { type Nm, nm } from '#units/quantity.ts';
 import { layBand } from './lay-chamber.ts';
 import { layCore, layFormer } from './lay-former.ts';
 import { layRiser } from './lead-runs.ts';
 import type { LaidBand, LaidParts, LaidShell, Laying } from './placing.ts';
-import type { SleeveStrength } from '#solver/stack/lead-shape.ts';
-import { placedBuild, type PlacedBuild } from '#solver/section/placement.ts';
-import { chamberBeyond, risersOf } from '#solver/stack/risers.ts';
-import type { Band, ChamberFit, Rect, Region, Section } from '#solver/section/section.ts';
-import { circuitOf, facesLooseEnd, isRetained, type Slump, wanders } from '#solver/stack/displacement.ts';
-import { stackOf, topOf } from '#solver/stack/stack.ts';
+import { hasVoid, voidsOf } from './voids.ts';
 
 /** A riser in a strong sleeve displaces nothing. */
 export type LayOutOptions = SleeveStrength;
@@ -103,6 +104,7 @@ interface Movable {
 const newParts = (): LaidParts => ({ bodies: new Bodies(), bands: new Map(), shells: new Map() });
 
 const EVERYTHING: Movable = { moved: null, moves: () => true };
+
 const DRAWN: Handling = { ...EVERYTHING, slump: null };
 
 /** The ways in which what may move can have moved, and whether anything has. */
@@ -214,58 +216,4 @@ function nameOf(lays: readonly Lay[], { slump, moved }: Handling): string {
   if (lays.length === 0) return slump === null ? 'plain' : slumped;
   const leads = `${lays.length > 1 ? 'leads' : 'lead'} ${lays.map((lay) => lay.name).join(' + ')}`;
   return slump === null ? leads : `${leads}, ${slumped}`;
-}
-
-/** There is a void beside a winding that the tape above can sag into. */
-function hasVoid(section: Section): boolean {
-  return voidsOf(section.bands, section.chambers).some((band) => {
-    const inside = section.regions.filter(
-      (r) => r.x0 < band.x1 && r.x1 > band.x0 && r.y0 < band.y1 && r.y1 > band.y0,
-    );
-    return (
-      !isFilledAcross(inside, band) && coveredArea(inside, band) < (band.x1 - band.x0) * (band.y1 - band.y0)
-    );
-  });
-}
-
-/** Bands of windings over the whole width of their chamber. */
-const voidsOf = (bands: readonly Band[], faces: Section['chambers']): readonly Rect[] =>
-  bands
-    .filter((band) => band.kind === 'winding' || band.kind === 'crossing-lead')
-    .map((band) => rect(faces[band.chamber]!.x0, band.y0, faces[band.chamber]!.x1, band.y1));
-
-/** Regions as high as the band fill it from end to end: most bands, and quicker told than by their area. */
-function isFilledAcross(regions: readonly Region[], { x0, x1, y0, y1 }: Section['frame']): boolean {
-  let filled: number = x0;
-  for (let before = -Infinity; filled < x1 && filled > before;) {
-    before = filled;
-    for (const r of regions) if (r.x0 <= filled && r.x1 > filled && r.y0 <= y0 && r.y1 >= y1) filled = r.x1;
-  }
-  return filled >= x1;
-}
-
-function coveredArea(regions: readonly Region[], band: Section['frame']): number {
-  const within = (at: number, from: Nm, to: Nm) => Math.min(Math.max(at, from), to);
-  const cuts = (values: number[]) => [...new Set(values)].sort((a, b) => a - b);
-  const xs = cuts(regions.flatMap((r) => [within(r.x0, band.x0, band.x1), within(r.x1, band.x0, band.x1)]));
-  const ys = cuts(regions.flatMap((r) => [within(r.y0, band.y0, band.y1), within(r.y1, band.y0, band.y1)]));
-  let area = 0;
-  for (let i = 1; i < xs.length; i++) {
-    for (let j = 1; j < ys.length; j++) {
-      const [x0, x1, y0, y1] = [xs[i - 1]!, xs[i]!, ys[j - 1]!, ys[j]!];
-      const filled = regions.some((r) => r.x0 <= x0 && r.x1 >= x1 && r.y0 <= y0 && r.y1 >= y1);
-      if (filled) area += (x1 - x0) * (y1 - y0);
-    }
-  }
-  return area;
-}
-
-/** How the layers fill every chamber, with no lead laid in. */
-export function chamberFits(build: Build): readonly ChamberFit[] {
-  const placed = placedBuild(build);
-  return build.chambers.map((_, chamber) => ({
-    used: topOf(stackOf(placed, chamber, [])),
-    available: build.height,
-    layers: build.layers.filter((layer) => layer.chamber === chamber).map((layer) => placed.fits.get(layer)!),
-  }));
 }

@@ -2,7 +2,8 @@
 // block holds stay; those above it go on over it until they meet the flange, a riser or the winding beside them.
 
 import { nm } from '#units/quantity.ts';
-import type { BuildWindingLayer, Side } from '#solver/section/build.ts';
+import type { BuildWindingLayer } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
 import { type Draft, isEmpty, rect } from '#solver/section/draft.ts';
 import type { LayerBand, Laying, Span } from './placing.ts';
 import type { Rect } from '#solver/section/section.ts';

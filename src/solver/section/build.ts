@@ -2,9 +2,8 @@
 // `rules` fills it from a design, with the unknowns set at their worst or at their best.
 // x runs along the axis from the inner face of the left flange, y outward from the tube's outer face.
 
+import type { Side } from '#units/terms.ts';
 import type { Nm } from '#units/quantity.ts';
-
-export type Side = 'left' | 'right';
 
 /**
  * What a solid is made of, as far as grading tells solids apart; `rules` knows what an id stands for.

@@ -3,7 +3,8 @@
 // wound side by side share a band; each is then the other's stop.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, BuildLayer, BuildMargin, BuildWindingLayer, Side } from './build.ts';
+import type { Build, BuildLayer, BuildMargin, BuildWindingLayer } from './build.ts';
+import type { Side } from '#units/terms.ts';
 import { chamberFaces, type Face, fitOf } from './fit.ts';
 import type { LayerFit } from './section.ts';
 

@@ -2,7 +2,8 @@
 // Judged without the lead: retention is a matter of how the layer was wound.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { BuildLayer, BuildWindingLayer, Side } from '#solver/section/build.ts';
+import type { BuildLayer, BuildWindingLayer } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
 import type { PlacedBuild } from '#solver/section/placement.ts';
 
 /** Nothing has moved; loose ends have; they have, and loose tapes and screens are pushed to one side. */

@@ -1,11 +1,11 @@
 // Risers: the columns that leads climb at the inside of a flange, and where the layers further out end at them.
 
 import { nm, type Nm } from '#units/quantity.ts';
-import type { Build, Lay, Side } from '#solver/section/build.ts';
+import type { Build, Lay } from '#solver/section/build.ts';
+import type { Side } from '#units/terms.ts';
 import { crosses, leadSize, riserIsStrong, type SleeveStrength } from './lead-shape.ts';
 import { layersOfBand, type PlacedBuild } from '#solver/section/placement.ts';
-import type { StackBand } from './stack.ts';
-import { topOf } from './stack.ts';
+import { type StackBand, topOf } from './stack.ts';
 
 /** One column that displaces what lies further out. */
 export interface Riser {

@@ -9,7 +9,7 @@ import tapesFile from '#tables/materials/tapes.json' with { type: 'json' };
 import { celsius, inMm, nm, voltsRms, type Celsius, type Nm, type VoltsRms } from '#units/quantity.ts';
 
 import { because, judged, type Cite, type Judged } from '#standards/because.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import { cellFor, exactCell } from '#standards/tables/look-up.ts';
 import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import { readTable, type Cell, type Table } from '#standards/tables/table.ts';

@@ -3,7 +3,7 @@
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
-import type { Column, PollutionDegree } from '#standards/grade.ts';
+import type { Column, PollutionDegree } from '#units/terms.ts';
 import { nextRowOf } from './next-row.ts';
 import { roundUp, roundingOf } from './rounding.ts';
 import type { Table } from './table.ts';

@@ -1,12 +1,11 @@
 // What the insulation of a winding's own wire holds by the wire tables: the least breakdown of new wire, rms. It is no
 // grade of insulation between circuits; it tells whether turns of one circuit may lie on each other.
 
-import type { Wire } from '#model/design.ts';
+import type { Wire } from '#model/design/winding.ts';
 import { isKnown } from '#model/quantity/reading.ts';
-import type { Judged } from '#standards/because.ts';
+import { type Judged, because, judged } from '#standards/because.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { fullyInsulatedWire, roundWire } from '#standards/materials/wires.ts';
-import { because, judged } from '#standards/because.ts';
 import { voltsRms, type VoltsRms } from '#units/quantity.ts';
 
 /** Null where the tables say nothing: a layer-insulated wire, an unlisted size. An unknown wire counts as enamel, grade 1. */

@@ -1,6 +1,7 @@
 // The rated breakdown of the weakest solid that a design puts between two circuits: a ply of tape, the enamel of a wire.
 
-import type { Design, Layer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer } from '#model/design/layer.ts';
 import { tapeById } from '#standards/materials/materials.ts';
 import { voltsRms, type VoltsRms } from '#units/quantity.ts';
 

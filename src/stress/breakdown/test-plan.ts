@@ -1,7 +1,8 @@
 // The proving test of one pair: how much, how long, from where to where, what to take off first, what is done in
 // production; and whether the build would probably pass it, which is another question than whether it meets.
 
-import type { Bridge, Circuit, Design } from '#model/design.ts';
+import type { Circuit, Design } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import type { Because } from '#standards/because.ts';
 import type { Book } from '#books/questions/book.ts';
 import {

@@ -1,7 +1,8 @@
 // How far the bulk voltage sinks between two charges at the lowest mains: the energy that the outputs take while the
 // rectifier does not conduct comes out of the capacitor.
 
-import type { Converter, Supply } from '#model/design.ts';
+import type { Converter } from '#model/design/voltages.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { type VoltsDc, voltsDc } from '#units/quantity.ts';
 
 /**

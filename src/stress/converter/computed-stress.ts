@@ -5,7 +5,8 @@
 // Steps: computed-rms, computed-peak {value, state, a, aAt, b, bAt}, each over converter-case {variant, line, bulk,
 // reflected, overshoot, duty, frequency, primary, turns}.
 
-import type { Circuit, ConverterMode, ConverterVariant, Design } from '#model/design.ts';
+import type { Circuit, Design } from '#model/design.ts';
+import type { ConverterMode, ConverterVariant } from '#model/design/voltages.ts';
 import { because, type Because } from '#standards/because.ts';
 import { hertz, voltsPeak, type Hertz } from '#units/quantity.ts';
 

@@ -7,8 +7,8 @@ import type {
   ConverterOutput,
   ConverterVariant,
   Rail,
-  Supply,
-} from '#model/design.ts';
+} from '#model/design/voltages.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 
 import { bulkValley } from './bulk-valley.ts';

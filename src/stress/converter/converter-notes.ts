@@ -1,7 +1,9 @@
 // What a reader of a computed working voltage has to know of it: what was assumed because the file does not say, and
 // where its figures disagree.
 
-import type { Circuit, Converter, Design, Supply } from '#model/design.ts';
+import type { Circuit, Design } from '#model/design.ts';
+import type { Converter } from '#model/design/voltages.ts';
+import type { Supply } from '#model/design/supply.ts';
 
 import { bulkValley } from './bulk-valley.ts';
 import { computedStress, type RunningConverter } from './computed-stress.ts';

@@ -2,7 +2,8 @@
 // turns that is no output. Where several windings lie in it the file does not say whether they are one primary in
 // series or a primary and another winding: the reading nearer to the stated voltages holds, else the fewer turns.
 
-import type { Converter, ConverterVariant, Design } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Converter, ConverterVariant } from '#model/design/voltages.ts';
 
 import { windingTurns } from './winding-turns.ts';
 import type { StressNote } from '#stress/pair/pair-stress.ts';

@@ -1,7 +1,8 @@
 // The turns of every winding. Those that nobody counted follow from the stated voltages, as far as they tell: the primary
 // is to an output as the reflected voltage to its own. A winding that they do not tell of is left out.
 
-import type { Converter, ConverterOutput, Design } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Converter, ConverterOutput } from '#model/design/voltages.ts';
 
 export type Turns = ReadonlyMap<string, number>;
 

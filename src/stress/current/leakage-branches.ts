@@ -1,7 +1,8 @@
 // The network that leakage runs through: every bridging part and every capacitance between layers as a branch between
 // circuits. Circuits on the mains side are one node, those that may be touched another, earth is held at 0.
 
-import type { Bridge, Design } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import type { Because } from '#standards/because.ts';
 import type { Hertz } from '#units/quantity.ts';
 

@@ -4,7 +4,9 @@
 //
 // Step: layers-capacitance {farads, width, meanTurn, distance, permittivity}, lengths in mm.
 
-import type { Design, Layer, Margin, Wire } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer, Margin } from '#model/design/layer.ts';
+import type { Wire } from '#model/design/winding.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import { because, type Because } from '#standards/because.ts';

@@ -3,7 +3,9 @@
 //
 // Steps: system-class {class, setBy}, class-of {what, field, class}; under it the cites of the tables of materials.
 
-import type { Design, Lead, Margin, Winding } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Margin } from '#model/design/layer.ts';
+import type { Lead, Winding } from '#model/design/winding.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/questions/book.ts';

@@ -1,7 +1,7 @@
 // What a pair of circuits has to stand in use, and where each figure came from: the shapes that this room answers with.
 // Voltages are true rms with their direct part, and recurring peaks, at rated supply.
 
-import type { ConverterMode } from '#model/design.ts';
+import type { ConverterMode } from '#model/design/voltages.ts';
 import type { Because } from '#standards/because.ts';
 import type { Hertz, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 

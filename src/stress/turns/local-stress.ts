@@ -4,7 +4,8 @@
 //
 // Steps: local-stress {peak, rms, line, variant, turnA, turnB}; under it round-wire and its kin for what enamel holds.
 
-import type { Design, Layer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer } from '#model/design/layer.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 

@@ -1,6 +1,7 @@
 // What a design file says of the working voltage of a pair: its one entry, each figure by itself.
 
-import type { Design, WorkingVoltage } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { WorkingVoltage } from '#model/design/voltages.ts';
 import type { Known } from '#model/quantity/reading.ts';
 import type { Hertz, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 

@@ -2,7 +2,8 @@
 // there over the pair's, higher or lower; what it does not give is the pair's. Stated lower than computed is not believed
 // until it is measured, and the floor of the mains holds there too.
 
-import type { Design, GivenVoltage } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { GivenVoltage } from '#model/design/voltages.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsPeak, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 

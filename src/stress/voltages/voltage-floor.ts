@@ -2,7 +2,7 @@
 // direct supply its direct voltage.
 
 import { because, type Because } from '#standards/because.ts';
-import type { Supply } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
 import { hertz, peakOfSine, voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
 export interface VoltageFloor {

@@ -6,19 +6,16 @@
 // given-voltage {entry, basis, value}, voltage-floor, raised {from, to, to what}, or the steps of the converter.
 
 import type { Circuit, Design } from '#model/design.ts';
-import { because, type Because } from '#standards/because.ts';
-import { voltsPeak, type Hertz, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
-
-import { modesOf } from '#stress/converter/converter-cases.ts';
+import { type Because, because } from '#standards/because.ts';
 import {
+  type RunningConverter,
   computedStress,
   inMode,
   runningConverter,
-  type RunningConverter,
 } from '#stress/converter/computed-stress.ts';
+import { modesOf } from '#stress/converter/converter-cases.ts';
 import { converterNotes } from '#stress/converter/converter-notes.ts';
 import { estimateWithin, openConverter } from '#stress/converter/estimate-width.ts';
-import { givenVoltages, type Given } from './given-voltages.ts';
 import type {
   Basis,
   BestFields,
@@ -27,26 +24,11 @@ import type {
   PairStressResult,
   StressNote,
 } from '#stress/pair/pair-stress.ts';
-import { voltageFloor, type VoltageFloor } from './voltage-floor.ts';
-
-interface Figure<Q> {
-  readonly value: Q;
-  readonly basis: Basis;
-  readonly because: Because;
-  /** The part of itself by which it may be higher. */
-  readonly within: number;
-  readonly open: readonly OpenVoltage[];
-}
-
-interface Pair {
-  readonly a: Circuit;
-  readonly b: Circuit;
-  readonly rms: Figure<VoltsRms>;
-  readonly peak: Figure<VoltsPeak>;
-  readonly frequency: Figure<Hertz>;
-  readonly computed: ComputedStress | null;
-  readonly notes: readonly StressNote[];
-}
+import { voltsPeak } from '#units/quantity.ts';
+import { type Given, givenVoltages } from './given-voltages.ts';
+import type { Figure, Pair } from './pair-figures.ts';
+import { asDoubleBarrier, atLeastFloor } from './raised-voltage.ts';
+import { type VoltageFloor, voltageFloor } from './voltage-floor.ts';
 
 /** A design with what its converter gives, and what is set at its best. */
 interface Source {
@@ -164,66 +146,6 @@ function plainFigure<Q extends number>(
   }
   const { value, because: why } = computed ?? floor;
   return { value, basis: computed ? 'computed' : 'floor', because: why, ...exact };
-}
-
-/** No stated figure is believed under the mains, and no peak under its own rms. */
-function atLeastFloor(pair: Pair, floor: VoltageFloor): Pair {
-  const notes = [...pair.notes];
-  let { rms, peak } = pair;
-  if ((pair.a.role === 'mains') !== (pair.b.role === 'mains')) {
-    if (rms.value < floor.rms) {
-      notes.push({ kind: 'raised-to-mains', quantity: 'rms', from: rms.value, to: floor.rms });
-      rms = raised(rms, floor.rms, floor.because);
-    }
-    if (peak.value < floor.peak) {
-      notes.push({ kind: 'raised-to-mains', quantity: 'peak', from: peak.value, to: floor.peak });
-      peak = raised(peak, floor.peak, floor.because);
-    }
-  }
-  if (peak.value < rms.value) {
-    notes.push({ kind: 'peak-raised-to-rms', from: peak.value, to: rms.value });
-    peak = raised(peak, voltsPeak(rms.value), rms.because);
-  }
-  return { ...pair, rms, peak, notes };
-}
-
-/** What an estimate may be above the floor remains. */
-const raised = <Q extends number>(figure: Figure<Q>, to: Q, by: Because): Figure<Q> => ({
-  ...figure,
-  value: to,
-  within: to > 0 ? Math.max(0, (figure.value * (1 + figure.within)) / to - 1) : 0,
-  because: because('raised', { from: figure.value, to }, [], [figure.because, by]),
-});
-
-/**
- * An isolated circuit between mains and touchable makes a double barrier: with its first half bridged, the second
- * stands at what lies between the mains and the touchable circuit.
- */
-function asDoubleBarrier(pair: Pair, whole: Pair): Pair {
-  const touchable = [pair.a, pair.b].find(({ role }) => role === 'touchable');
-  const isolated = [pair.a, pair.b].some(({ role }) => role === 'isolated');
-  if (touchable === undefined || !isolated) return pair;
-  const other = whole.a.id === touchable.id ? whole.b : whole.b.id === touchable.id ? whole.a : null;
-  if (other?.role !== 'mains') return pair;
-  const notes = [...pair.notes];
-  const larger = <Q extends number>(
-    quantity: 'rms' | 'peak' | 'frequency',
-    own: Figure<Q>,
-    its: Figure<Q>,
-  ) => {
-    if (its.value * (1 + its.within) <= own.value * (1 + own.within)) return own;
-    notes.push({ kind: 'double-barrier', quantity, as: [whole.a.id, whole.b.id], to: its.value });
-    return {
-      ...its,
-      because: because('double-barrier', { from: own.value, to: its.value }, [], [its.because]),
-    };
-  };
-  const rms = larger('rms', pair.rms, whole.rms);
-  const peak = larger('peak', pair.peak, whole.peak);
-  const frequency = larger('frequency', pair.frequency, whole.frequency);
-  const isOpen = (note: StressNote) => note.kind === 'frequency-not-given';
-  if (!notes.some(isOpen)) notes.push(...whole.notes.filter(isOpen));
-  return { ...pair, rms, peak, frequency, notes };
 }
 
 const STRENGTH: readonly Basis[] = ['floor', 'computed', 'stated', 'measured'];

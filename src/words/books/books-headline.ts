@@ -1,7 +1,7 @@
 // What several rule books say of one build, counted in one sentence: `By two books it meets, by one it falls short.`
 
 import type { BookColumn } from '#judge/study/side-by-side.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { capitalised } from '#words/text/answer-words.ts';
 
 export function booksHeadline(books: readonly Pick<BookColumn, 'verdict'>[]): string {

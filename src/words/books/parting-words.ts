@@ -4,7 +4,7 @@ import type { BookColumn, Parting } from '#judge/study/side-by-side.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { askedLength, kilovoltsUp } from '#words/text/number-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { pairNames } from '#words/verdict/pair-words.ts';
 
 export function partingWords(

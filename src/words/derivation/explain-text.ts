@@ -1,7 +1,7 @@
 // The worked sheet of a pair as plain text: how each required figure was found, column by column.
 
 import { plyWords } from '#words/verdict/ply-words.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { Because } from '#standards/because.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';

@@ -1,7 +1,8 @@
 // How a circuit is told apart everywhere: hue, mark in the turn, texture and letter.
 // Warm is the mains' side, cool the hand's. By role and order in the file; letters never repeat, hues may.
 
-import type { Circuit, Role } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Role } from '#units/terms.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 export type HueKey = 'primary' | 'auxiliary' | 'output' | 'second-output' | 'earth' | 'isolated';

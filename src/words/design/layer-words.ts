@@ -1,16 +1,10 @@
 // What the list says of each layer in a name and one line, and of the core and the former that hold them.
 // Rows and turns per row come from the judgement's fit; before there is one the line goes without.
 
-import type {
-  Design,
-  Layer,
-  Margins,
-  ScreenLayer,
-  Side,
-  TapeLayer,
-  WindingLayer,
-  Wire,
-} from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer, Margins, ScreenLayer, TapeLayer, WindingLayer } from '#model/design/layer.ts';
+import type { Wire } from '#model/design/winding.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown, type Known, type Reading, type Unknown } from '#model/quantity/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, type Nm } from '#units/quantity.ts';

@@ -1,17 +1,10 @@
 // The build as numbered steps for whoever winds it, in the order of the hand: what to lay, how long, what to measure
 // before the next layer hides it.
 
-import type {
-  Design,
-  Lead,
-  Margin,
-  Margins,
-  ScreenLayer,
-  Side,
-  TapeLayer,
-  Winding,
-  WindingLayer,
-} from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Margin, Margins, ScreenLayer, TapeLayer, WindingLayer } from '#model/design/layer.ts';
+import type { Lead, Winding } from '#model/design/winding.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';

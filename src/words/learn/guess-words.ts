@@ -2,7 +2,9 @@
 // Nothing here knows an answer: every figure is the judge's.
 
 import type { DrawnWay } from '#learn/lesson/drawn-way.ts';
-import type { Grade, Limiting, PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
+import type { Grade } from '#units/terms.ts';
 import { dimension, lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { gradeHeight } from '#words/verdict/grade-height.ts';
 import { leadingPath } from '#words/paths/leading-path.ts';

@@ -1,7 +1,7 @@
 // Two builds compared, in words: one sentence, layer by layer, pair by pair, what was changed and what it did.
 
 import type { ComparedLayer, ComparedPair, Comparison, Consequence } from '#judge/compare/comparison.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { limitingFigure } from '#words/verdict/pair-words.ts';

@@ -1,7 +1,7 @@
 // A series of variants in words: one line each, and what is best and worst of them.
 
 import type { LimitingDistance } from '#judge/compare/limiting-distance.ts';
-import type { Answer } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { lengthDown, lengthTaken, lengthUp } from '#words/text/number-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 

@@ -1,7 +1,8 @@
 // On what an asked figure stands: the voltage that was counted and where it comes from, and for creepage the tracking group
 // of the weakest surface. The same build asks other figures as soon as one of these is known better.
 
-import type { Metric, PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
+import type { Metric } from '#units/terms.ts';
 import { unreachable } from '#units/unreachable.ts';
 
 /** `272 V rms` and `as stated, surface of group IIIb`; for clearance the peak and the surge, which decide it. */

@@ -1,7 +1,7 @@
 // What is told first of a pair: where it falls short whatever the unknowns are, what limits it then, for that was measured;
 // else what limits it at worst.
 
-import type { Limiting, PairVerdict } from '#judge/verdict/verdict.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
 
 export function leadingPath({ proven, limiting }: Pick<PairVerdict, 'proven' | 'limiting'>): Limiting | null {
   if (proven === null) return limiting;

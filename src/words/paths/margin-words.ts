@@ -1,7 +1,8 @@
 // The one sentence for a path that runs out along one margin and back along another: which winding begins too near
 // its flange, and where it would have to begin.
 
-import type { PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { isWhatever, leadingPath } from './leading-path.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 

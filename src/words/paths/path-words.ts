@@ -1,6 +1,6 @@
 // A path told piece by piece, each piece tied to the legs that it speaks of, so that they can light up as it is read.
 
-import type { LegCourse, PathLeg } from '#judge/verdict/verdict.ts';
+import type { LegCourse, PathLeg } from '#judge/verdict/path.ts';
 import { unreachable } from '#units/unreachable.ts';
 import { lengthDown, plies } from '#words/text/number-words.ts';
 

@@ -1,6 +1,6 @@
 // The sentences of weak spots of the whole build: too hot, too much current for a person, not fitting its window.
 
-import type { SpotCause, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { SpotCause, WeakSpot } from '#judge/verdict/spot.ts';
 import { lengthTaken } from '#words/text/number-words.ts';
 
 type BuildCause = Exclude<SpotCause, { of: 'path' | 'bridge' }>;

@@ -1,7 +1,7 @@
 // One plain sentence for a weak spot, and one that names what would mend it.
 
-import type { Grade } from '#standards/grade.ts';
-import type { SpotBridge, SpotCause, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Grade } from '#units/terms.ts';
+import type { SpotBridge, SpotCause, WeakSpot } from '#judge/verdict/spot.ts';
 import { lengthDown, lengthTaken } from '#words/text/number-words.ts';
 import { conditionWords } from '#words/unknowns/condition-words.ts';
 import { buildMend, buildSays } from './build-spot-words.ts';

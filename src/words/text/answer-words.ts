@@ -1,6 +1,8 @@
 // The words of a verdict. Never "safe", never "compliant": meets, falls short or not shown, for a named edition.
 
-import type { Answer, SpotKind, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { SpotKind } from '#judge/verdict/spot.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { ruleBook } from '#books/shelf.ts';
 
 export const answerWords = (answer: Answer): string => ANSWERS[answer];

@@ -1,7 +1,8 @@
 // Which of many builds is worse: by the verdict, then by what the worst pair reaches, then by how much it is short.
 
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { Answer, Verdict } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { gradeHeight } from './grade-height.ts';
 import { worstFirst } from './pair-words.ts';
 

@@ -2,7 +2,9 @@
 
 import { isWhatever, leadingPath } from '#words/paths/leading-path.ts';
 import { reaches } from '#standards/ladder.ts';
-import type { Limiting, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';
 import { conditionWords } from '#words/unknowns/condition-words.ts';

@@ -2,7 +2,9 @@
 
 import type { Design } from '#model/design.ts';
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { Assumption, PairVerdict, Verdict, WeakSpot } from '#judge/verdict/verdict.ts';
+import type { Assumption, Verdict } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import {
   CAUTION,
   answerWords,

@@ -8,7 +8,7 @@ import type { Answered, Both } from '#books/questions/required.ts';
 import { judgePlain } from '#judge/judging/judge.ts';
 import { requiredFor } from '#judge/grade/required.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { citesOf } from '#standards/because.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';

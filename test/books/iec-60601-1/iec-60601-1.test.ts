@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { BASIC_AND_SUPPLEMENTARY, FUNCTIONAL, REINFORCED } from '#books/questions/insulation.ts';
 import { ruleBook } from '#books/shelf.ts';
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { voltsRms } from '#units/quantity.ts';
 import { ask, figures, testRms } from '../ask.ts';
 import { levels, wordsOf } from '../solids.ts';

@@ -5,7 +5,7 @@ import { tablesOf } from '#books/iec-62368-1/tables.ts';
 import { AS_FILED } from '#standards/tables/reader.ts';
 import type { Book } from '#books/questions/book.ts';
 import { ruleBook } from '#books/shelf.ts';
-import type { Role } from '#standards/grade.ts';
+import type { Role } from '#units/terms.ts';
 import { inMm } from '#units/quantity.ts';
 
 const { rules, solids } = tablesOf(AS_FILED);

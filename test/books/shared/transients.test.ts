@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Circuit, Role, Supply } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Supply } from '#model/design/supply.ts';
+import type { Role } from '#units/terms.ts';
 import { known, leftOut } from '#model/quantity/reading.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { ruleBook } from '#books/shelf.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { shortfallOf } from '#drawing/path/shortfall.ts';
-import type { PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
 
 const leg = (from: [number, number], to: [number, number]): PathLeg => ({
   kind: 'surface',

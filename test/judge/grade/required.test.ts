@@ -7,7 +7,7 @@ import { nextRowOf } from '#standards/tables/next-row.ts';
 import { citesOf } from '#standards/because.ts';
 import type { Required } from '#books/questions/required.ts';
 import { ruleBook } from '#books/shelf.ts';
-import type { Grade, MaterialGroup } from '#standards/grade.ts';
+import type { Grade, MaterialGroup } from '#units/terms.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { type Changes, designWith } from '#test/judge/margin-build.ts';
 

@@ -1,7 +1,7 @@
 // What kind of weak spot a place is: one build a kind, and the order of the kinds where several fit.
 
 import { describe, expect, it } from 'vitest';
-import type { SpotKind } from '#judge/verdict/verdict.ts';
+import type { SpotKind } from '#judge/verdict/spot.ts';
 import { type Changes, MARGINS, NO_MARGINS, PLIES, toldWith } from '#test/judge/margin-build.ts';
 
 const spots = (changes: Changes) => toldWith(changes).weakSpots;

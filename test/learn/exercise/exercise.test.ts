@@ -10,7 +10,7 @@ import { makeExercise } from '#learn/exercise/make-exercise.ts';
 import { markAnswers, markOf } from '#learn/exercise/mark.ts';
 import type { Exercise, Question } from '#learn/exercise/exercise.ts';
 import { templateOf, templates } from '#learn/exercise/templates.ts';
-import type { Grade } from '#standards/grade.ts';
+import type { Grade } from '#units/terms.ts';
 
 const made = (id: string, seed: number): Exercise => {
   const exercise = makeExercise(templateOf(id)!, seed);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Circuit, Role } from '#model/design.ts';
+import type { Circuit } from '#model/design.ts';
+import type { Role } from '#units/terms.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 
 const circuits = (...roles: Role[]): Circuit[] =>

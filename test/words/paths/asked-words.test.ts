@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { askedWords } from '#words/paths/asked-words.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { greenhouseVerdict as verdict } from '#test/papers/greenhouse.ts';
 
 const [worst] = verdict.pairs as [PairVerdict];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pathParts, pathSentence } from '#words/paths/path-words.ts';
-import type { PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
 
 const leg = (
   kind: PathLeg['kind'],

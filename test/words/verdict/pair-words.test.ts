@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline, limitingFigure, pairLine, pairSentence, worstFirst } from '#words/verdict/pair-words.ts';
-import type { Answer, Limiting, PairVerdict, PathLeg } from '#judge/verdict/verdict.ts';
+import type { PathLeg } from '#judge/verdict/path.ts';
+import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { greenhouseDesign, greenhouseVerdict as verdict } from '#test/papers/greenhouse.ts';
 
 const looks = circuitLooks(greenhouseDesign().circuits);

@@ -3,7 +3,7 @@
 
 import type { Answered, Both, Question } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { PollutionDegree } from '#standards/grade.ts';
+import type { PollutionDegree } from '#units/terms.ts';
 import { exactCell } from '#standards/tables/look-up.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Rule } from '#standards/tables/rules-in-words.ts';

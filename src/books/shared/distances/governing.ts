@@ -3,7 +3,7 @@
 
 import type { Answered, Question } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
-import type { Column, MaterialGroup } from '#standards/grade.ts';
+import type { Column, MaterialGroup } from '#units/terms.ts';
 import { nextRowOf } from '#standards/tables/next-row.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Rule } from '#standards/tables/rules-in-words.ts';

@@ -5,7 +5,7 @@ import { inMm, nm, type Hertz, type Nm, type VoltsPeak } from '#units/quantity.t
 
 import { because, judged, type Because, type Judged } from '#standards/because.ts';
 import { byGrade, byPollution } from '#standards/tables/factors.ts';
-import type { Column, PollutionDegree } from '#standards/grade.ts';
+import type { Column, PollutionDegree } from '#units/terms.ts';
 import { outOfRange, type OutOfRange } from '#standards/tables/out-of-range.ts';
 import type { Rule } from '#standards/tables/rules-in-words.ts';
 import { lineKey, type Cell, type Table } from '#standards/tables/table.ts';

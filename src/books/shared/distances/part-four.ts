@@ -5,7 +5,7 @@
 import type { Answered } from '#books/questions/required.ts';
 import { because, judged, type Judged } from '#standards/because.ts';
 import { byPollution } from '#standards/tables/factors.ts';
-import type { Column, PollutionDegree } from '#standards/grade.ts';
+import type { Column, PollutionDegree } from '#units/terms.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import { isOutOfRange, outOfRange } from '#standards/tables/out-of-range.ts';
 import { roundUp, roundingOf } from '#standards/tables/rounding.ts';

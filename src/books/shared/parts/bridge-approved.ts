@@ -2,7 +2,7 @@
 // the part reach it too. Without approval only its figures count, and for basic at most: those distances, and what lies
 // inside an optocoupler; one resistor without approval across a barrier is unsafe, for a single fault bridges it.
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { because, type Because } from '#standards/because.ts';
 
 import type { BridgeQuestion, PartGrade, PartTables } from './bridge-grade.ts';

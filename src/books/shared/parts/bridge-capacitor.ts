@@ -2,7 +2,7 @@
 // the distances reach that the file gives of it. Across a barrier an X class or none at all is unsafe: its short circuit
 // puts the mains on the other side.
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { because, type Because } from '#standards/because.ts';
 
 import type { BridgeQuestion, CapacitorClass, PartGrade, PartTables } from './bridge-grade.ts';

@@ -1,8 +1,7 @@
 // What is asked of a part that bridges two circuits, and what the answer holds.
 
-import type { OvervoltageCategory } from '#model/design.ts';
+import type { OvervoltageCategory, Grade } from '#units/terms.ts';
 import type { Because, Judged } from '#standards/because.ts';
-import type { Grade } from '#standards/grade.ts';
 import type { Nm, VoltsRms } from '#units/quantity.ts';
 
 export type CapacitorClass = 'Y1' | 'Y2' | 'Y4' | 'X1' | 'X2' | 'none' | 'unknown';

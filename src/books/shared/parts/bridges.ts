@@ -1,7 +1,7 @@
 // The grade of a part that bridges two circuits on purpose, and whether one fault of it would put the mains on the
 // other side. Whether a barrier stands there at all is for the caller to say; its distances are handed in.
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsRms } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';

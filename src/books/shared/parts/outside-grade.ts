@@ -3,7 +3,7 @@
 //
 // Step: outside-grade {what, clearance, creepage, materialGroup, byClearance, byCreepage, grade}, mm.
 
-import type { Outside } from '#model/design.ts';
+import type { Outside } from '#model/design/outside.ts';
 import { because, type Because } from '#standards/because.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 

@@ -1,7 +1,7 @@
 // What the distances round a part reach: a figure that the file leaves out reaches nothing at worst and everything at best,
 // or is the certificate's matter.
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { because, type Because } from '#standards/because.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 

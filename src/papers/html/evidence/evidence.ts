@@ -1,6 +1,7 @@
 // Photographs, measurements and documents behind the figures. A picture is shown only where the file itself holds it.
 
-import type { Design, Evidence } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Evidence } from '#model/design/evidence.ts';
 import { block, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
 import { foundWords, measuredOn, photoFigure } from './photo-figure.ts';
 import { readMeasurement } from '#model/measure/measurement-note.ts';

@@ -1,7 +1,8 @@
 // A photograph in the report: the picture that the file holds, turned as it was looked at, with the length of its scale and
 // each measurement drawn and numbered on it; below it what was found and which field it stands behind.
 
-import type { Design, Evidence } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Evidence } from '#model/design/evidence.ts';
 import { readMeasurement, type MeasurementNote } from '#model/measure/measurement-note.ts';
 import { plainNumber } from '#model/measure/note-text.ts';
 import { readPhoto, type PhotoNote } from '#model/measure/photo-note.ts';

@@ -1,6 +1,7 @@
 // The signs of the report: verdict bar, grade bars, unknown, how well known, a circuit's mark beside its letter.
 
-import type { Answer, Grade } from '#judge/verdict/verdict.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
+import type { Grade } from '#units/terms.ts';
 import type { Confirmed } from '#standards/because.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import type { CircuitLook } from '#words/design/circuit-look.ts';

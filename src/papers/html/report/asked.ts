@@ -2,7 +2,7 @@
 
 import { plyWords } from '#words/verdict/ply-words.ts';
 import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { askedLength, frequency, kilovoltsUp, lengthDown, volts } from '#words/text/number-words.ts';
 import { worstFirst } from '#words/verdict/pair-words.ts';
 import { table, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';

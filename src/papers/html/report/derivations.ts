@@ -1,7 +1,7 @@
 // Worked sheets: how the worst pair's limiting figure was found, and at the end every figure of every pair.
 
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { PairVerdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { Because } from '#standards/because.ts';
 import { sheetsOf } from '#words/derivation/explain-text.ts';
 import { askedLength } from '#words/text/number-words.ts';

@@ -1,7 +1,8 @@
 // The table of pairs, and for each pair the weakest path by the number of plies that it punctures.
 
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { PairVerdict, PrintedPath } from '#judge/verdict/verdict.ts';
+import type { PrintedPath } from '#judge/verdict/path.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { lengthDown, lengthUp, plies } from '#words/text/number-words.ts';
 import { limitingFigure, nameOf, worstFirst } from '#words/verdict/pair-words.ts';
 import { pathSentence } from '#words/paths/path-words.ts';

@@ -1,6 +1,6 @@
 // Weak spots, worst first: the first ones seen close, all of them in words.
 
-import type { WeakSpot } from '#judge/verdict/verdict.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { capitalised, spotWords } from '#words/text/answer-words.ts';
 import { spotMend, spotSays } from '#words/spots/spot-says.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';

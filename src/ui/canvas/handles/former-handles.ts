@@ -1,7 +1,8 @@
 // Handles of the former and of the core: tube wall, flanges, rim, chamber widths, dividers, gap to the core.
 // The tube's outer face and the left flange's inner face are where measuring starts; they stay where they are.
 
-import type { Design, Layer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer } from '#model/design/layer.ts';
 import { isKnown, type Known, type Reading } from '#model/quantity/reading.ts';
 import { mm, nm, type Nm } from '#units/quantity.ts';
 import { LEAST_ROOM, LONGEST, type DrawnSection, type Handle } from './handle.ts';

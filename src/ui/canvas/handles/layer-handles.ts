@@ -2,7 +2,9 @@
 // A winding's end is its margin, or its measured extent where the file gives one; a tape stops by its inset, counted
 // from the margin where it has one.
 
-import type { Design, Layer, Margin, Side } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { Layer, Margin } from '#model/design/layer.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown, known, type Known, type Reading } from '#model/quantity/reading.ts';
 import { mm, nm, type Nm } from '#units/quantity.ts';
 import { LEAST_ROOM, LONGEST, type DrawnSection, type Handle } from './handle.ts';

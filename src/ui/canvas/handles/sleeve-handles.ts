@@ -1,7 +1,10 @@
 // Handles of the sleeves in a lead section: how far each reaches inside the flange that its lead leaves by.
 // Which lead a section holds is told by the names of what is laid into it: `P start`, `P link 1`, `screen 2 lead`.
 
-import type { Design, Lead, Side, Sleeve, WindingLayer } from '#model/design.ts';
+import type { Design } from '#model/design.ts';
+import type { WindingLayer } from '#model/design/layer.ts';
+import type { Lead, Sleeve } from '#model/design/winding.ts';
+import type { Side } from '#units/terms.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import { mm, nm } from '#units/quantity.ts';
 import type { DrawnSection, Handle } from './handle.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Bridge } from '#model/design.ts';
+import type { Bridge } from '#model/design/outside.ts';
 import { known, leftOut } from '#model/quantity/reading.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { BridgeQuestion } from '#books/shared/parts/bridge-grade.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Outside } from '#model/design.ts';
+import type { Outside } from '#model/design/outside.ts';
 import { known, leftOut } from '#model/quantity/reading.ts';
 import { gradeOfOutside } from '#books/shared/parts/outside-grade.ts';
 import { mm } from '#units/quantity.ts';

@@ -1,7 +1,7 @@
 // The tracking group of a material, or what one that nobody knows counts as.
 
 import { plainly } from '#judge/verdict/assumed.ts';
-import type { MaterialGroup } from '#model/design.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import type { Filling } from '#judge/assume/fill-context.ts';
 

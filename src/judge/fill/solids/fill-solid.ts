@@ -3,10 +3,11 @@
 import { plainly, type CountedAs } from '#judge/verdict/assumed.ts';
 import { because, type Because } from '#standards/because.ts';
 import type { Book } from '#books/questions/book.ts';
-import type { MaterialGroup } from '#standards/grade.ts';
+import type { MaterialGroup } from '#units/terms.ts';
 import { filmBreakdown, tapeById, type Figure, type Tape } from '#standards/materials/materials.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
-import type { Margin, Sheet, Withstand } from '#model/design.ts';
+import type { Margin } from '#model/design/layer.ts';
+import type { Sheet, Withstand } from '#model/design/sheet.ts';
 import type { Unknown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
 import type { BuildMargin, BuildSheet } from '#solver/section/build.ts';

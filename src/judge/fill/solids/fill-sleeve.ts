@@ -6,7 +6,7 @@ import { plainly } from '#judge/verdict/assumed.ts';
 import { because } from '#standards/because.ts';
 import type { Book } from '#books/questions/book.ts';
 import { sleeveById } from '#standards/materials/materials.ts';
-import type { Sleeve } from '#model/design.ts';
+import type { Sleeve } from '#model/design/winding.ts';
 import { isKnown, type Unknown } from '#model/quantity/reading.ts';
 import type { BuildSleeve } from '#solver/section/build.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';

@@ -1,0 +1,38 @@
+// One judging of a design with its unknowns counted one way: builds filled, sections laid out, every pair graded.
+
+import { type Choice, settled } from '#judge/assume/assumption.ts';
+import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
+import { demotedCircuits, withoutBehindReinforced } from './isolated.ts';
+import { judgeRoles } from './judge-roles.ts';
+import { type Judging, isEveryPairJudged } from './judging.ts';
+import type { Outcome, PairOutcome } from '#judge/paths/case-result.ts';
+import type { Design } from '#model/design.ts';
+
+/** `coreTo` overrides the core's bond: undefined leaves it to the file. */
+export function judgeOnce(
+  judging: Judging,
+  design: Design,
+  choice: Choice,
+  coreTo?: string | null,
+): Outcome & { readonly filled: Filled } {
+  const stated = settled(design, choice.ends);
+  const filled = fillBuild(stated, judging.book, choice);
+  const { pollutionDegree } = filled;
+  const now: Design = { ...stated, surroundings: { ...stated.surroundings, pollutionDegree } };
+  const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];
+  let demoted: ReadonlySet<string> = new Set();
+  for (;;) {
+    const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
+    const further = demotedCircuits(now, outcome.pairs, demoted);
+    if (further.size === demoted.size) {
+      const pairs = withoutBehindReinforced(now, outcome.pairs);
+      return { ...outcome, pairs: askedFor(judging, now, pairs) };
+    }
+    demoted = further;
+  }
+}
+
+const askedFor = (judging: Judging, design: Design, pairs: readonly PairOutcome[]): readonly PairOutcome[] =>
+  judging.only !== undefined && isEveryPairJudged(judging, design)
+    ? judging.only.map((i) => pairs[i]!)
+    : pairs;

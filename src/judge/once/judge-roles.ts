@@ -1,0 +1,152 @@
+// Every pair of a filled build graded, with the roles of its circuits as they count now.
+
+import type { Choice } from '#judge/assume/assumption.ts';
+import { voltagesAs } from '#judge/assume/counted-stress.ts';
+import type { Filled } from '#judge/fill/fill-build.ts';
+import { lowest, printed } from '#judge/grade/grade.ts';
+import { searchPlan } from '#judge/grade/search-plan.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
+import { strongSolids } from '#judge/grade/strong-solids.ts';
+import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/case-result.ts';
+import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
+import { noPaths, shorterOf, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
+import { type PairPaths, isWorse, pathsOfPair } from '#judge/paths/weakest-path.ts';
+import type { Design } from '#model/design.ts';
+import { chamberFits } from '#solver/placing/chamber-fits.ts';
+import type { ChamberFit } from '#solver/section/section.ts';
+import { heightOf, reaches } from '#standards/ladder.ts';
+import type { Grade } from '#units/terms.ts';
+import { askPair } from './asked-pair.ts';
+import { type Judging, isEveryPairJudged } from './judging.ts';
+import { bridgesOf } from './pair-bridges.ts';
+
+export function judgeRoles(
+  judging: Judging,
+  design: Design,
+  choice: Choice,
+  filled: Filled,
+  coreBonds: readonly (string | null)[],
+  demoted: ReadonlySet<string>,
+): Outcome & { readonly filled: Filled } {
+  const { book } = judging;
+  const asMains: Design = {
+    ...design,
+    circuits: design.circuits.map((circuit) =>
+      demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit,
+    ),
+  };
+  const plain = voltagesAs(design, choice);
+  const raised = demoted.size === 0 ? plain : voltagesAs(asMains, choice);
+  const least = book.leastThickness().value;
+  const all = plain.map((_, i) => i);
+  const asked = (isEveryPairJudged(judging, design) ? all : judging.only!).map((i) =>
+    askPair(book, design, asMains, demoted, choice, plain[i]!, raised[i]!),
+  );
+  const questions = asked.map(({ question }) => question);
+  const rules = solidRules(book);
+  const plan = searchPlan(questions, filled.stuffs, rules);
+  const strength = {
+    leastThickness: least,
+    trackingRank: plan.trackingRank,
+    runs: plan.runs,
+    closedFrom: plan.closedFrom,
+  };
+  const search = {
+    solidOptions: strength,
+    design,
+    tools: { stuffs: plan.stuffs, rules },
+    plan,
+    cache: judging.cache,
+    counted: countedAs(choice),
+    everyPlace: judging.places ?? judging.printed,
+    reachOnly: judging.reachOnly,
+  };
+  const places = filled.builds.map((worse) =>
+    worse.map((build) => placeOf(design, filled.outside, build, judging.cache, strength)),
+  );
+  const bonds = filled.bestBond ? coreBonds.map((core) => [core]) : [coreBonds];
+  const sites = places.flatMap((worse) =>
+    bonds.map((all) => worse.flatMap((place) => all.map((core) => siteOf(search, place, core)))),
+  );
+  const shortest = judging.printed
+    ? sites[0]!
+        .map((site) => shortestOfPairs(site, questions))
+        .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
+    : questions.map(noPaths);
+  const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
+    const { needed } = question;
+    const paths = bestOf(sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question)))));
+    const printedPaths = [...shortest[i]!.creepage, ...shortest[i]!.clearance];
+    // a pair that holds by length alone is still shown with its weakest path
+    const worst = printedPaths.reduce((a, b) => (isWorse(b, a) ? b : a), paths.worst);
+    const bridges = bridgesOf(judging, design, choice, question, stress);
+    const fromPaths = worst ? worst.grade : 'reinforced';
+    const low = bridges.reduce<FoundBridge | null>(
+      (worst, one) => (worst === null || heightOf(one.grade) < heightOf(worst.grade) ? one : worst),
+      null,
+    );
+    const byBridge = low !== null && heightOf(low.grade) < heightOf(fromPaths);
+    const holding = byBridge ? low : worst;
+    const failing = bridges.filter((one) => one.bridge.unsafe !== null || !reaches(one.grade, needed));
+    return {
+      between: question.between,
+      needed,
+      neededBecause,
+      stress,
+      transients: entering,
+      required,
+      places: question.places,
+      achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
+      strong: () => strongSolids(design, plan, question.between),
+      holding,
+      shortest: shortest[i]!,
+      failing: [...failing, ...paths.failing, ...besideThem(printedPaths, needed, paths.failing)],
+    };
+  });
+  const { build } = places[0]![0]!;
+  const looked = judging.printed
+    ? questions.flatMap((question) => [...sectionsFor(sites[0]![0]!, question)])
+    : [];
+  const sections = [...new Set(looked)].filter((section) => section !== null);
+  const overfull = chamberFits(build).some(doesNotFit);
+  return { design, pairs, sections, build, coreBonds, overfull, filled };
+}
+
+/**
+ * Of ways straight through solids and of ways through none, what is not enough beside what was found: a way of the other kind
+ * may be worse, and mending that one does not mend these.
+ */
+function besideThem(
+  paths: readonly (FoundPath | null)[],
+  needed: Grade | null,
+  known: readonly FoundPath[],
+): readonly FoundPath[] {
+  const isStraight = ({ plies, length }: FoundPath) => plies > 0 && length === 0;
+  const isRound = ({ plies }: FoundPath) => plies === 0;
+  return [isStraight, isRound].flatMap((isOf) => {
+    const found = paths.find((path) => path !== null && isOf(path) && !reaches(path.grade, needed));
+    return found && !known.some(isOf) ? [found] : [];
+  });
+}
+
+/** What a section is called after beside the one that is drawn. */
+function countedAs({ at, turned }: Choice): string {
+  const others = 'other circuits at their other end';
+  if (at === 'best') return turned.size > 0 ? `unknowns at their best, ${others}` : 'unknowns at their best';
+  return turned.size > 0 ? others : '';
+}
+
+/** Too high for the former, or a turn too wide for its place. */
+const doesNotFit = ({ used, available, layers }: ChamberFit): boolean =>
+  used > available || layers.some(({ tooWide }) => tooWide);
+
+/** Alternatives that an unknown leaves open: the worse counts. */
+const worstOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => ({
+    worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
+    failing: [...a.failing, ...b.failing],
+  }));
+
+/** Choices of place at best: the better counts; no weak path at all is best. */
+const bestOf = (all: readonly PairPaths[]): PairPaths =>
+  all.reduce((a, b) => (isWorse(a.worst, b.worst) ? b : a));
