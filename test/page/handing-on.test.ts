@@ -46,7 +46,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
     await page.locator('#layers').waitFor();
     await drop('{"format": 1', page);
     await expect.poll(() => page.getByRole('alert').innerText()).toContain('no design file');
-    await page.getByRole('button', { name: 'the build on the sheet' }).click();
+    await page.getByRole('link', { name: 'Sheet', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: firstBuild.title }).waitFor();
     await drop(JSON.stringify({ ...firstBuild, title: 'Dropped' }), page);
     await page.getByRole('heading', { level: 1, name: 'Dropped' }).waitFor();

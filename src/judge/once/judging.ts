@@ -1,7 +1,6 @@
 // What one judging is asked for.
 
 import type { Book } from '#books/questions/book.ts';
-import { printed } from '#judge/grade/grade.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { Design } from '#model/design.ts';
 

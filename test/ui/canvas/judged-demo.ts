@@ -9,7 +9,7 @@ import { judging } from '#state/searches/judging.ts';
 import type { DrawnSection, Handle } from '#ui/canvas/handles/handle.ts';
 import { handlesOf } from '#ui/canvas/handles/handles.ts';
 
-const { read, judge } = judging();
+const { read, judge, sketch } = judging();
 
 export interface Judged {
   readonly doc: DesignFile;
@@ -19,15 +19,33 @@ export interface Judged {
 
 export const demoIds = readdirSync('static/demos').map((file) => file.replace(/\.json$/, ''));
 
+/** As they lie in the folder: judged once for all tests of a file. */
+const asFiled = new Map<string, Judged>();
+
 export function judgedDemo(id: string, edits: readonly Edit[] = []): Judged {
+  const known = edits.length === 0 ? asFiled.get(id) : undefined;
+  if (known !== undefined) return known;
   const file = JSON.parse(readFileSync(`static/demos/${id}.json`, 'utf8')) as DesignFile;
-  return judgedDoc(applyEdits(file, edits));
+  const judged = judgedDoc(applyEdits(file, edits));
+  if (edits.length === 0) asFiled.set(id, judged);
+  return judged;
 }
 
 export function judgedDoc(doc: DesignFile): Judged {
+  const design = designOf(doc);
+  return { doc, design, judgement: judge(design) };
+}
+
+/** As the page draws it while an edge is dragged: the plain section alone, not judged. */
+export function sketchedDoc(doc: DesignFile): Judged {
+  const design = designOf(doc);
+  return { doc, design, judgement: sketch(design) };
+}
+
+function designOf(doc: DesignFile): Design {
   const reading = read(doc);
   if (reading.kind === 'bad') throw new Error(faultsOf(doc).join('; '));
-  return { doc, design: reading.design, judgement: judge(reading.design) };
+  return reading.design;
 }
 
 export function faultsOf(doc: DesignFile): readonly string[] {

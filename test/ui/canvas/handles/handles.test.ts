@@ -8,8 +8,8 @@ import {
   faultsOf,
   handleOf,
   judgedDemo,
-  judgedDoc,
   sectionOf,
+  sketchedDoc,
 } from '#test/ui/canvas/judged-demo.ts';
 
 const TIMER = 'greenhouse-timer';
@@ -115,11 +115,19 @@ describe.each(demoIds)('handles of %s', (id) => {
     }
   });
 
+  it('should stand on the plain section alike, whether it is judged or sketched', () => {
+    const judged = judgedDemo(id);
+    const sketched = sketchedDoc(judged.doc);
+    expect(handlesOf(sketched.design, sectionOf(sketched))).toEqual(
+      handlesOf(judged.design, sectionOf(judged)),
+    );
+  });
+
   it('should put the edge where it was dragged', () => {
     const judged = judgedDemo(id);
     for (const handle of handlesOf(judged.design, sectionOf(judged))) {
       const value = limited(handle, nm(handle.value + mm(0.15)));
-      const after = judgedDoc(applyEdits(judged.doc, editsOf(handle, value)));
+      const after = sketchedDoc(applyEdits(judged.doc, editsOf(handle, value)));
       expect(handleOf(after, handle.id), handle.id).toMatchObject({ value, at: positionOf(handle, value) });
     }
   });
