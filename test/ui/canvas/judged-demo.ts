@@ -39,7 +39,7 @@ export function judgedDoc(doc: DesignFile): Judged {
 /** As the page draws it while an edge is dragged: the plain section alone, not judged. */
 export function sketchedDoc(doc: DesignFile): Judged {
   const design = designOf(doc);
-  return { doc, design, judgement: sketch(design) };
+  return { doc, design, judgement: sketch!(design) };
 }
 
 function designOf(doc: DesignFile): Design {
