@@ -1,7 +1,7 @@
 // The voltages of a pair while they are being found, each figure with its basis and its reason.
 
 import type { Circuit } from '#model/design.ts';
-import { type Because, because } from '#standards/because.ts';
+import type { Because } from '#standards/because.ts';
 import type { Basis, ComputedStress, OpenVoltage, StressNote } from '#stress/pair/pair-stress.ts';
 import type { Hertz, VoltsPeak, VoltsRms } from '#units/quantity.ts';
 
