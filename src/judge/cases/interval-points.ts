@@ -2,11 +2,16 @@
 // take another number of rows, a solid becomes strong), for there a distance jumps and neither end need be the worse.
 
 import type { Design } from '#model/design.ts';
-import type { Build } from '#solver/section/build.ts';
+import type { Build, StuffId } from '#solver/section/build.ts';
+import type { RunStep } from '#solver/network/pieces.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Nm } from '#units/quantity.ts';
 import { WORST, settled, withEnds } from '#judge/assume/assumption.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
+import { askedOf } from '#judge/grade/path-requirement.ts';
+import { solidRules } from '#judge/grade/solid-rules.ts';
+import { solidRuns } from '#judge/grade/solid-runs.ts';
+import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Judging } from '#judge/once/judging.ts';
 
 export interface IntervalPoint {
@@ -19,12 +24,20 @@ export interface IntervalPoint {
 /** How finely a change is looked for: 2^-20 of the half-width is a nanometre in a millimetre. */
 const FINEST = 2 ** -20;
 
-export function pointsOf({ book }: Judging, design: Design, path: string): readonly IntervalPoint[] {
-  const least = book.leastThickness().value;
+/** `pairs`: as judged with all intervals nominal, which says what their solids have to show. */
+export function pointsOf(
+  { book }: Judging,
+  design: Design,
+  path: string,
+  pairs: readonly PairOutcome[],
+): readonly IntervalPoint[] {
+  const questions = pairs.map((pair) => ({ ...pair, asked: askedOf(pair.required, true) }));
+  const rules = solidRules(book);
   const kind = (end: number): string => {
     const choice = end === 0 ? WORST : withEnds(new Map([[path, end]]));
-    const { drawn } = fillBuild(settled(design, choice.ends), book, choice);
-    return drawn.map((build) => kindOf(build, least)).join();
+    const { drawn, stuffs } = fillBuild(settled(design, choice.ends), book, choice);
+    const { runs } = solidRuns(questions, stuffs, rules);
+    return drawn.map((build) => kindOf(build, runs)).join();
   };
   const nominal = kind(0);
   const between = (low: number, high: number): readonly number[] => {
@@ -37,17 +50,26 @@ export function pointsOf({ book }: Judging, design: Design, path: string): reado
   return [...new Set(ends)].map((end) => ({ end, keepsKind: kind(end) === nominal }));
 }
 
-/** Rows of every layer, and which solids are as thick as the rule book asks of one alone. */
-function kindOf(build: Build, least: Nm): string {
-  const { lays, wall, flange, dividers, wrap, layers } = build;
+/** Rows of every layer, and what every solid is worth across: as thick as it takes to be strong, or to show so much. */
+function kindOf(build: Build, runs: readonly (readonly RunStep[])[]): string {
   const rows = chamberFits(build).flatMap((fit) => fit.layers.map((layer) => layer.rows));
-  const thick = [
-    ...lays.map(({ sleeve }) => sleeve?.wall ?? 0),
-    wall.kind === 'moulded' ? wall.thickness : wall.plyThickness,
-    flange,
-    ...dividers,
-    wrap?.plyThickness ?? 0,
-    ...layers.map((layer) => (layer.kind === 'tape' ? layer.plyThickness : 0)),
+  const worth = solidsOf(build).map(
+    ([stuff, thickness]) => runs[stuff]!.filter(({ below }) => thickness >= below).length,
+  );
+  return [...rows, ...worth].join(' ');
+}
+
+type Thick = readonly [StuffId, thickness: Nm];
+
+function solidsOf({ lays, wall, flange, dividers, moulding, wrap, layers }: Build): readonly Thick[] {
+  const tapes = layers.map((layer) => (layer.kind === 'tape' ? layer : null));
+  const sheets = [wrap, wall.kind === 'plies' ? wall : null, ...tapes];
+  const covers = layers.map((layer) => (layer.kind === 'winding' ? layer.wire.cover : null));
+  const moulded = [flange, ...dividers, ...(wall.kind === 'moulded' ? [wall.thickness] : [])];
+  return [
+    ...moulded.map((thickness): Thick => [moulding, thickness]),
+    ...lays.flatMap(({ sleeve }): readonly Thick[] => (sleeve ? [[sleeve.stuff, sleeve.wall]] : [])),
+    ...sheets.flatMap((sheet): readonly Thick[] => (sheet ? [[sheet.stuff, sheet.plyThickness]] : [])),
+    ...covers.flatMap((cover): readonly Thick[] => (cover ? [[cover.stuff, cover.thickness]] : [])),
   ];
-  return [...rows, ...thick.map((thickness) => Number(thickness >= least))].join(' ');
 }

@@ -38,8 +38,8 @@ export interface Turn extends Past {
 export function judgeWorst(judging: Judging, design: Design, coreTo?: string | null): WorstCase {
   const intervals = intervalsOf(design);
   const points = new Map<string, readonly IntervalPoint[]>();
-  const pointsAt = (path: string): readonly IntervalPoint[] => {
-    const known = points.get(path) ?? pointsOf(judging, design, path);
+  const pointsAt = (path: string, pairs: readonly PairOutcome[]): readonly IntervalPoint[] => {
+    const known = points.get(path) ?? pointsOf(judging, design, path, pairs);
     points.set(path, known);
     return known;
   };
@@ -76,11 +76,15 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
 function judgeMoved(
   at: (ends: Ends) => WorstCase['nominal'],
   intervals: readonly string[],
-  pointsAt: (path: string) => readonly IntervalPoint[],
+  pointsAt: (path: string, pairs: readonly PairOutcome[]) => readonly IntervalPoint[],
 ) {
   const nominal = at(new Map());
   const alone = intervals.map((path) =>
-    pointsAt(path).map((point): Tried => ({ ...point, path, outcome: at(new Map([[path, point.end]])) })),
+    pointsAt(path, nominal.pairs).map((point): Tried => ({
+      ...point,
+      path,
+      outcome: at(new Map([[path, point.end]])),
+    })),
   );
   const ends = intervals.length === 0 ? [] : allWorse(nominal, alone);
   const tried = alone.flat().map(({ outcome }) => outcome);

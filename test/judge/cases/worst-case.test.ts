@@ -129,7 +129,8 @@ describe('where turns change their rows inside an interval', () => {
       printed: false,
       reachOnly: false,
     };
-    const points = pointsOf(judging, designWith(build('0.04 mm')), 'layers[2].margins.left.width');
+    const design = designWith(build('0.04 mm'));
+    const points = pointsOf(judging, design, 'layers[2].margins.left.width', []);
     expect(points.map(({ end }) => end)).toEqual([-1, expect.closeTo(0.5, 4), expect.closeTo(0.5, 4), 1]);
     expect(points.map(({ keepsKind }) => keepsKind)).toEqual([true, true, false, false]);
   });
@@ -169,6 +170,33 @@ describe('where a solid becomes strong inside an interval', () => {
       'not-shown',
       'not-shown',
     ]);
+  });
+});
+
+describe('where a solid becomes strong by what it shows', () => {
+  // Category IV asks 8.0 kV peak. A moulding shows 60 % of 17 kV peak a millimetre, with 0.1 % of slack: from
+  // 8.0 x 0.999 / 10.2 = 0.783530 mm up it is strong; basic asks 6.0 kV: from 0.587648. By thickness alone from 0.4.
+  const build: Changes = {
+    supply: { kind: 'ac', voltage: '240 V', overvoltageCategory: 4 },
+    'former.wall': interval('0.7 mm', '0.2 mm'),
+  };
+
+  it('should look on both sides of every thickness that shows one test more', () => {
+    const design = designWith(build);
+    const judging = {
+      book: ruleBook('iec-62368-1')!,
+      cache: new PathCache(),
+      printed: false,
+      reachOnly: false,
+    };
+    const points = pointsOf(
+      judging,
+      design,
+      'former.wall.thickness',
+      judgeWorst(judging, design).nominal.pairs,
+    );
+    const walls = points.map(({ end }) => Number((0.7 + 0.2 * end).toFixed(5)));
+    expect(walls).toEqual([0.5, 0.58765, 0.58765, 0.78353, 0.78353, 0.9]);
   });
 });
 
