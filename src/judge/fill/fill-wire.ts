@@ -16,6 +16,7 @@ import type { Winding, Wire } from '#model/design/winding.ts';
 import type { BuildCover, BuildWire } from '#solver/section/build.ts';
 import { UNKNOWN_WIRE } from '#model/unknown-counts.ts';
 import { inMm, nm, voltsPeak, voltsRms, type Nm } from '#units/quantity.ts';
+import { isBest } from '#judge/assume/assumption.ts';
 import type { Counted, Filling } from '#judge/assume/fill-context.ts';
 import { peakOf } from '#judge/fill/solids/fill-solid.ts';
 import type { Solid } from '#books/questions/solid.ts';
@@ -40,8 +41,11 @@ export function fillWire(
     slumps: true,
   };
   if (typeof wire.kind !== 'string') {
-    const best = filling.room(`${field}.kind`, winding.circuit, plainly('enamelled')) === 'best';
-    const cover = best ? certified(filling, book, winding, field, overall.value, CERTIFIED) : null;
+    const roomy = filling.room(`${field}.kind`, winding.circuit, plainly('enamelled')) === 'best';
+    if (!roomy) return { ...plain, because: overall.because };
+    const cover = isBest(filling.choice, `${field}.kind`)
+      ? certified(filling, book, winding, field, overall.value, CERTIFIED)
+      : passable(filling, wire, winding, overall.value);
     return { ...plain, cover, slumps: slumps(cover), because: overall.because };
   }
   switch (wire.kind) {
@@ -57,6 +61,13 @@ export function fillWire(
     case 'fully-insulated':
       return { ...fullCover(filling, book, wire, winding, overall.value, field), because: overall.because };
   }
+}
+
+/** As others find it that pass by: a cover that shuts no way, however long the way in it, and of which nothing is shown. */
+function passable(filling: Filling, wire: Wire, winding: Winding, overall: Nm): BuildCover {
+  const why = because('full-cover', { winding: winding.id, grade: null, breakdown: null, peak: null });
+  const stuff = filling.stuffs.id(coverStuff('full-cover', winding, null, null, why), winding.id);
+  return { thickness: coverThickness(overall, wire), plies: 1, stuff };
 }
 
 /** Certified layers that count; null where the cover earns nothing. */
@@ -75,7 +86,9 @@ function layersOf(
   }
   if (typeof wire.insulationLayers === 'number') return approved ? wire.insulationLayers : null;
   const best = earns('insulationLayers');
-  return approved && best ? CERTIFIED : null;
+  // one layer leaves others the most room to pass
+  const most = isBest(filling.choice, `${field}.insulationLayers`) ? CERTIFIED : 1;
+  return approved && best ? most : null;
 }
 
 function certified(
@@ -94,16 +107,16 @@ function certified(
   const standsUpTo = (as: CountedAs, kind: Counted['kind']): boolean =>
     filling.unknown(`${field}.withstand`, as, kind) === 'best';
   // three layers are strong, and what is stated of them is what has been shown: above it nothing is known
-  const isBest = stated
+  const isTaken = stated
     ? layers === CERTIFIED && standsUpTo({ as: 'stated-test', peak: peakOf(withstand) }, 'seldom-stated')
     : standsUpTo(
         shown.value === null ? plainly('no-strength') : { as: 'type-test', peak: shown.value },
         'house-rule',
       );
-  const strength = isBest ? 'whatever' : stated ? peakOf(withstand) : shown.value;
+  const strength = isTaken ? 'whatever' : stated ? peakOf(withstand) : shown.value;
   const why = because('wire-cover', { winding: winding.id, layers }, [], [rule.because, shown.because]);
   const cover = coverStuff('cover', winding, strength, layers, why);
-  const perMm = isBest ? Infinity : book.shownPerMm(null).value;
+  const perMm = isTaken ? Infinity : book.shownPerMm(null).value;
   const stuff = filling.stuffs.id({ ...cover, stated, perMm }, winding.id);
   return { thickness: coverThickness(overall, wire), plies: layers === 3 ? null : layers, stuff };
 }
