@@ -64,6 +64,14 @@ export const PAGES = [
     key: null,
     ofBuild: false,
   },
+  {
+    name: 'minutes',
+    title: 'First ten minutes',
+    view: 'minutes/MinutesView',
+    row: null,
+    key: null,
+    ofBuild: false,
+  },
   { name: 'many', title: 'Many at once', view: 'many/ManyView', row: null, key: null, ofBuild: false },
 ] as const satisfies readonly PageRecord[];
 
