@@ -140,7 +140,7 @@ export function noMendWords(none: NoMend, doc: DesignFile): string {
     case 'meets':
       return 'Nothing needs mending: the build meets what is asked.';
     case 'unknown':
-      return `Whatever is mended, ${listed(none.pairs.map((pair) => pairWords(pair, doc)))} stays not shown; known would have to be ${listed(none.fields)}.`;
+      return `Whatever is mended, ${listed(none.pairs.map((pair) => pairWords(pair, doc)))} stays not shown; what would have to be known: ${listed(none.fields.map((field) => fieldWords(doc, field)))}.`;
     case 'no-act':
       return `No change of the trade mends it: ${listed(none.spots.map((kind) => spotWords(kind as Parameters<typeof spotWords>[0])))} stays.`;
     case 'stopped':
