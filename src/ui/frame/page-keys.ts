@@ -1,9 +1,9 @@
-// Keys that work anywhere on the page, unless one is typing: steps back and forward, files, pages, weak spots, sections, the list.
+// Keys that work anywhere on the page, unless one is typing: steps back and forward, files, pages, finding, weak spots, sections, the list.
 
 import { PAGES, type PageName } from '#state/app/page-list.ts';
 import type { Desk } from '#state/app/app.svelte.ts';
 
-export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void): void {
+export function pageKeys(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys' | 'find') => void): void {
   if (event.defaultPrevented) return;
   const page = pageKeyed(event);
   if (page !== undefined) {
@@ -16,7 +16,7 @@ export function pageKeys(event: KeyboardEvent, desk: Desk, showList: () => void)
   const done =
     event.ctrlKey || event.metaKey
       ? commandKey(event, desk, isTyping)
-      : !isTyping && plainKey(event, desk, showList);
+      : !isTyping && plainKey(event, desk, show);
   if (done) event.preventDefault();
 }
 
@@ -48,11 +48,11 @@ function keepTyped(): void {
   field.focus();
 }
 
-function plainKey(event: KeyboardEvent, desk: Desk, showList: () => void): boolean {
+function plainKey(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys' | 'find') => void): boolean {
   const { bench, pages } = desk;
   if (event.altKey) return false;
-  if (event.key === '?') {
-    showList();
+  if (event.key === '?' || event.key === '/') {
+    show(event.key === '?' ? 'keys' : 'find');
     return true;
   }
   if (event.key === 'Escape' && bench.trial.tried !== null) {

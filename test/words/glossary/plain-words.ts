@@ -30,15 +30,15 @@ range rate rated reaches read readings reads really reason reasons reflected rem
 report resistance rest result results right rim ring round row rule rules run safe said same save
 saved say scale score search second seconds see seed seen select sent series set seven several share
 sheet sheets short shortcuts should show showing shown shows side since single six size slow small
-so sold solid some something source sources spare split spot spread stands start starts stated step steps
-still stop store stress strong such sum supply surface surroundings switch switches table tables
-take taken taking taped task teacher tell ten tested text than that the their them then there these
-they thickness thing things think thirty this those three through time times title to together tool
-top total touched touches tried try turns two type under unit units until up upload upper use used
-uses value values version versions very view voltage voltages wanders want was way ways weakest week
-well were what when where which while who whole whose why wide width will window wire with within
-without withstood won words work worked worse worst would wound write year years yet you your zero
-zoom
+so sold solid some something source sources spare split spot spread stands start starts stated step
+steps still stop store stress strong such sum supply surface surroundings switch switches table
+tables take taken taking taped task teacher tell ten tested text than that the their them then there
+these they thickness thing things think thirty this those three through time times title to together
+tool top total touched touches tried try turns two type under unit units until up upload upper use
+used uses value values version versions very view voltage voltages wanders want was way ways weakest
+week well were what when where which while who whole whose why wide width will window wire with
+within without withstood won word words work worked worse worst would wound write year years yet you
+your zero zoom
 `;
 
 export const plainWords: ReadonlySet<string> = new Set(WORDS.trim().split(/\s+/));

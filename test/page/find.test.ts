@@ -1,0 +1,44 @@
+// Finding by a few typed words: a field of the build, a page, a word; by keys alone.
+
+import type { Browser } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFaults, hasBrowser, judged, launch, openPage } from './open-page.ts';
+
+describe.skipIf(!hasBrowser())('finding', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should put the cursor into the field that was meant, from any page', async () => {
+    const { page, wrongs } = await openPage(browser, '#mend');
+    await page.getByRole('heading', { level: 1, name: 'Mend' }).waitFor();
+    await page.keyboard.press('/');
+    const typed = page.getByRole('combobox', { name: 'Find a field, a page or a word' });
+    await typed.fill('left margin layer 3');
+    await page.getByRole('option', { name: 'left margin, layer 3 1.65 mm', exact: false }).first().waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+    await page.keyboard.press('Enter');
+    const field = page.locator('[data-field="layers[2].margins.left.width"]');
+    await expect.poll(() => field.evaluate((node) => node === document.activeElement)).toBe(true);
+    await judged(page);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should go to a page and to a word, and say where nothing is meant', async () => {
+    const { page } = await openPage(browser, '#sheet');
+    await page.getByRole('button', { name: 'Find' }).click();
+    const typed = page.getByRole('combobox', { name: 'Find a field, a page or a word' });
+    await typed.fill('qqqq');
+    await page.getByText('nothing is called that').waitFor();
+    await typed.fill('kriechstrecke');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Words' }).waitFor();
+    expect(new URL(page.url()).hash).toBe('#words/creepage-distance');
+    await page.keyboard.press('/');
+    await typed.fill('tables');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Tables' }).waitFor();
+  });
+});
