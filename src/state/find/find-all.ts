@@ -41,7 +41,8 @@ function fieldsOf(doc: object): readonly Extract<Found, { kind: 'field' }>[] {
     if (Array.isArray(value)) return value.flatMap((each, k) => leaves(each, [...keys, k]));
     if (typeof value === 'object' && value !== null)
       return Object.entries(value).flatMap(([key, each]) => leaves(each, [...keys, key]));
-    return String(value).length > SHORT ? [] : [[fieldPath(keys), String(value)]];
+    const said = typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+    return said.length > SHORT ? [] : [[fieldPath(keys), said]];
   };
   return leaves(doc, []).map(([path, value]) => ({
     kind: 'field',

@@ -69,6 +69,8 @@ const QUIET = new Set(['leads', 'margins', 'inset']);
 const NAMES: Readonly<Record<string, string>> = {
   'margins.left.width': 'left margin',
   'margins.right.width': 'right margin',
+  'margins.left.filled': 'left margin filled',
+  'margins.right.filled': 'right margin filled',
   'inset.left': 'left inset',
   'inset.right': 'right inset',
   'sleeve.wall': 'wall of the sleeve',
