@@ -90,17 +90,18 @@ describe('starts', () => {
     );
   });
 
-  it('should take the highest of a marked range of voltages', () => {
+  it('should take both ends of a marked range of voltages', () => {
     const examination = new Examination();
     examination.choose('device', 'known');
     const supplyOf = (text: string) => {
       examination.type('supply', text);
-      return [examination.open.length, examinedBuild(examination).supply.voltage];
+      const { voltage, lowest } = examinedBuild(examination).supply;
+      return [examination.open.length, voltage, lowest];
     };
     for (const text of ['100-240 V', '100 V - 240 V', '100–240 V~', '100 to 240V'])
-      expect(supplyOf(text), text).toEqual([0, '240 V']);
-    expect(supplyOf('230 V')).toEqual([0, '230 V']);
-    expect(supplyOf('')).toEqual([0, '240 V']);
+      expect(supplyOf(text), text).toEqual([0, '240 V', '100 V']);
+    expect(supplyOf('230 V')).toEqual([0, '230 V', undefined]);
+    expect(supplyOf('')).toEqual([0, '240 V', undefined]);
     expect(supplyOf('100-240 kg')[0]).toBe(1);
   });
 

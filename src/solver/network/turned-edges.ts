@@ -118,6 +118,8 @@ export class TurnedEdges {
     for (const [track, hidden] of this.#above.get(from) ?? []) {
       const behind = isUpright ? (this.#above.get(to)?.get(track) ?? to) : to;
       this.#edges.add(hidden, behind, cost[e]!, punctured[e] ?? null, rank[e]!, kind[e]!);
+      // who has left the flange is before the edges, however near to it
+      if (!isUpright && kind[e] !== THROUGH) this.#edges.add(hidden, from, 0, null, rank[e]!, kind[e]!);
     }
   }
 

@@ -2,11 +2,12 @@
 // figure that was left empty.
 
 import { quantityField } from '#model/quantity/quantity-field.ts';
+import { markedFields } from '#state/fields/marked-range.ts';
 import type { KeptAnswers } from '#state/session/session-answers.ts';
 import { questions, type AnswerField } from './questions.ts';
 
-const FIELDS: readonly AnswerField[] = questions.flatMap(({ answers }) =>
-  answers.flatMap(({ fields = [] }) => fields),
+const FIELDS: ReadonlySet<string> = new Set(
+  questions.flatMap(({ answers }) => answers.flatMap(({ fields = [] }) => fields.map(({ id }) => id))),
 );
 
 export class Examination {
@@ -45,7 +46,8 @@ export class Examination {
     const text = this.textOf(field).trim();
     if (text === '' || field.kind === 'text') return null;
     if (field.kind === 'count') return /^[1-9]\d{0,2}$/.test(text) ? null : 'a whole number from 1';
-    const found = quantityField(read(field, text), {
+    const figure = field.kind === 'voltage' ? markedFields(text).voltage : text;
+    const found = quantityField(figure, {
       dimension: field.kind === 'voltage' ? 'voltsRms' : 'length',
       aboveZero: field.kind !== 'length',
       mayBeUnknown: false,
@@ -65,20 +67,11 @@ export class Examination {
     return this.chosen[question] ?? 'unknown';
   }
 
-  /** Null where nothing was typed. */
+  /** As typed, which of a voltage may be a marked range; null where nothing was. */
   figure(id: string): string | null {
-    const field = FIELDS.find((each) => each.id === id);
     const text = (this.typed[id] ?? '').trim();
-    return text === '' || field === undefined ? null : read(field, text);
+    return text === '' || !FIELDS.has(id) ? null : text;
   }
-}
-
-/** Of a marked range such as `100-240 V` the highest. */
-function read(field: AnswerField, text: string): string {
-  if (field.kind !== 'voltage') return text;
-  const [, high] =
-    /^\d+(?:\.\d+)?\s*V?\s*(?:-|–|~|to|\.\.)+\s*(\d+(?:\.\d+)?)\s*V?\s*(?:ac|~)?$/i.exec(text) ?? [];
-  return high === undefined ? text : `${high} V`;
 }
 
 export type Given = Pick<Examination, 'given' | 'figure'>;

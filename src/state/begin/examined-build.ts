@@ -2,6 +2,7 @@
 // What nobody typed is written as unknown; where the file must have a length, as an interval that holds most parts.
 
 import type { DesignFile } from '#model/schema/schema.ts';
+import { markedFields } from '#state/fields/marked-range.ts';
 import type { Given } from './examination.svelte.ts';
 
 type Layers = DesignFile['layers'];
@@ -27,7 +28,7 @@ export function examinedBuild(given: Given): DesignFile {
     origin: 'dissected',
     notes: 'From ten questions; what was not answered stands as unknown.',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', voltage: device('supply') ?? '240 V' },
+    supply: { kind: 'ac', ...markedFields(device('supply') ?? '240 V') },
     surroundings: { hottestInsulation: 'unknown' },
     circuits: [
       { id: 'pri', name: 'Primary', role: 'mains' },
