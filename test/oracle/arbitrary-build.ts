@@ -94,7 +94,7 @@ const parts = fc
       core,
       windings: fc.array(
         fc.record({
-          circuit: fc.constantFrom('pri', 'out', 'aux'),
+          circuit: fc.constantFrom('pri', 'out', 'aux', 'gnd'),
           wire,
           anchored: often(false, fc.constant(true)),
           leads,
