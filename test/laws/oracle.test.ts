@@ -1,10 +1,11 @@
 // Lay-out and path finder against a second, slow implementation written from the specification alone (test/oracle):
-// dividers, third parts and windings side by side included, closed joints left out. Puncturing a solid at its very edge is
-// allowed here and not there, so that with plies punctured our length may be the smaller one.
+// dividers, third parts, windings side by side and closed joints included. Puncturing a solid at its very edge is allowed
+// here and not there, so that with plies punctured our length may be the smaller one.
 
 import { describe, expect, it } from 'vitest';
 import { mm } from '#units/quantity.ts';
 import { compare, type Compared } from '#test/oracle/compare.ts';
+import { closedOnly } from '#test/oracle/closed-only.ts';
 import { openOnly } from '#test/oracle/open-only.ts';
 import { sideBySide } from '#test/oracle/side-by-side.ts';
 
@@ -33,9 +34,19 @@ describe('path finder against the oracle', () => {
     expect(found.differences.length / found.compared).toBeLessThan(0.005);
   });
 
+  it('should find the same ways along and through closed joints', () => {
+    const found = compare({
+      ...{ metric: 'creepage', builds: 24 * TIMES, seed: SEED, tolerance: mm(0.001) },
+      change: closedOnly,
+    });
+    expect(missed(found), `seed ${SEED}`).toEqual([]);
+    expect(found.compared).toBeGreaterThan(300);
+    expect(found.differences.length / found.compared).toBeLessThan(0.005);
+  });
+
   it('should find the same ways through air in random builds', () => {
     const found = compare({
-      ...{ metric: 'clearance', builds: 3 * TIMES, seed: SEED, tolerance: mm(0.02) },
+      ...{ metric: 'clearance', builds: 4 * TIMES, seed: SEED, tolerance: mm(0.02) },
       change: openOnly,
     });
     expect(missed(found), `seed ${SEED}`).toEqual([]);

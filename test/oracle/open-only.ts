@@ -1,4 +1,4 @@
-// Builds in which no joint is closed: of those with proven potting or cement the oracle has another reading.
+// Builds in which no joint is closed: those with proven potting or cement are compared apart.
 
 interface File {
   readonly surroundings?: { readonly proof?: string; readonly impregnation?: string };

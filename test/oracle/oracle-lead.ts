@@ -173,8 +173,10 @@ function shapeOf(lay: Lay, { u0, uEnd, y0, hull }: Course, top: number | null): 
 
   const inside = { x0: -FAR, y0: -FAR, x1: reach, y1: Math.max(y1, top ?? y1) };
   const sleeved = outline.flatMap((b) => boxes(clip(b, inside)));
-  // Open towards the winding only.
-  const longer = union(box(u0, y0, FAR, y1), column);
+  // Open towards the winding only; where the column stands on the winding, at that face of it.
+  const stands = column !== null && uEnd < u0 + width;
+  const row = box(u0, y0, stands ? uEnd : FAR, y1);
+  const longer = subtract(union(row, column), [hull]).concat(stands ? [hull] : []);
   const bore = erode(longer, lay.sleeve.wall).flatMap((b) => sleeved.flatMap((part) => boxes(clip(b, part))));
   const wire = subtract([...bore, ...boxes(box(Math.max(reach, u0), y0, uEnd, y1))], [hull]);
   return { sleeves: subtract(sleeved, bore), ...inCover(lay, wire) };

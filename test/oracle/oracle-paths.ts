@@ -6,7 +6,9 @@ import type { Grid, GridSection } from './oracle-grid.ts';
 import { gridOf } from './oracle-grid.ts';
 import { Heap } from './heap.ts';
 import { hairLines, refinedLines } from './oracle-refine.ts';
-import type { Ways } from './oracle-ways.ts';
+import { subtract } from './box.ts';
+import { solid } from './oracle-region.ts';
+import type { Way, Ways } from './oracle-ways.ts';
 import { waysOf } from './oracle-ways.ts';
 
 export interface OraclePiece {
@@ -20,7 +22,8 @@ export interface OraclePiece {
 const MOST = 3;
 
 /** `spacing` of the extra lines that straight lines through air may bend at; smaller is slower and nearer. */
-export function oraclePaths(section: GridSection, options: PathOptions, spacing: number): OraclePiece[] {
+export function oraclePaths(drawn: GridSection, options: PathOptions, spacing: number): OraclePiece[] {
+  const section = filled(drawn);
   const hair = hairLines(section, options);
   const coarse = gridOf(section, hair.xs, hair.ys);
   const finer = options.metric === 'clearance' ? refinedLines(coarse, options, spacing) : { xs: [], ys: [] };
@@ -48,9 +51,11 @@ interface Found {
 interface State {
   readonly node: number;
   readonly plies: number;
-  /** Came here along a closed joint, which must not go on: longer is thicker. */
-  readonly fromClosed: boolean;
   readonly length: number;
+  /** How much solid matter lies behind it since it last was at an open surface or in air. */
+  readonly depth: number;
+  /** Some of that was a closed joint, which counts as one ply while the whole is thin. */
+  readonly inJoint: boolean;
   readonly before: State | null;
 }
 
@@ -62,20 +67,37 @@ function searchFrom(grid: Grid, ways: Ways, options: PathOptions, source: number
   };
   const queue = new Heap<State>((s) => s.length);
   grid.touches.forEach((bits, node) => {
-    if ((bits & mine) !== 0) queue.push({ node, plies: 0, fromClosed: false, length: 0, before: null });
+    if ((bits & mine) !== 0)
+      queue.push({ node, plies: 0, length: 0, depth: 0, inJoint: false, before: null });
   });
-  const done = new Set<number>();
+  /** Least depth so far, by place, plies and whether in a joint: states come by length. */
+  const least = new Map<number, number>();
   for (let state = queue.pop(); state !== undefined; state = queue.pop()) {
-    const key = (state.node * (MOST + 1) + state.plies) * 2 + (state.fromClosed ? 1 : 0);
-    if (done.has(key)) continue;
-    done.add(key);
+    const key = (state.node * (MOST + 1) + state.plies) * 2 + (state.inJoint ? 1 : 0);
+    if ((least.get(key) ?? Infinity) <= state.depth) continue;
+    least.set(key, state.depth);
     const others = grid.touches[state.node]! & ~mine;
     if (others !== 0) record(grid, found, others, state);
     // A piece may start or end where a third conductor touches as well, whichever of the two is looked from.
     if (others !== 0 && (grid.touches[state.node]! & mine) === 0) continue;
-    expand(grid, ways, options, state, (next) => queue.push(next));
+    for (const way of ways(state.node)) {
+      const next = after(state, way, options.leastThickness);
+      if (next !== null) queue.push(next);
+    }
   }
   return found;
+}
+
+/** One move on; null where it would be through strong insulation or too many plies. */
+function after(state: State, way: Way, leastThickness: number): State | null {
+  const isOpen = !way.closed && way.depth === null;
+  const depth = isOpen ? 0 : state.depth + (way.depth ?? way.length);
+  const inJoint = !isOpen && (state.inJoint || way.closed);
+  if (inJoint && depth >= leastThickness) return null;
+  const plies = state.plies + way.plies + (way.closed && !state.inJoint ? 1 : 0);
+  if (plies > MOST) return null;
+  const length = state.length + (way.closed ? 0 : way.length);
+  return { node: way.to, plies, length, depth, inJoint, before: state };
 }
 
 function record(grid: Grid, found: Found, bits: number, state: State): void {
@@ -90,44 +112,12 @@ function record(grid: Grid, found: Found, bits: number, state: State): void {
   });
 }
 
-function expand(
-  grid: Grid,
-  ways: Ways,
-  options: PathOptions,
-  state: State,
-  push: (next: State) => void,
-): void {
-  let joins = false;
-  for (const way of ways(state.node)) {
-    if (way.closed) {
-      joins = true;
-      continue;
-    }
-    const plies = state.plies + way.plies;
-    if (plies > MOST) continue;
-    push({ node: way.to, plies, fromClosed: false, length: state.length + way.length, before: state });
-  }
-  if (!joins || state.fromClosed || state.plies === MOST) return;
-  for (const node of closedReach(grid, ways, state.node, options.leastThickness)) {
-    push({ node, plies: state.plies + 1, fromClosed: true, length: state.length, before: state });
-  }
+/** In compound all that is empty is one solid, of which nothing is left to sag. */
+function filled(section: GridSection): GridSection {
+  if (!section.potted) return section;
+  const voids = subtract([section.frame], section.regions);
+  const compound = voids.map((rect) => solid(rect, 'block', COMPOUND, COMPOUND, true));
+  return { ...section, regions: [...section.regions, ...compound], sagging: [] };
 }
 
-/** Nodes that a run along closed joints reaches while it is still thinner than a strong solid. */
-function closedReach(grid: Grid, ways: Ways, from: number, least: number): number[] {
-  const queue = new Heap<{ node: number; length: number }>((s) => s.length);
-  queue.push({ node: from, length: 0 });
-  const done = new Set<number>();
-  for (let state = queue.pop(); state !== undefined; state = queue.pop()) {
-    if (done.has(state.node)) continue;
-    done.add(state.node);
-    // Metal ends a run: only a start may lie on it.
-    if (state.node !== from && grid.touches[state.node] !== 0) continue;
-    for (const way of ways(state.node)) {
-      const length = state.length + way.length;
-      if (way.closed && length < least) queue.push({ node: way.to, length });
-    }
-  }
-  done.delete(from);
-  return [...done];
-}
+const COMPOUND = -1;

@@ -49,7 +49,7 @@ function goingOn(
     if (edge.solid !== null && edge.solid.turnUp > 0) break;
     at = edge.to;
     length += edge.length;
-    const here: Way = { to: at, length, plies: 0, closed: edge.closed };
+    const here: Way = { to: at, length, plies: 0, closed: edge.closed, depth: null };
     if (heightOf(at) >= until) return [...found, here];
     if (grid.touches[at] !== 0) found.push(here);
     const climbed = length;
@@ -57,5 +57,5 @@ function goingOn(
   }
   // other turned edges lie above: before these
   const meetsOthers = edge?.kind === 'surface' && edge.atFlange;
-  return meetsOthers ? [...found, { to: at, length, plies: 0, closed: false }] : found;
+  return meetsOthers ? [...found, { to: at, length, plies: 0, closed: false, depth: null }] : found;
 }

@@ -13,6 +13,8 @@ export interface Way {
   readonly plies: number;
   /** Runs along a closed joint: counts as a solid as thick as the run is long. */
   readonly closed: boolean;
+  /** Thickness of the solid that it goes straight through; null: it goes through none. */
+  readonly depth: number | null;
 }
 
 export type Ways = (node: number) => readonly Way[];
@@ -54,16 +56,16 @@ type Step = readonly [number, number];
 function along(grid: Grid, node: number, step: Step, potted: boolean, options: PathOptions): Way[] {
   const edge = edgeFrom(grid, node, step, potted);
   if (edge === null) return [];
-  if (edge.kind === 'air' && options.metric === 'clearance') return [{ ...edge, plies: 0 }];
+  if (edge.kind === 'air' && options.metric === 'clearance') return [{ ...edge, plies: 0, depth: null }];
   if (edge.kind !== 'surface') return [];
-  if (edge.solid === null || step[1] === 0) return [{ ...edge, plies: 0 }];
+  if (edge.solid === null || step[1] === 0) return [{ ...edge, plies: 0, depth: null }];
   const found: Way[] = [];
   let length = turnUpAt(grid, node, potted);
   for (let next: typeof edge | null = edge; next !== null; next = edgeFrom(grid, next.to, step, potted)) {
     if (next.kind !== 'surface' || next.solid === null) break;
     length += next.length;
     const down = turnUpAt(grid, next.to, potted);
-    found.push({ to: next.to, length: length + down, plies: 0, closed: edge.closed });
+    found.push({ to: next.to, length: length + down, plies: 0, closed: edge.closed, depth: null });
   }
   return found;
 }
@@ -94,8 +96,9 @@ function through(grid: Grid, node: number, step: Step, options: PathOptions): Wa
       to += step[0] + nx * step[1];
       solid = solidBeside(grid, to, step, side);
     }
-    if (measured && distance(grid, node, to) >= options.leastThickness) return [];
-    return [{ to, length: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false }];
+    const depth = distance(grid, node, to);
+    if (measured && depth >= options.leastThickness) return [];
+    return [{ to, length: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false, depth }];
   });
 }
 
@@ -126,7 +129,8 @@ function jump(grid: Grid, node: number, step: Step, potted: boolean, x: number):
   ) {
     length += edge.length;
     if (length >= x) return [];
-    if (grid.onSomething[edge.to] === 1) return [{ to: edge.to, length, plies: 0, closed: potted }];
+    if (grid.onSomething[edge.to] === 1)
+      return [{ to: edge.to, length, plies: 0, closed: potted, depth: null }];
   }
   return [];
 }

@@ -133,7 +133,10 @@ function rowKind(
   return kind;
 }
 
-/** Column of a line that stands upright in a row: on a grid line the one ahead, or behind where metal is ahead. */
+/**
+ * Column of a line that stands upright in a row: on a grid line the one ahead, or behind where metal is ahead, or a solid
+ * beside a void whose height counts 0: its face is climbed for nothing.
+ */
 function uprightColumn(
   grid: Grid,
   view: View,
@@ -145,7 +148,9 @@ function uprightColumn(
   const right = columnAt(view.us, at + GRAZE, near);
   const left = columnAt(view.us, at - GRAZE, right);
   const [ahead, behind] = forth ? [right, left] : [left, right];
-  return grid.owner[view.cell(ahead, row)]! <= CONDUCTOR ? behind : ahead;
+  const owner = grid.owner[view.cell(ahead, row)]!;
+  const isFree = !view.swapped && owner >= 0 && grid.sags[view.cell(behind, row)] === 1;
+  return owner <= CONDUCTOR || isFree ? behind : ahead;
 }
 
 /** Column of cells (as counted by the grid) that holds a coordinate, looked for from one that is near. */

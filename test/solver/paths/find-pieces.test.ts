@@ -57,4 +57,18 @@ describe('shortest pieces', () => {
     expect(within(5)).toEqual([5]);
     expect(within(4.999)).toEqual([]);
   });
+
+  it('should climb the face of a solid beside a void that sags for nothing', () => {
+    // corner (1, 2) of `a`, up 0.5 and left 1 to the flange's face, up that for nothing to its rim, 1 mm over it
+    const section = {
+      ...sectionOf(
+        [0, 0, 10, 10],
+        [metal('a', [2, 1, 4, 2]), metal('b', [0, 4, 0.5, 5]), solid([0, 0, 1, 4])],
+      ),
+      sagging: [{ x0: mm(1), y0: mm(2.5), x1: mm(10), y1: mm(4) }],
+    };
+    const options = { metric: 'clearance', x: mm(1), leastThickness: mm(0.4), trackingRank: [] } as const;
+    const [piece] = shortestPieces(section, options, 9, 0).filter(({ between }) => !between.includes('core'));
+    expect(piece!.length / mm(1)).toBeCloseTo(Math.hypot(1, 0.5) + 0.5, 3);
+  });
 });
