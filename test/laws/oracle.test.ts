@@ -46,11 +46,11 @@ describe('path finder against the oracle', () => {
 
   it('should find the same ways through air in random builds', () => {
     const found = compare({
-      ...{ metric: 'clearance', builds: 4 * TIMES, seed: SEED, tolerance: mm(0.02) },
+      ...{ metric: 'clearance', builds: 3 * TIMES, seed: SEED, tolerance: mm(0.02) },
       change: openOnly,
     });
     expect(missed(found), `seed ${SEED}`).toEqual([]);
-    expect(found.compared).toBeGreaterThan(50);
+    expect(found.compared).toBeGreaterThan(40);
     expect(found.differences.length / found.compared).toBeLessThan(0.03);
   });
 });

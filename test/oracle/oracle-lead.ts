@@ -176,7 +176,7 @@ function shapeOf(lay: Lay, { u0, uEnd, y0, hull }: Course, top: number | null): 
   // Open towards the winding only; where the column stands on the winding, at that face of it.
   const stands = column !== null && uEnd < u0 + width;
   const row = box(u0, y0, stands ? uEnd : FAR, y1);
-  const longer = subtract(union(row, column), [hull]).concat(stands ? [hull] : []);
+  const longer = union(row, column).concat(stands ? subtract([hull], union(row, column)) : []);
   const bore = erode(longer, lay.sleeve.wall).flatMap((b) => sleeved.flatMap((part) => boxes(clip(b, part))));
   const wire = subtract([...bore, ...boxes(box(Math.max(reach, u0), y0, uEnd, y1))], [hull]);
   return { sleeves: subtract(sleeved, bore), ...inCover(lay, wire) };

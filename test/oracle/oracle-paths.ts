@@ -90,15 +90,20 @@ function searchFrom(grid: Grid, ways: Ways, options: PathOptions, source: number
 
 /** One move on; null where it would be through strong insulation or too many plies. */
 function after(state: State, way: Way, leastThickness: number): State | null {
-  const isOpen = !way.closed && way.depth === null;
-  const depth = isOpen ? 0 : state.depth + (way.depth ?? way.length);
-  const inJoint = !isOpen && (state.inJoint || way.closed);
-  if (inJoint && depth >= leastThickness) return null;
-  const plies = state.plies + way.plies + (way.closed && !state.inJoint ? 1 : 0);
-  if (plies > MOST) return null;
-  const length = state.length + (way.closed ? 0 : way.length);
-  return { node: way.to, plies, length, depth, inJoint, before: state };
+  const length = state.length + way.length + way.then;
+  if (way.depth === null) return { ...PLAIN, node: way.to, plies: state.plies, length, before: state };
+  const goesOn = way.length === 0;
+  const depth = way.depth + (goesOn ? state.depth : 0);
+  const wasInJoint = goesOn && state.inJoint;
+  const inJoint = wasInJoint || way.closed;
+  const plies = state.plies + way.plies + (inJoint && !wasInJoint ? 1 : 0);
+  if ((inJoint && depth >= leastThickness) || plies > MOST) return null;
+  const here = { node: way.to, plies, length, before: state };
+  return way.then > 0 ? { ...PLAIN, ...here } : { ...here, depth, inJoint };
 }
+
+/** In the open. */
+const PLAIN = { depth: 0, inJoint: false } as const;
 
 function record(grid: Grid, found: Found, bits: number, state: State): void {
   grid.conductors.forEach((_, index) => {

@@ -4,7 +4,7 @@
 import type { Grid, GridSection } from './oracle-grid.ts';
 import { AIR, cellAt, sagAt } from './oracle-grid.ts';
 import { HAIR } from './oracle-refine.ts';
-import type { Way } from './oracle-ways.ts';
+import { alongOne, type Way } from './oracle-ways.ts';
 
 type Rectangle = { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number };
 
@@ -119,7 +119,7 @@ function lineBetween(section: GridSection, grid: Grid, from: number, to: number)
   let free = 0;
   for (const rect of section.sagging) free += Math.max(0, share(rect, ax, ay, dx, dy, 0, 1));
   const length = (1 - free) * Math.hypot(dx, dy) + free * Math.abs(dx);
-  return { to, length, plies: 0, closed: section.potted, depth: null };
+  return alongOne(to, length, false);
 }
 
 /** Share of the line between two of its points that lies in the closed rectangle; below 0 where it misses it. */

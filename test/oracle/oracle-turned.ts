@@ -3,7 +3,7 @@
 
 import type { Grid } from './oracle-grid.ts';
 import { edgeFrom } from './oracle-grid.ts';
-import type { Way } from './oracle-ways.ts';
+import { afterClimb, alongOne, turned, type Way } from './oracle-ways.ts';
 
 /** `sideways`: what leads off the flange at a node. */
 export function behindTurned(
@@ -18,7 +18,7 @@ export function behindTurned(
   for (let node = 0; node < grid.xs.length * grid.ys.length; node++) {
     for (const way of goingOn(grid, node, potted, sideways)) {
       add(node, way);
-      add(way.to, { ...way, to: node });
+      add(way.to, turned(way, node));
     }
   }
   return all;
@@ -49,13 +49,13 @@ function goingOn(
     if (edge.solid !== null && edge.solid.turnUp > 0) break;
     at = edge.to;
     length += edge.length;
-    const here: Way = { to: at, length, plies: 0, closed: edge.closed, depth: null };
+    const here = alongOne(at, length, edge.closed);
     if (heightOf(at) >= until) return [...found, here];
     if (grid.touches[at] !== 0) found.push(here);
     const climbed = length;
-    found.push(...sideways(at).map((way) => ({ ...way, length: way.length + climbed })));
+    found.push(...sideways(at).map((way) => afterClimb(way, climbed, potted)));
   }
   // other turned edges lie above: before these
   const meetsOthers = edge?.kind === 'surface' && edge.atFlange;
-  return meetsOthers ? [...found, { to: at, length, plies: 0, closed: false, depth: null }] : found;
+  return meetsOthers ? [...found, alongOne(at, length, potted)] : found;
 }

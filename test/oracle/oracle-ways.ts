@@ -7,14 +7,33 @@ import type { SolidRegion } from '#solver/section/section.ts';
 import { sightOf } from './oracle-sight.ts';
 import { behindTurned } from './oracle-turned.ts';
 
+/** A move: along open surfaces or through air, then through solids and along closed joints, then in the open again. */
 export interface Way {
   readonly to: number;
   readonly length: number;
-  readonly plies: number;
-  /** Runs along a closed joint: counts as a solid as thick as the run is long. */
-  readonly closed: boolean;
-  /** Thickness of the solid that it goes straight through; null: it goes through none. */
+  /** How far it goes through solids and along closed joints; null: not at all. */
   readonly depth: number | null;
+  /** Open length after that. */
+  readonly then: number;
+  readonly plies: number;
+  /** Part of it is a closed joint: that counts as one ply while the whole is thin. */
+  readonly closed: boolean;
+}
+
+/** Along one surface, or along one joint that may be closed. */
+export const alongOne = (to: number, length: number, closed: boolean): Way =>
+  closed
+    ? { to, length: 0, depth: length, then: 0, plies: 0, closed }
+    : { to, length, depth: null, then: 0, plies: 0, closed };
+
+/** The same from its end to its beginning. */
+export const turned = (way: Way, to: number): Way =>
+  way.depth === null ? { ...way, to } : { ...way, to, length: way.then, then: way.length };
+
+/** Up a flange first. */
+export function afterClimb(way: Way, climbed: number, closed: boolean): Way {
+  if (!closed) return { ...way, length: climbed + way.length };
+  return { ...way, depth: climbed + (way.depth ?? way.length), length: 0, closed };
 }
 
 export type Ways = (node: number) => readonly Way[];
@@ -56,16 +75,16 @@ type Step = readonly [number, number];
 function along(grid: Grid, node: number, step: Step, potted: boolean, options: PathOptions): Way[] {
   const edge = edgeFrom(grid, node, step, potted);
   if (edge === null) return [];
-  if (edge.kind === 'air' && options.metric === 'clearance') return [{ ...edge, plies: 0, depth: null }];
+  if (edge.kind === 'air' && options.metric === 'clearance') return [alongOne(edge.to, edge.length, false)];
   if (edge.kind !== 'surface') return [];
-  if (edge.solid === null || step[1] === 0) return [{ ...edge, plies: 0, depth: null }];
+  if (edge.solid === null || step[1] === 0) return [alongOne(edge.to, edge.length, edge.closed)];
   const found: Way[] = [];
   let length = turnUpAt(grid, node, potted);
   for (let next: typeof edge | null = edge; next !== null; next = edgeFrom(grid, next.to, step, potted)) {
     if (next.kind !== 'surface' || next.solid === null) break;
     length += next.length;
     const down = turnUpAt(grid, next.to, potted);
-    found.push({ to: next.to, length: length + down, plies: 0, closed: edge.closed, depth: null });
+    found.push(alongOne(next.to, length + down, edge.closed));
   }
   return found;
 }
@@ -98,7 +117,7 @@ function through(grid: Grid, node: number, step: Step, options: PathOptions): Wa
     }
     const depth = distance(grid, node, to);
     if (measured && depth >= options.leastThickness) return [];
-    return [{ to, length: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false, depth }];
+    return [{ to, length: 0, depth, then: 0, plies: Math.max(plies, measured ? 1 : 0), closed: false }];
   });
 }
 
@@ -129,8 +148,7 @@ function jump(grid: Grid, node: number, step: Step, potted: boolean, x: number):
   ) {
     length += edge.length;
     if (length >= x) return [];
-    if (grid.onSomething[edge.to] === 1)
-      return [{ to: edge.to, length, plies: 0, closed: potted, depth: null }];
+    if (grid.onSomething[edge.to] === 1) return [alongOne(edge.to, length, false)];
   }
   return [];
 }
