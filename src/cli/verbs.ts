@@ -91,6 +91,13 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import('#cli/verbs/learning/mark.ts')).markFiles,
   },
   {
+    name: 'table',
+    usage:
+      'table [TABLE] [--rules ID], or table TABLE --out X.svg [--at V] [--column C] [--place P,...] [--build FILE]',
+    says: 'the tables of a rule book, or every cell of one and how well it is known; what it asks as a plot, with a build',
+    load: async () => (await import('#cli/verbs/telling/table.ts')).tableOf,
+  },
+  {
     name: 'schema',
     usage: 'schema',
     says: 'JSON Schema of the design file',

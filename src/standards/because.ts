@@ -72,6 +72,9 @@ export function judgedLater<T>(value: T, why: () => Because): Judged<T> {
 
 export const judged = <T>(value: T, why: Because): Judged<T> => ({ value, because: why });
 
+/** Every step of a derivation, its own first, depth first. */
+export const becauseSteps = (why: Because): readonly Because[] => [why, ...why.from.flatMap(becauseSteps)];
+
 /** All citations of a derivation, its own first, depth first. */
 export function citesOf(why: Because): readonly Cite[] {
   return [...why.cites, ...why.from.flatMap(citesOf)];

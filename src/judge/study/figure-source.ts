@@ -1,7 +1,7 @@
 // Where an asked distance comes from: the row or the two rows of the table that governs it, and what was done to them
 // since. Read from its derivation, so that it can be told in one short sentence.
 
-import { type Because, type Cite, type Confirmed, weakestConfirmed } from '#standards/because.ts';
+import { becauseSteps, type Because, type Cite, type Confirmed, weakestConfirmed } from '#standards/because.ts';
 import type { Column } from '#units/terms.ts';
 
 export interface FigureSource {
@@ -28,7 +28,7 @@ const isOf = ({ step, values }: Because, column: Column): boolean =>
 
 function sourceOf(top: Because): FigureSource | null {
   const governing = governingOf(top);
-  const steps = flat(governing);
+  const steps = becauseSteps(governing);
   const row = steps.find(({ step }) => step === 'table-value' || step === 'high-frequency-value');
   const cite = row?.cites[0] ?? citeIn(steps);
   if (cite === undefined) return null;
@@ -76,8 +76,6 @@ function lengthOf(why: Because): number | null {
       return null;
   }
 }
-
-const flat = (why: Because): readonly Because[] => [why, ...why.from.flatMap(flat)];
 
 function governs(top: Because, row: Because | undefined): FigureSource['governs'] {
   if (row === undefined) return 'rule';
