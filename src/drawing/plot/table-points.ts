@@ -1,7 +1,8 @@
 // Where a build stands in the plot of a table: for every pair whose asked distance was read from it, the value with which
 // the judge entered it, the length that is built, and what is asked in the end.
 
-import type { PairVerdict, Verdict } from '#judge/verdict/verdict.ts';
+import type { PairVerdict } from '#judge/verdict/pair.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
 import { becauseSteps } from '#standards/because.ts';
 import { cellName, type TableFile } from '#standards/tables/table.ts';
 

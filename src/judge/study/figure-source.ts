@@ -1,7 +1,13 @@
 // Where an asked distance comes from: the row or the two rows of the table that governs it, and what was done to them
 // since. Read from its derivation, so that it can be told in one short sentence.
 
-import { becauseSteps, type Because, type Cite, type Confirmed, weakestConfirmed } from '#standards/because.ts';
+import {
+  becauseSteps,
+  type Because,
+  type Cite,
+  type Confirmed,
+  weakestConfirmed,
+} from '#standards/because.ts';
 import type { Column } from '#units/terms.ts';
 
 export interface FigureSource {

@@ -2,12 +2,17 @@
 // cells an open verdict rests on.
 
 import { ruleBook } from '#books/shelf.ts';
+import { strayCells } from '#books/stray-cells.ts';
+import { tableAsked, tableLines } from '#drawing/plot/table-lines.ts';
+import { tablePlot, type TablePlot } from '#drawing/plot/table-plot.ts';
+import { tablePoints } from '#drawing/plot/table-points.ts';
+import { strayWords } from '#words/verdict/remark-words.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import { type Because, type Cite, citesOf, type Confirmed } from '#standards/because.ts';
 import { byGrade } from '#standards/tables/factors.ts';
 import { lookUp } from '#standards/tables/look-up.ts';
 import type { OwnCell } from '#standards/tables/own-cell.ts';
-import { inBase } from '#standards/tables/table.ts';
+import { inBase, type Table } from '#standards/tables/table.ts';
 import { rulesView, tableView, type CellView, type TableView } from '#standards/tables/table-view.ts';
 import { sourceNamed, type Source } from '#standards/sources.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
@@ -52,9 +57,7 @@ export function typedIn(
   column: string,
   others: readonly (number | string)[],
 ): Typed {
-  const table = ruleBook(book, own)?.tables.find(
-    ({ file }) => file.standard === view.standard && file.id === view.file,
-  );
+  const table = tableIn(book, own, view);
   if (table === undefined) return { kind: 'none', says: 'the table is not read by this book' };
   const [axis] = table.file.axes;
   const entry = inBase(at, axis?.unit ?? '1');
@@ -73,6 +76,36 @@ export function typedIn(
   const value = table.file.unit === 'mm' ? found.value / 1e6 : found.value;
   return { kind: 'found', lines: workedSheet(last), text: `${value} ${table.file.unit}` };
 }
+
+/** What the table asks as a plot, with the points of the verdict's build; null: it holds no lengths by a voltage. */
+export function plotOf(
+  book: string,
+  own: readonly OwnCell[],
+  view: TableView,
+  looked: {
+    readonly at: number;
+    readonly column: string;
+    readonly others: readonly (number | string)[];
+  },
+  verdict: Verdict | null,
+): TablePlot | null {
+  const table = tableIn(book, own, view);
+  if (table === undefined) return null;
+  const { column, others } = looked;
+  const at = inBase(looked.at, table.file.axes[0]?.unit ?? '1');
+  // the verdict may be of another book, which reads other tables
+  const points = (verdict?.rules.id === book ? tablePoints(verdict, table.file) : []).filter(
+    ({ places }) => places.join() === others.join(),
+  );
+  return tablePlot(tableLines(table, column, others), points, at, tableAsked(table, at, column, others));
+}
+
+const tableIn = (book: string, own: readonly OwnCell[], view: TableView): Table | undefined =>
+  ruleBook(book, own)?.tables.find(({ file }) => file.standard === view.standard && file.id === view.file);
+
+/** Confirmed cells of a file that name nothing here. */
+export const strayIn = (own: readonly OwnCell[]): readonly string[] =>
+  strayCells(own).map(({ cell, missing }) => strayWords({ ...cell, missing }));
 
 /** Cells of memory or second-hand copies that the verdict rests on, by table key and name. */
 export function decidingCells(verdict: Verdict | null): ReadonlySet<string> {
