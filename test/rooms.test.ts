@@ -145,6 +145,13 @@ const wordsOf = (literal: string): number =>
     .filter((word) => /^[A-Za-z’]+[,.:;]?$/.test(word)).length;
 
 const A_DOZEN = 12;
+/** Lines of one file; of a component what is no style. */
+const MOST_LINES = 300;
+
+const linesOf = (path: string): number =>
+  readFileSync(path, 'utf8')
+    .replace(/<style>[\s\S]*?<\/style>/, '')
+    .split('\n').length;
 
 /** Every way round in a graph of arrows, each told once by where it comes back to itself. */
 function circlesOf(arrows: ReadonlyMap<string, readonly string[]>): readonly string[] {
@@ -221,6 +228,13 @@ describe('rooms', () => {
     for (const path of files('src')) counts.set(dirname(path), (counts.get(dirname(path)) ?? 0) + 1);
     expect([...counts].filter(([, count]) => count > A_DOZEN)).toEqual([]);
     expect(Math.max(...counts.values())).toBeGreaterThan(A_DOZEN / 2);
+  });
+
+  it('should tell one story a file, and half of them in a page', () => {
+    const lines = files('src').map((path) => [path, linesOf(path)] as const);
+    expect(lines.filter(([, count]) => count > MOST_LINES)).toEqual([]);
+    const sorted = lines.map(([, count]) => count).sort((a, b) => a - b);
+    expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThan(80);
   });
 
   it('should hold no circle of files and none of folders, types included', () => {
