@@ -68,15 +68,20 @@ export function judgeRoles(
   const sites = places.flatMap((worse) =>
     bonds.map((all) => worse.flatMap((place) => all.map((core) => siteOf(search, place, core)))),
   );
-  const shortest = judging.printed
-    ? sites[0]!
-        .map((site) => shortestOfPairs(site, questions))
-        .reduce((a, b) => a.map((one, i) => shorterOf(one, b[i]!)))
-    : questions.map(noPaths);
+  const shortestIn = memoized((choice: number) =>
+    judging.printed
+      ? sites[choice]!.map((site) => shortestOfPairs(site, questions)).reduce((a, b) =>
+          a.map((one, i) => shorterOf(one, b[i]!)),
+        )
+      : questions.map(noPaths),
+  );
   const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
     const { needed } = question;
-    const paths = bestOf(sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question)))));
-    const printedPaths = [...shortest[i]!.creepage, ...shortest[i]!.clearance];
+    const choices = sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question))));
+    const paths = bestOf(choices);
+    // printed of the choice that counts: another's ways say nothing of it
+    const shortest = shortestIn(choices.indexOf(paths))[i]!;
+    const printedPaths = [...shortest.creepage, ...shortest.clearance];
     // a pair that holds by length alone is still shown with its weakest path
     const worst = printedPaths.reduce((a, b) => (isWorse(b, a) ? b : a), paths.worst);
     const bridges = bridgesOf(judging, design, choice, question, stress);
@@ -99,7 +104,7 @@ export function judgeRoles(
       achieved: printed(low ? lowest(fromPaths, low.grade) : fromPaths, needed),
       strong: () => strongSolids(design, plan, question.between),
       holding,
-      shortest: shortest[i]!,
+      shortest,
       failing: [...failing, ...paths.failing, ...besideThem(printedPaths, needed, paths.failing)],
     };
   });
@@ -146,6 +151,15 @@ const worstOf = (all: readonly PairPaths[]): PairPaths =>
     worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
     failing: [...a.failing, ...b.failing],
   }));
+
+function memoized<T>(make: (key: number) => T): (key: number) => T {
+  const known = new Map<number, T>();
+  return (key) => {
+    const value = known.get(key) ?? make(key);
+    known.set(key, value);
+    return value;
+  };
+}
 
 /** Choices of place at best: the better counts; no weak path at all is best. */
 const bestOf = (all: readonly PairPaths[]): PairPaths =>

@@ -7,6 +7,7 @@ import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { graded } from '#test/laws/graded.ts';
 
+type Margins = { layers: { margins: Record<'left' | 'right', { width: unknown }> }[] };
 type File = { windings: { leads: unknown }[] };
 
 const read = (name: string) => readFileSync(new URL(`./${name}.json`, import.meta.url), 'utf8');
@@ -52,5 +53,22 @@ describe('riddles', () => {
     };
     expect(reached(leads.windings[0]!.leads)).toBe('basic');
     expect(reached('unknown')).toBe('basic');
+  });
+
+  // two margins of 6.5 and 5 mm reach it; so do two of 7.4, the half of what the turns leave, but not all at one side
+  it('should not call short for certain what two unknown margins alike would mend', () => {
+    const file = JSON.parse(read('margins-of-a-winding-unknown')) as Margins;
+    for (const side of ['left', 'right'] as const) file.layers[0]!.margins[side].width = 'unknown';
+    const pair = graded(file)!.pairs.find(({ name }) => name === 'out-aux');
+    expect(pair).toMatchObject({ atWorst: 'basic', atBest: 'reinforced' });
+  });
+
+  // along the cover of the primary's wire, one ply however long, the auxiliary is 0.15 + 1.65 mm from earth on the other side
+  it('should not reach more past a wire of which nothing is known than past one whose cover shuts no way', () => {
+    const file = JSON.parse(read('wire-that-others-pass')) as { windings: { wire: { kind: string } }[] };
+    const reached = () => graded(file)!.pairs.find(({ name }) => name === 'aux-gnd')!.atWorst;
+    expect(reached()).toBe('basic');
+    file.windings[0]!.wire.kind = 'unknown';
+    expect(reached()).toBe('basic');
   });
 });
