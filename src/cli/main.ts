@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 // The command line: picks the verb, prints its outcome, sets the exit code.
 
-import { isMainThread } from 'node:worker_threads';
+import { isMainThread, workerData } from 'node:worker_threads';
 import { printable } from '#words/text/printable.ts';
 import { broken } from '#cli/line/own-fault.ts';
 import { done, refused, type Outcome } from '#cli/line/outcome.ts';
@@ -54,4 +54,5 @@ async function main(): Promise<void> {
 
 // as a thread of its own it has no command line to read
 if (isMainThread) await main();
+else if ('numbers' in workerData) (await import('#cli/many/spread-thread.ts')).spreadThread();
 else await (await import('#cli/many/file-thread.ts')).fileThread();

@@ -44,7 +44,7 @@ export const verbs: readonly Verb[] = [
   {
     name: 'spread',
     usage:
-      'spread FILE [--draws N] [--seed S] [--measured N] [--margin MM] [--tape MM] [--sleeve MM] [--forgotten-ply N] [--json]',
+      'spread FILE [--draws N] [--seed S] [--measured N] [--margin MM] [--tape MM] [--sleeve MM] [--forgotten-ply N] [--threads N] [--json]',
     says: 'tolerance: the share of pieces wound by this drawing that meet',
     load: async () => (await import('#cli/verbs/searching/spread.ts')).spreadFile,
   },

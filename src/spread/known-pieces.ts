@@ -1,83 +1,133 @@
 // What judged pieces tell of others. A figure that no law holds for must be the same; of the others a piece that is no
-// worse than one that meets, meets, and one that is no better than one that does not, does not.
-// What seems not to matter is judged at its worse end first: if that meets, it meets at every other.
+// worse than one that meets, meets, and one that is no better than one that does not, does not. So that a judged piece tells
+// of many, what seems not to matter is judged at the end that tells more, and the first pieces are spoiled as far as they
+// still meet, or bettered as far as they still do not.
 
 import type { Coordinate } from './coordinates.ts';
 
-interface Piece {
-  /** Of the lawful coordinates that matter, each turned so that more is better. */
-  readonly good: readonly number[];
-}
+/** So many of each kind are driven on to their limit, which costs judgements and saves more. */
+const DRIVEN = 12;
+/** Of what together made a piece fail, so many sets are tried again on the next. */
+const MOST_GROUPS = 4;
+
+type Values = readonly number[];
 
 export class Known {
   readonly #coordinates: readonly Coordinate[];
-  readonly #judge: (values: readonly number[]) => boolean;
-  readonly #meets = new Map<string, Piece[]>();
-  readonly #fails = new Map<string, Piece[]>();
+  /** Places of those that a law holds for. */
+  readonly #lawful: readonly number[];
+  readonly #judge: (values: Values) => boolean;
+  readonly #meets = new Map<string, Values[]>();
+  readonly #fails = new Map<string, Values[]>();
+  #groups: readonly (readonly number[])[] = [];
   /** Lawful coordinates that change what is judged when they alone are bettered from the worst piece. */
   #matters: readonly number[] | null = null;
 
-  constructor(coordinates: readonly Coordinate[], judge: (values: readonly number[]) => boolean) {
+  constructor(coordinates: readonly Coordinate[], judge: (values: Values) => boolean) {
     this.#coordinates = coordinates;
+    this.#lawful = coordinates.flatMap(({ isLaw }, i) => (isLaw ? [i] : []));
     this.#judge = judge;
   }
 
-  meets(values: readonly number[]): boolean {
+  meets(values: Values): boolean {
+    if (this.#of(this.#meets, values).some((known) => this.#isNoWorse(values, known))) return true;
+    if (this.#of(this.#fails, values).some((known) => this.#isNoWorse(known, values))) return false;
     const matters = (this.#matters ??= this.#whatMatters());
-    const key = this.#coordinates.map(({ isLaw }, i) => (isLaw ? '' : values[i])).join('|');
-    const good = matters.map((i) => this.#good(i, values[i]!));
-    if (this.#of(this.#meets, key).some((piece) => piece.good.every((least, i) => good[i]! >= least)))
-      return true;
-    if (this.#of(this.#fails, key).some((piece) => piece.good.every((most, i) => good[i]! <= most)))
-      return false;
-    const at = (end: 'worse' | 'better') =>
-      values.map((value, i) =>
-        this.#coordinates[i]!.isLaw && !matters.includes(i) ? this.#coordinates[i]![end] : value,
-      );
-    if (this.#judge(at('worse'))) {
-      this.#of(this.#meets, key).push({ good });
+    const spoiled = this.#with(values, 'worse', (place) => !matters.includes(place));
+    if (this.#judge(spoiled)) {
+      this.#keepMeeting(spoiled, matters);
       return true;
     }
-    if (!this.#judge(at('better'))) {
-      this.#of(this.#fails, key).push({ good });
+    const bettered = this.#with(values, 'better', (place) => !matters.includes(place));
+    if (!this.#judge(bettered)) {
+      this.#keepFailing(bettered, matters);
       return false;
     }
-    return this.#judge(values);
+    const meets = this.#judge(values);
+    this.note(values, meets);
+    return meets;
   }
 
-  #of(pieces: Map<string, Piece[]>, key: string): Piece[] {
+  /** A piece that was judged as it is. */
+  note(values: Values, meets: boolean): void {
+    this.#of(meets ? this.#meets : this.#fails, values).push(values);
+  }
+
+  #keepMeeting(values: Values, matters: readonly number[]): void {
+    const known = this.#of(this.#meets, values);
+    let least = values;
+    for (const place of known.length < DRIVEN ? matters : []) {
+      const spoiled = this.#with(least, 'worse', (other) => other === place);
+      if (this.#judge(spoiled)) least = spoiled;
+    }
+    known.push(least);
+  }
+
+  /** By what failed others, or by what alone makes this one fail. */
+  #keepFailing(values: Values, matters: readonly number[]): void {
+    const known = this.#of(this.#fails, values);
+    for (const group of this.#groups) {
+      const most = this.#with(values, 'better', (place) => !group.includes(place));
+      if (this.#judge(most)) continue;
+      known.push(most);
+      return;
+    }
+    let most = values;
+    let group: readonly number[] = matters;
+    for (const place of this.#groups.length < MOST_GROUPS ? matters : []) {
+      const bettered = this.#with(most, 'better', (other) => other === place);
+      if (this.#judge(bettered)) continue;
+      most = bettered;
+      group = group.filter((other) => other !== place);
+    }
+    if (group.length < matters.length) this.#groups = [...this.#groups, group];
+    known.push(most);
+  }
+
+  #with(values: Values, end: 'worse' | 'better', isMoved: (place: number) => boolean): Values {
+    return values.map((value, place) => {
+      const one = this.#coordinates[place]!;
+      return one.isLaw && isMoved(place) ? one[end] : value;
+    });
+  }
+
+  /** Of two that differ only in what a law holds for. */
+  #isNoWorse(a: Values, b: Values): boolean {
+    return this.#lawful.every((place) => {
+      const { worse, better } = this.#coordinates[place]!;
+      return better >= worse ? a[place]! >= b[place]! : a[place]! <= b[place]!;
+    });
+  }
+
+  /** Those of the same figures that no law holds for. */
+  #of(pieces: Map<string, Values[]>, values: Values): Values[] {
+    const key = this.#coordinates.map(({ isLaw }, i) => (isLaw ? '' : values[i])).join('|');
     const found = pieces.get(key) ?? [];
     pieces.set(key, found);
     return found;
   }
 
-  #good(place: number, value: number): number {
-    const { worse, better } = this.#coordinates[place]!;
-    return better >= worse ? value : -value;
-  }
-
   /** Spoiled one at a time from the best piece: what turns it matters; where nothing does alone, all are kept. */
   #whatMatters(): readonly number[] {
-    const lawful = this.#coordinates.flatMap(({ isLaw }, i) => (isLaw ? [i] : []));
     const best = this.#coordinates.map(({ better }) => better);
     const worst = this.#coordinates.map(({ worse }) => worse);
     if (!this.#judge(best) || this.#judge(worst)) return [];
-    const spoiled = lawful.filter(
-      (place) => !this.#judge(best.map((value, i) => (i === place ? worst[i]! : value))),
+    const turns = (place: number, [from, to]: readonly [Values, Values]): boolean =>
+      this.#judge(from.map((value, i) => (i === place ? to[i]! : value)));
+    const found = this.#lawful.filter(
+      (place) => !turns(place, [best, worst]) || turns(place, [worst, best]),
     );
-    const saved = lawful.filter((place) =>
-      this.#judge(worst.map((value, i) => (i === place ? best[i]! : value))),
-    );
-    const found = [...new Set([...spoiled, ...saved])];
-    return found.length > 0 ? found : this.#inHalves(lawful, best, worst);
+    return found.length > 0 ? found : this.#inHalves(best, worst);
   }
 
   /** Those without which the rest at best does not turn the worst piece: what is left after leaving out what may be. */
-  #inHalves(lawful: readonly number[], best: readonly number[], worst: readonly number[]): readonly number[] {
-    let kept = [...lawful];
-    for (const place of lawful) {
+  #inHalves(best: Values, worst: Values): readonly number[] {
+    let kept = this.#lawful;
+    for (const place of this.#lawful) {
       const without = kept.filter((each) => each !== place);
-      const values = worst.map((value, i) => (without.includes(i) || !lawful.includes(i) ? best[i]! : value));
+      const values = worst.map((value, i) =>
+        without.includes(i) || !this.#lawful.includes(i) ? best[i]! : value,
+      );
       if (this.#judge(values)) kept = without;
     }
     return kept;

@@ -77,6 +77,7 @@ export function* spreadPart(
     const values = coordinates.map(({ draw }) => draw(random));
     const judged = i < measured ? judge.measured(pieceOf(doc, coordinates, values)) : null;
     const meets = i < measured ? judged !== null && holds(judged) : known.meets(values);
+    if (i < measured) known.note(values, meets);
     part = joined(part, { count: 1, meets: meets ? 1 : 0, measured: judged ? [{ values, judged }] : [] });
     if (i < measured || i % TOLD_EVERY === TOLD_EVERY - 1) yield part;
   }
@@ -94,10 +95,10 @@ export function spreadOf(
   const coordinates = coordinatesOf(doc, placement);
   const worst = worstPiece(doc, coordinates);
   const judged = judge.measured(worst);
-  const holdsAt = (values: readonly number[]): boolean => {
+  const known = new Known(coordinates, (values) => {
     const found = judge.reach(pieceOf(doc, coordinates, values));
     return found !== null && holds(found);
-  };
+  });
   const deciding = decidingOf(coordinates, measured);
   const fields = deciding.map(({ field }) => field);
   return {
@@ -116,7 +117,7 @@ export function spreadOf(
       seed,
       count,
       meets,
-      holdsAt,
+      holdsAt: (values) => known.meets(values),
     }),
   };
 }

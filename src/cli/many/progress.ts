@@ -1,9 +1,9 @@
-// How far it is with many files, on standard error and only where that is a terminal; wiped away at the end.
+// How far it is with many files or draws, on standard error and only where that is a terminal; wiped away at the end.
 
 const EVERY_MS = 100;
 
-/** Takes how many files are done, and null at the end. */
-export function progress(total: number): (done: number | null) => void {
+/** Takes how many are done, and null at the end. */
+export function progress(total: number, what = 'files'): (done: number | null) => void {
   const { stderr } = process;
   if (!stderr.isTTY || total < 2) return () => {};
   let last = 0;
@@ -15,7 +15,7 @@ export function progress(total: number): (done: number | null) => void {
     } else if (now - last >= EVERY_MS) {
       last = now;
       isShown = true;
-      stderr.write(`\r${done} of ${total} files`);
+      stderr.write(`\r${done} of ${total} ${what}`);
     }
   };
 }

@@ -1,13 +1,24 @@
-// A part across the barrier of the class that may stand there.
+// A part across the barrier of the class that may stand there, and rated as high as parts of the class are.
+//
+// Y1 capacitors are rated up to 500 V: IEC 60384-14, table of rated voltages (memory).
 
 import type { WeakSpot } from '#judge/verdict/spot.ts';
+import { fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Act } from './act.ts';
+
+const RATED = '500 V';
 
 export const bridgeActs = (doc: DesignFile, { between }: WeakSpot): readonly Act[] =>
   (doc.bridges ?? []).flatMap((bridge, i): readonly Act[] => {
     const isThere = between === null || between.every((id) => bridge.between.includes(id));
     if (!isThere || bridge.kind !== 'capacitor') return [];
-    const set = [{ field: `bridges[${i}].safetyClass`, to: 'Y1' }];
-    return [{ kind: 'bridge', on: `bridges[${i}].safetyClass`, set, amount: null }];
+    const on = `bridges[${i}].safetyClass`;
+    const classed = { field: on, to: 'Y1' };
+    const rated = { field: `bridges[${i}].rated`, to: RATED };
+    const isClassed = fieldAt(doc, on) === 'Y1';
+    return [
+      ...(isClassed ? [] : [[classed]]),
+      ...(fieldAt(doc, rated.field) === RATED ? [] : [isClassed ? [rated] : [classed, rated]]),
+    ].map((set): Act => ({ kind: 'bridge', on, set, amount: null }));
   });

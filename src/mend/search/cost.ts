@@ -35,7 +35,7 @@ const HEIGHT = 0.2;
 /** Of the mean way from primary to output. */
 const APART = 0.5;
 /** Margin taken from a winding, mm. */
-const WIDTH = 4;
+const WIDTH = 2;
 /** A window fuller than this leaves nothing for what the hand winds loose. */
 const FULL = 0.9;
 

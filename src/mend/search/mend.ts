@@ -43,7 +43,10 @@ export interface MendOptions {
   readonly budget: number;
 }
 
-export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 250 };
+export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 200 };
+
+/** With so many ways to choose from it is not searched for more. */
+const ENOUGH = 3;
 
 /** Yields what asks for the mending so far. */
 export function* mend(
@@ -56,7 +59,7 @@ export function* mend(
     return { proposals: [], none: settled(first), leftOut: [], judged: 0 };
   const search = new Search(doc, judge, first);
   const now = (): Mending => search.mending(top, { why: 'stopped' });
-  for (const part of [search.singles(), search.dives(), search.nearest(top)]) {
+  for (const part of [search.singles(), search.dives(), search.nearest(Math.min(top, ENOUGH))]) {
     for (;;) {
       if (search.judged >= budget || part.next().done === true) break;
       yield now;
@@ -107,16 +110,16 @@ class Search {
   }
 
   /** On from what came nearest, until there are enough. */
-  *nearest(top: number): Generator<void, void, void> {
+  *nearest(enough: number): Generator<void, void, void> {
     for (;;) {
-      const node = this.#found.length < top ? this.#nodes.takeBest() : null;
+      const node = this.#found.length < enough ? this.#nodes.takeBest() : null;
       if (node === null) return;
       this.judged += 1;
       const spots = this.#judge.spots(applyActs(this.#doc, node.acts)) ?? [];
       yield;
       const sets = nextSets(this.#doc, node.acts, spots);
       if (sets.length === 0) this.deadEnds = spots.map(({ kind }) => kind);
-      for (const acts of sets) if (this.#found.length < top) yield* this.#try(acts, node.rank);
+      for (const acts of sets) if (this.#found.length < enough) yield* this.#try(acts, node.rank);
     }
   }
 
@@ -146,7 +149,9 @@ class Search {
 
   /** Another proposal does with less of the same. */
   #holds(acts: readonly Act[]): boolean {
-    return this.#found.some((proposal) => includesAll(acts, proposal.acts));
+    return this.#found.some(
+      (proposal) => includesAll(acts, proposal.acts) || doesTheSame(this.#doc, acts, proposal),
+    );
   }
 
   *#propose(acts: readonly Act[]): Generator<void, void, void> {
@@ -172,4 +177,10 @@ class Search {
     const changes = changesOf(doc, acts);
     return { acts, changes, design, verdict, cost: costOf({ doc, design, before, after: verdict, acts }) };
   }
+}
+
+/** The same fields to the same values, whatever acts they come from. */
+function doesTheSame(doc: DesignFile, acts: readonly Act[], { changes }: Proposal): boolean {
+  const told = (all: readonly Change[]): string => JSON.stringify(all.map(({ field, to }) => [field, to]).toSorted());
+  return told(changesOf(doc, acts)) === told(changes);
 }

@@ -26,7 +26,7 @@ export function* stripped(
   }
   for (let place = 0; place < kept.length; place += 1) {
     const trial = (smaller: Act) => kept.map((each, i) => (i === place ? smaller : each));
-    for (const smaller of fewerFields(kept[place]!)) if (yield* meets(trial(smaller))) kept = trial(smaller);
+    kept = trial(yield* fewestFields(kept[place]!, (some) => meets(trial(some))));
     kept = trial(yield* leastOf(doc, kept[place]!, (some) => meets(trial(some))));
   }
   return kept;
@@ -40,12 +40,17 @@ function* leastOf(doc: DesignFile, act: Act, meets: Meets<Act>): Generator<void,
   return yield* act.kind === 'plies' ? fewestPlies(act, meets) : leastLengths(doc, act, meets);
 }
 
-/** The act without one of its sides, where that is enough. */
-function fewerFields(act: Act): readonly Act[] {
-  if (!('set' in act) || act.kind !== 'margin') return [];
-  return (['left', 'right'] as const)
-    .map((side) => ({ ...act, set: act.set.filter(({ field }) => !field.includes(`.${side}.`)) }))
-    .filter(({ set }) => set.length > 0 && set.length < act.set.length);
+const SIDED: ReadonlySet<Act['kind']> = new Set(['margin', 'fill', 'tape-wide']);
+
+/** The act with no side, and no filling, that it can spare. */
+function* fewestFields(act: Act, meets: Meets<Act>): Generator<void, Act, void> {
+  if (!('set' in act) || !SIDED.has(act.kind)) return act;
+  let least = act;
+  for (const each of act.set) {
+    const fewer = { ...least, set: least.set.filter((other) => other !== each) };
+    if (fewer.set.length > 0 && (yield* meets(fewer))) least = fewer;
+  }
+  return least;
 }
 
 /** No ply more than meets, by halving. */

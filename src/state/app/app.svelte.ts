@@ -61,7 +61,7 @@ export class Desk {
     this.field = new FieldSearch(threads.errands);
     this.mending = new MendSearch(threads.errands);
     this.comparing = new Comparing(bench.editor, judgeErrand(threads.errands));
-    this.spreading = new SpreadSearch(threads.errands);
+    this.spreading = new SpreadSearch(threads.sharing);
     this.series = new SeriesRun(judgeErrand(threads.errands));
     this.books = new BooksSearch(threads.errands);
     this.photos = new PhotoDesk(bench.editor);

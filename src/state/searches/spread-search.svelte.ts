@@ -1,11 +1,13 @@
 // The spread of the build on the sheet, drawn beside the page with the seed and the placement model that are set here.
-// Stopped, the draws made so far still stand as a count.
+// The draws are shared among threads; stopped, those made so far still stand as a count.
 
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
 import type { Spread } from '#spread/spread.ts';
-import type { SpreadTold } from '#state/threads/asks/asks.ts';
-import type { Asked, Thread } from '#state/threads/thread.ts';
+import { sharesOfDraws } from '#spread/shares-of-draws.ts';
+import { EMPTY, joined, type SpreadPart } from '#spread/spread-part.ts';
+import type { QuestionOf, SpreadTold } from '#state/threads/asks/asks.ts';
+import type { Asked, Outcome, Thread } from '#state/threads/thread.ts';
 
 export { wilson } from '#spread/wilson.ts';
 export type { Placement } from '#spread/placement.ts';
@@ -22,11 +24,12 @@ export class SpreadSearch {
   draws = $state(10_000);
   placement: Placement = $state.raw(PLACEMENT);
   #of: DesignFile | null = null;
-  #asked: Asked<'spread'> | null = null;
-  readonly #thread: Thread;
+  #asked: readonly (Asked<'draws'> | Asked<'spread'>)[] = [];
+  readonly #threads: readonly Thread[];
 
-  constructor(thread: Thread) {
-    this.#thread = thread;
+  /** `threads`: they share the draws; the first says what all together come to. */
+  constructor(threads: readonly Thread[]) {
+    this.#threads = threads;
   }
 
   /** Draws pieces of a build, unless it is the one that they were drawn of. */
@@ -56,26 +59,51 @@ export class SpreadSearch {
     this.says = null;
     this.isLooking = true;
     const { seed, draws, placement } = this;
-    const asked = this.#thread.ask('spread', { doc, seed, draws, placement }, (told) => {
-      if (this.#asked === asked) this.told = told;
-    });
+    const question = { doc, seed, draws, placement };
+    const parts = this.#drawn(question);
+    const mine = this.#asked;
+    const outcomes = await Promise.all(parts);
+    if (this.#asked !== mine) return;
+    const missing = outcomes.find(({ kind }) => kind !== 'answer');
+    if (missing !== undefined) return this.#ended(missing);
+    const part = outcomes.map(answerOf).reduce(joined, EMPTY);
+    const summed = this.#threads[0]!.ask('spread', { ...question, part });
+    const all = (this.#asked = [summed]);
+    const outcome = await summed.outcome;
+    if (this.#asked === all) this.#ended(outcome);
+  }
+
+  #drawn(question: Omit<QuestionOf<'draws'>, 'numbers'>): readonly Promise<Outcome<'draws'>>[] {
+    const shares = sharesOfDraws(question.draws, this.#threads.length);
+    const made = shares.map((): SpreadTold => ({ count: 0, meets: 0 }));
+    const asked = shares.map((numbers, i) =>
+      this.#threads[i]!.ask('draws', { ...question, numbers }, (told) => {
+        if (this.#asked !== asked) return;
+        made[i] = told;
+        this.told = made.reduce((a, b) => ({ count: a.count + b.count, meets: a.meets + b.meets }));
+      }),
+    );
     this.#asked = asked;
-    const outcome = await asked.outcome;
-    if (this.#asked !== asked) return;
-    this.#asked = null;
-    this.isLooking = false;
-    if (outcome.kind === 'answer') {
+    return asked.map(({ outcome }) => outcome);
+  }
+
+  #ended(outcome: Outcome<'draws'> | Outcome<'spread'>): void {
+    this.#end();
+    if (outcome.kind !== 'answer') this.says = TROUBLE[outcome.kind];
+    else if ('interval' in outcome.answer) {
       this.found = outcome.answer;
       this.told = null;
-    } else this.says = TROUBLE[outcome.kind];
+    }
   }
 
   #end(): void {
-    this.#asked?.stop();
-    this.#asked = null;
+    for (const asked of this.#asked) asked.stop();
+    this.#asked = [];
     this.isLooking = false;
   }
 }
+
+const answerOf = (outcome: Outcome<'draws'>): SpreadPart => (outcome.kind === 'answer' ? outcome.answer : EMPTY);
 
 const TROUBLE = {
   broke: 'The drawing of pieces broke off, which is a fault of the program.',

@@ -1,5 +1,6 @@
-// The two threads beside the page: one judges the build on the sheet and nothing else, so that it is always free for the
-// hand; the other runs errands, which may take long. Each is started with its first question.
+// The threads beside the page: one judges the build on the sheet and nothing else, so that it is always free for the hand;
+// another runs errands, which may take long; more share what can be shared, as far as the machine has cores. Each is
+// started with its first question.
 
 import { startThread } from './start-thread.ts';
 import { Thread } from './thread.ts';
@@ -7,12 +8,18 @@ import { Thread } from './thread.ts';
 export interface Threads {
   readonly judging: Thread;
   readonly errands: Thread;
+  /** Those that share a long errand, the one of errands first. */
+  readonly sharing: readonly Thread[];
 }
 
+const MOST_SHARING = 4;
 /** Longer than any build within the format's limits should take. */
 const SILENT_MS = 30_000;
 
 export function threads(): Threads {
   const world = { start: startThread, silentMs: SILENT_MS };
-  return { judging: new Thread(world), errands: new Thread(world) };
+  const errands = new Thread(world);
+  const more = Math.min(MOST_SHARING, navigator.hardwareConcurrency || 1) - 1;
+  const sharing = [errands, ...Array.from({ length: more }, () => new Thread(world))];
+  return { judging: new Thread(world), errands, sharing };
 }

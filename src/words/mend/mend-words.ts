@@ -64,7 +64,7 @@ export function changesWords(changes: readonly Change[], doc: DesignFile): reado
     if (change.field.includes('.right.') && other('.right.', '.left.') !== undefined) return [];
     const words = changeWords(change, doc);
     const isBoth = change.field.includes('.left.') && other('.left.', '.right.') !== undefined;
-    return [isBoth ? words.replace('left margin', 'both margins') : words];
+    return [isBoth ? words.replace('left margin', 'both margins').replace('left inset', 'both insets') : words];
   });
 }
 
@@ -84,7 +84,7 @@ function valueWords(value: unknown): string {
   if (entry['kind'] === 'layer-insulated')
     return `wire with ${String(entry['insulationLayers'])} insulation layers`;
   if ('wall' in entry)
-    return `${String(entry['material'])}, wall ${String(entry['wall'])}, ${String(entry['into'])} into the window`;
+    return `${String(entry['material'] ?? 'sleeve')}, wall ${String(entry['wall'])}, ${String(entry['into'])} into the window`;
   if ('plies' in entry) return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
   return JSON.stringify(value);
 }
@@ -154,14 +154,16 @@ export function proposalLines(
   held: Held | undefined,
   doc: DesignFile,
   place: number,
+  all: readonly Proposal[],
 ): readonly string[] {
   const limit = limitWords(proposal.verdict);
   return [
-    `${place}. ${proposal.changes.length === 1 ? 'One change' : `${proposal.changes.length} changes`}`,
+    `${place}. ${mendTitle(proposal)}${place === 1 ? ', the first: ' : ': '}${rankWords(proposal, all)}`,
     ...changesWords(proposal.changes, doc).map((words) => `   ${words}`),
     `   costs ${costWords(proposal.cost)}`,
     ...(held === undefined ? [] : heldLines(held, doc)),
     ...(limit === null ? [] : [`   limits next: ${pairWords(limit.pair, doc)}, ${limit.says}`]),
+    ...[stillOpenWords(proposal.verdict, doc), coreWords(proposal.verdict)].filter(Boolean).map((words) => `   ${words}`),
   ];
 }
 
@@ -170,7 +172,7 @@ export const mendingLines = (
   doc: DesignFile,
 ): readonly string[] => [
   ...(none === null
-    ? proposals.flatMap((proposal, i) => proposalLines(proposal, held[i], doc, i + 1))
+    ? proposals.flatMap((proposal, i) => proposalLines(proposal, held[i], doc, i + 1, proposals))
     : [noMendWords(none, doc)]),
   ...(leftOut.length === 0 ? [] : ['Looked at and left out:']),
   ...leftOut.map((left) => `   ${leftWords(left, doc)}`),
@@ -258,6 +260,12 @@ export const heldWords = (held: Held, doc: DesignFile): string =>
     .map((line) => line.trim())
     .join(' ');
 
+/** The pairs that this mend leaves not shown, for want of a fact; empty where it leaves none. */
+export function stillOpenWords({ pairs }: Verdict, doc: DesignFile): string {
+  const open = pairs.filter(({ verdict }) => verdict === 'not-shown').map(({ between }) => pairWords(between, doc));
+  return open.length === 0 ? '' : `${listed(open)} ${open.length === 1 ? 'stays' : 'stay'} not shown.`;
+}
+
 /** What the core counted with the mains side makes of it; empty where that is no question. */
 export const coreWords = ({ coreAsPrimary }: Verdict): string =>
-  coreAsPrimary === null ? '' : `With the core counted as primary it ${answerWords(coreAsPrimary.verdict)}.`;
+  coreAsPrimary === null ? '' : `With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;

@@ -5,7 +5,7 @@ import { heldMends, type HeldMending } from '#mend/hold/held-mends.ts';
 import { MEND_DEFAULTS } from '#mend/search/mend.ts';
 import type { Held } from '#mend/hold/slack.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { changeWords, limitWords, mendingLines, noMendWords } from '#words/mend/mend-words.ts';
+import { changeWords, limitWords, mendingLines, noMendWords, rankWords } from '#words/mend/mend-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { readArguments } from '#cli/line/arguments.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
@@ -53,6 +53,7 @@ const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFi
     },
     share: held[i]?.share ?? null,
     slack: slackData(held[i]?.slack ?? null),
+    why: rankWords(proposals[i]!, proposals),
     limits: limitWords(verdict),
     coreAsPrimary: verdict.coreAsPrimary && { verdict: verdict.coreAsPrimary.verdict },
     stillOpen: verdict.pairs.filter((pair) => pair.verdict === 'not-shown').map(({ between }) => between),

@@ -1,9 +1,11 @@
 // `spread FILE`: the share of pieces that meet when they are wound by this drawing.
 
+import { availableParallelism } from 'node:os';
 import { fileJudge } from '#judge/judging/judge-files.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
-import { MEASURED, spread, type Spread, type SpreadOptions } from '#spread/spread.ts';
+import { MEASURED, spreadOf, type Spread, type SpreadOptions } from '#spread/spread.ts';
+import { drawnBy } from '#cli/many/spread-threads.ts';
 import { spreadLines } from '#words/mend/spread-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { readArguments } from '#cli/line/arguments.ts';
@@ -11,6 +13,7 @@ import { faultLines, loadDesign } from '#cli/files/load-design.ts';
 import { done, refused, type Outcome } from '#cli/line/outcome.ts';
 
 const MOST_DRAWS = 1_000_000;
+const MOST_THREADS = 8;
 /** What the placement model counts, and the most of it, mm. */
 const PLACED = { margin: 10, tape: 10, sleeve: 10, 'forgotten-ply': 1e9 } as const;
 
@@ -23,9 +26,10 @@ const OPTIONS = {
   tape: 'value',
   sleeve: 'value',
   'forgotten-ply': 'value',
+  threads: 'value',
 } as const;
 
-export function spreadFile(words: readonly string[]): Outcome {
+export async function spreadFile(words: readonly string[]): Promise<Outcome> {
   const given = readArguments(words, OPTIONS);
   if (given.kind === 'wrong') return refused(`spread: ${given.says}.`);
   const [file, ...more] = given.files;
@@ -33,10 +37,13 @@ export function spreadFile(words: readonly string[]): Outcome {
     return refused('spread: name one design file, or - for standard input.');
   const options = optionsOf(given.options);
   if (typeof options === 'string') return refused(`spread: ${options}.`);
+  const threads = Number(given.options.get('threads') ?? Math.min(availableParallelism(), MOST_THREADS));
+  if (!Number.isInteger(threads) || threads < 1 || threads > MOST_THREADS)
+    return refused(`spread: --threads is a whole number from 1 to ${MOST_THREADS}.`);
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const doc = JSON.parse(loaded.text) as DesignFile;
-  const found = whole(doc, options);
+  const found = spreadOf(doc, fileJudge(), options, await drawnBy(threads, doc, options));
   if (given.options.has('json')) return done(`${JSON.stringify(spreadData(found), null, 2)}\n`);
   return done(`${spreadLines(found, doc, options.placement).map(printable).join('\n')}\n`);
 }
@@ -72,14 +79,6 @@ function optionsOf(given: ReadonlyMap<string, string>): SpreadOptions | string {
   ];
   const placement: Placement = { margin, tape, sleeve, forgottenPly };
   return { draws, seed, measured, placement };
-}
-
-function whole(doc: DesignFile, options: SpreadOptions): Spread {
-  const search = spread(doc, fileJudge(), options);
-  for (;;) {
-    const step = search.next();
-    if (step.done === true) return step.value;
-  }
 }
 
 const spreadData = ({ seed, draws, share, interval, worstCase, deciding, distances, rare }: Spread) => ({

@@ -9,6 +9,7 @@ export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } 
   exercise: async () => (await import('./answer-exercise.ts')).answerExercise,
   mark: async () => (await import('./answer-exercise.ts')).answerMark,
   mend: async () => (await import('./answer-mend.ts')).answerMend,
+  draws: async () => (await import('./answer-spread.ts')).answerDraws,
   spread: async () => (await import('./answer-spread.ts')).answerSpread,
   books: async () => (await import('./answer-books.ts')).answerBooks,
 };

@@ -3,6 +3,7 @@
 
 import type { HeldMending } from '#mend/hold/held-mends.ts';
 import type { Placement } from '#spread/placement.ts';
+import type { SpreadPart } from '#spread/spread-part.ts';
 import type { Spread } from '#spread/spread.ts';
 import type { Deciding } from '#judge/decide/deciding-figure.ts';
 import type { FieldPicture } from '#judge/field/field-picture.ts';
@@ -22,7 +23,8 @@ export interface Asks {
   readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
   readonly mark: Ask<unknown, never, Marking>;
   readonly mend: Ask<DesignFile, MendTold, DrawnMending>;
-  readonly spread: Ask<SpreadAsked, SpreadTold, Spread>;
+  readonly draws: Ask<DrawsAsked, SpreadTold, SpreadPart>;
+  readonly spread: Ask<SpreadSummed, never, Spread>;
   readonly books: Ask<BooksAsked, JudgedByBook, null>;
 }
 
@@ -73,6 +75,17 @@ export interface SpreadAsked {
   readonly seed: number;
   readonly draws: number;
   readonly placement: Placement;
+}
+
+/** Some of the draws, so that several threads may share them. */
+export interface DrawsAsked extends SpreadAsked {
+  /** From one number to just before another. */
+  readonly numbers: readonly [number, number];
+}
+
+/** What all the draws together say. */
+export interface SpreadSummed extends SpreadAsked {
+  readonly part: SpreadPart;
 }
 
 export interface SpreadTold {

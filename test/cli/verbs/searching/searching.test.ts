@@ -1,0 +1,136 @@
+// The verbs that search and set builds side by side: mend, spread, fit, compare, series, by the command line as it is bundled.
+
+import { readFileSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+
+import { bundled, fileIn, newFolder, run, type Ran } from '#test/cli/command.ts';
+
+const folder = newFolder();
+const at = (path: string): string => fileURLToPath(new URL(`../../../../${path}`, import.meta.url));
+const meets = at('test/lesson-margin.json');
+const onePly = at('static/demos/model-railway-controller.json');
+const program = bundled(folder);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const told = (...words: readonly string[]): Ran => run(program, words);
+const data = (...words: readonly string[]): Record<string, unknown> => {
+  const { code, out, err } = told(...words, '--json');
+  expect([words[0], code, err]).toEqual([words[0], 0, '']);
+  return JSON.parse(out) as Record<string, unknown>;
+};
+
+/** The same build with another margin on one side. */
+function narrower(): string {
+  const doc = JSON.parse(readFileSync(meets, 'utf8')) as { layers: { margins: { left: { width: string } } }[] };
+  doc.layers[0]!.margins.left.width = '1 mm';
+  return fileIn(folder, 'narrower.json', JSON.stringify(doc));
+}
+
+describe('mend', () => {
+  it('should tell the way a winder would take first, with its reason, its cost and how it holds', () => {
+    const { code, out } = told('mend', onePly, '--top', '1');
+    expect(code).toBe(0);
+    expect(out).toContain('1. More plies, the first: no width, nothing else has to be bought');
+    expect(out).toContain('plies, layer 2: 1 -> 3');
+    expect(out).toMatch(/wound by hand [\d.]+ % of pieces meet/);
+    expect(out).toContain('limits next: Primary to Output');
+  });
+
+  it('should give the whole mended build as data', () => {
+    const { format, proposals, none } = data('mend', onePly, '--top', '1');
+    expect([format, none]).toEqual(['layerwright-mend/1', null]);
+    const [first] = proposals as { design: { layers: { plies?: number }[] }; share: number; why: string }[];
+    expect(first?.design.layers[1]?.plies).toBe(3);
+    expect(first?.share).toBeGreaterThan(0.9);
+    expect(first?.why).toContain('nothing else has to be bought');
+  });
+
+  it('should say that nothing needs mending', () => {
+    expect(told('mend', meets).out).toBe('Nothing needs mending: the build meets what is asked.\n');
+  });
+});
+
+describe('spread', () => {
+  it('should tell the same for the same seed on one, two and four threads', () => {
+    const by = (threads: number) => data('spread', narrower(), '--draws', '200', '--threads', String(threads));
+    const one = by(1);
+    expect(one).toMatchObject({ format: 'layerwright-spread/1', seed: 1, draws: 200, worstCase: 'falls-short' });
+    expect(by(2)).toEqual(one);
+    expect(by(4)).toEqual(one);
+  });
+
+  it('should be the judgement itself where nothing wanders', () => {
+    const still = ['--margin', '0', '--tape', '0', '--sleeve', '0', '--forgotten-ply', '0', '--draws', '3'];
+    expect(data('spread', meets, ...still)).toMatchObject({ share: 1, worstCase: 'meets' });
+    expect(data('spread', narrower(), ...still)).toMatchObject({ share: 0, worstCase: 'falls-short' });
+  });
+});
+
+describe('fit', () => {
+  it('should tell rows and copper', () => {
+    const { format, windings, rows } = data('fit', meets);
+    expect(format).toBe('layerwright-fit/1');
+    expect((rows as unknown[]).length).toBeGreaterThan(1);
+    expect((windings as { ohmsCold: number }[])[0]?.ohmsCold).toBeGreaterThan(0);
+    expect(told('fit', meets).out).toMatch(/ohm/);
+  });
+});
+
+describe('compare', () => {
+  it('should tell what changed and what it did', () => {
+    const { format, changed } = data('compare', narrower(), meets);
+    expect(format).toBe('layerwright-compare/1');
+    expect((changed as { field: string }[]).map(({ field }) => field)).toEqual(['layers[0].margins.left.width']);
+    expect(told('compare', narrower(), meets).out).toMatch(/falls short.*meets/s);
+  });
+});
+
+describe('series', () => {
+  it('should judge every line of a table', () => {
+    const table = fileIn(folder, 'widths.csv', 'layers[0].margins.left.width\n1 mm\n2 mm\n3 mm\n');
+    const { fields, rows } = data('series', meets, table);
+    expect(fields).toEqual(['layers[0].margins.left.width']);
+    const limits = (rows as { verdict: string; limiting: { length: number } | null }[]).map(
+      ({ verdict, limiting }) => [verdict, limiting?.length],
+    );
+    // 3 mm of the output's margin, 0.18 of tape, and what the line gives
+    expect(limits).toEqual([
+      ['falls-short', 4.18],
+      ['meets', 5.18],
+      ['meets', 6.18],
+    ]);
+  });
+
+  it('should refuse a table of a field that is not there, naming it', () => {
+    const table = fileIn(folder, 'wrong.csv', 'layers[9].plies\n3\n');
+    const { code, out, err } = told('series', meets, table);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('layers[9].plies');
+  });
+});
+
+describe('a wrong command line', () => {
+  it.each([
+    ['mend', ['mend'], 'mend: name one design file'],
+    ['mend --top', ['mend', meets, '--top', '0'], 'mend: --top is a whole number from 1 to 20.'],
+    ['spread --draws', ['spread', meets, '--draws', '1.5'], 'spread: --draws is a whole number'],
+    ['spread --threads', ['spread', meets, '--threads', '0'], 'spread: --threads is a whole number from 1 to 8.'],
+    ['spread --margin', ['spread', meets, '--margin', '-1'], 'spread: --margin is a length in mm from 0 to 10'],
+    ['fit', ['fit', meets, meets], 'fit: name one design file'],
+    ['compare', ['compare', meets], 'compare: name two design files.'],
+    ['series', ['series', meets], 'series: name one design file and one table'],
+  ] as const)('should be refused with what was expected: %s', (_, words, says) => {
+    const { code, out, err } = told(...words);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(says);
+  });
+
+  it.each(['mend', 'spread', 'fit'])('should name the place in a bad file: %s', (verb) => {
+    const doc = JSON.parse(readFileSync(meets, 'utf8')) as { layers: { plies?: unknown }[] };
+    doc.layers[1]!.plies = 'three';
+    const { code, err } = told(verb, fileIn(folder, 'bad.json', JSON.stringify(doc)));
+    expect(code).toBe(2);
+    expect(err).toContain('layers[1].plies');
+  });
+});
