@@ -1,14 +1,11 @@
 // What judged pieces tell of others. A figure that no law holds for must be the same; of the others a piece that is no
 // worse than one that meets, meets, and one that is no better than one that does not, does not. So that a judged piece tells
-// of many, what seems not to matter is judged at the end that tells more, and the first pieces are spoiled as far as they
-// still meet, or bettered as far as they still do not.
+// of many, what seems not to matter is judged at the end that tells more.
 
 import type { Coordinate } from './coordinates.ts';
 
-/** So many of each kind are driven on to their limit, which costs judgements and saves more. */
-const DRIVEN = 12;
-/** Of what together made a piece fail, so many sets are tried again on the next. */
-const MOST_GROUPS = 4;
+/** After so many pieces that these two ends do not decide, every figure is taken to matter. */
+const MOST_UNDECIDED = 3;
 
 type Values = readonly number[];
 
@@ -19,7 +16,7 @@ export class Known {
   readonly #judge: (values: Values) => boolean;
   readonly #meets = new Map<string, Values[]>();
   readonly #fails = new Map<string, Values[]>();
-  #groups: readonly (readonly number[])[] = [];
+  #undecided = 0;
   /** Lawful coordinates that change what is judged when they alone are bettered from the worst piece. */
   #matters: readonly number[] | null = null;
 
@@ -35,14 +32,18 @@ export class Known {
     const matters = (this.#matters ??= this.#whatMatters());
     const spoiled = this.#with(values, 'worse', (place) => !matters.includes(place));
     if (this.#judge(spoiled)) {
-      this.#keepMeeting(spoiled, matters);
+      this.note(spoiled, true);
       return true;
     }
+    const isAll = matters.length === this.#lawful.length;
     const bettered = this.#with(values, 'better', (place) => !matters.includes(place));
-    if (!this.#judge(bettered)) {
-      this.#keepFailing(bettered, matters);
+    if (isAll || !this.#judge(bettered)) {
+      this.note(bettered, false);
       return false;
     }
+    // what seemed not to matter alone does together
+    this.#undecided += 1;
+    if (this.#undecided >= MOST_UNDECIDED) this.#matters = this.#lawful;
     const meets = this.#judge(values);
     this.note(values, meets);
     return meets;
@@ -51,37 +52,6 @@ export class Known {
   /** A piece that was judged as it is. */
   note(values: Values, meets: boolean): void {
     this.#of(meets ? this.#meets : this.#fails, values).push(values);
-  }
-
-  #keepMeeting(values: Values, matters: readonly number[]): void {
-    const known = this.#of(this.#meets, values);
-    let least = values;
-    for (const place of known.length < DRIVEN ? matters : []) {
-      const spoiled = this.#with(least, 'worse', (other) => other === place);
-      if (this.#judge(spoiled)) least = spoiled;
-    }
-    known.push(least);
-  }
-
-  /** By what failed others, or by what alone makes this one fail. */
-  #keepFailing(values: Values, matters: readonly number[]): void {
-    const known = this.#of(this.#fails, values);
-    for (const group of this.#groups) {
-      const most = this.#with(values, 'better', (place) => !group.includes(place));
-      if (this.#judge(most)) continue;
-      known.push(most);
-      return;
-    }
-    let most = values;
-    let group: readonly number[] = matters;
-    for (const place of this.#groups.length < MOST_GROUPS ? matters : []) {
-      const bettered = this.#with(most, 'better', (other) => other === place);
-      if (this.#judge(bettered)) continue;
-      most = bettered;
-      group = group.filter((other) => other !== place);
-    }
-    if (group.length < matters.length) this.#groups = [...this.#groups, group];
-    known.push(most);
   }
 
   #with(values: Values, end: 'worse' | 'better', isMoved: (place: number) => boolean): Values {
@@ -114,9 +84,7 @@ export class Known {
     if (!this.#judge(best) || this.#judge(worst)) return [];
     const turns = (place: number, [from, to]: readonly [Values, Values]): boolean =>
       this.#judge(from.map((value, i) => (i === place ? to[i]! : value)));
-    const found = this.#lawful.filter(
-      (place) => !turns(place, [best, worst]) || turns(place, [worst, best]),
-    );
+    const found = this.#lawful.filter((place) => !turns(place, [best, worst]) || turns(place, [worst, best]));
     return found.length > 0 ? found : this.#inHalves(best, worst);
   }
 

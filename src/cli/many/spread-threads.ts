@@ -18,14 +18,9 @@ export interface SpreadOrder {
 
 /** The draws made so far, or all of them with what was found. */
 export type FromSpreadThread =
-  | { readonly kind: 'told'; readonly count: number }
-  | { readonly kind: 'done'; readonly part: SpreadPart };
+  { readonly kind: 'told'; readonly count: number } | { readonly kind: 'done'; readonly part: SpreadPart };
 
-export async function drawnBy(
-  threads: number,
-  doc: DesignFile,
-  options: SpreadOptions,
-): Promise<SpreadPart> {
+export async function drawnBy(threads: number, doc: DesignFile, options: SpreadOptions): Promise<SpreadPart> {
   const shares = sharesOfDraws(options.draws, threads);
   const tell = progress(options.draws, 'draws');
   const counts = shares.map(() => 0);

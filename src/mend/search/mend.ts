@@ -181,6 +181,7 @@ class Search {
 
 /** The same fields to the same values, whatever acts they come from. */
 function doesTheSame(doc: DesignFile, acts: readonly Act[], { changes }: Proposal): boolean {
-  const told = (all: readonly Change[]): string => JSON.stringify(all.map(({ field, to }) => [field, to]).toSorted());
+  const told = (all: readonly Change[]): string =>
+    JSON.stringify(all.map(({ field, to }) => [field, to]).toSorted());
   return told(changesOf(doc, acts)) === told(changes);
 }

@@ -103,7 +103,8 @@ export class SpreadSearch {
   }
 }
 
-const answerOf = (outcome: Outcome<'draws'>): SpreadPart => (outcome.kind === 'answer' ? outcome.answer : EMPTY);
+const answerOf = (outcome: Outcome<'draws'>): SpreadPart =>
+  outcome.kind === 'answer' ? outcome.answer : EMPTY;
 
 const TROUBLE = {
   broke: 'The drawing of pieces broke off, which is a fault of the program.',

@@ -19,7 +19,8 @@ const SILENT_MS = 30_000;
 export function threads(): Threads {
   const world = { start: startThread, silentMs: SILENT_MS };
   const errands = new Thread(world);
-  const more = Math.min(MOST_SHARING, navigator.hardwareConcurrency || 1) - 1;
+  const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
+  const more = Math.min(MOST_SHARING, cores) - 1;
   const sharing = [errands, ...Array.from({ length: more }, () => new Thread(world))];
   return { judging: new Thread(world), errands, sharing };
 }

@@ -64,7 +64,9 @@ export function changesWords(changes: readonly Change[], doc: DesignFile): reado
     if (change.field.includes('.right.') && other('.right.', '.left.') !== undefined) return [];
     const words = changeWords(change, doc);
     const isBoth = change.field.includes('.left.') && other('.left.', '.right.') !== undefined;
-    return [isBoth ? words.replace('left margin', 'both margins').replace('left inset', 'both insets') : words];
+    return [
+      isBoth ? words.replace('left margin', 'both margins').replace('left inset', 'both insets') : words,
+    ];
   });
 }
 
@@ -163,7 +165,9 @@ export function proposalLines(
     `   costs ${costWords(proposal.cost)}`,
     ...(held === undefined ? [] : heldLines(held, doc)),
     ...(limit === null ? [] : [`   limits next: ${pairWords(limit.pair, doc)}, ${limit.says}`]),
-    ...[stillOpenWords(proposal.verdict, doc), coreWords(proposal.verdict)].filter(Boolean).map((words) => `   ${words}`),
+    ...[stillOpenWords(proposal.verdict, doc), coreWords(proposal.verdict)]
+      .filter(Boolean)
+      .map((words) => `   ${words}`),
   ];
 }
 
@@ -262,10 +266,14 @@ export const heldWords = (held: Held, doc: DesignFile): string =>
 
 /** The pairs that this mend leaves not shown, for want of a fact; empty where it leaves none. */
 export function stillOpenWords({ pairs }: Verdict, doc: DesignFile): string {
-  const open = pairs.filter(({ verdict }) => verdict === 'not-shown').map(({ between }) => pairWords(between, doc));
+  const open = pairs
+    .filter(({ verdict }) => verdict === 'not-shown')
+    .map(({ between }) => pairWords(between, doc));
   return open.length === 0 ? '' : `${listed(open)} ${open.length === 1 ? 'stays' : 'stay'} not shown.`;
 }
 
 /** What the core counted with the mains side makes of it; empty where that is no question. */
 export const coreWords = ({ coreAsPrimary }: Verdict): string =>
-  coreAsPrimary === null ? '' : `With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;
+  coreAsPrimary === null
+    ? ''
+    : `With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;

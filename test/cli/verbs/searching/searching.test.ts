@@ -22,7 +22,9 @@ const data = (...words: readonly string[]): Record<string, unknown> => {
 
 /** The same build with another margin on one side. */
 function narrower(): string {
-  const doc = JSON.parse(readFileSync(meets, 'utf8')) as { layers: { margins: { left: { width: string } } }[] };
+  const doc = JSON.parse(readFileSync(meets, 'utf8')) as {
+    layers: { margins: { left: { width: string } } }[];
+  };
   doc.layers[0]!.margins.left.width = '1 mm';
   return fileIn(folder, 'narrower.json', JSON.stringify(doc));
 }
@@ -53,9 +55,15 @@ describe('mend', () => {
 
 describe('spread', () => {
   it('should tell the same for the same seed on one, two and four threads', () => {
-    const by = (threads: number) => data('spread', narrower(), '--draws', '200', '--threads', String(threads));
+    const by = (threads: number) =>
+      data('spread', narrower(), '--draws', '200', '--threads', String(threads));
     const one = by(1);
-    expect(one).toMatchObject({ format: 'layerwright-spread/1', seed: 1, draws: 200, worstCase: 'falls-short' });
+    expect(one).toMatchObject({
+      format: 'layerwright-spread/1',
+      seed: 1,
+      draws: 200,
+      worstCase: 'falls-short',
+    });
     expect(by(2)).toEqual(one);
     expect(by(4)).toEqual(one);
   });
@@ -81,7 +89,9 @@ describe('compare', () => {
   it('should tell what changed and what it did', () => {
     const { format, changed } = data('compare', narrower(), meets);
     expect(format).toBe('layerwright-compare/1');
-    expect((changed as { field: string }[]).map(({ field }) => field)).toEqual(['layers[0].margins.left.width']);
+    expect((changed as { field: string }[]).map(({ field }) => field)).toEqual([
+      'layers[0].margins.left.width',
+    ]);
     expect(told('compare', narrower(), meets).out).toMatch(/falls short.*meets/s);
   });
 });
@@ -115,8 +125,16 @@ describe('a wrong command line', () => {
     ['mend', ['mend'], 'mend: name one design file'],
     ['mend --top', ['mend', meets, '--top', '0'], 'mend: --top is a whole number from 1 to 20.'],
     ['spread --draws', ['spread', meets, '--draws', '1.5'], 'spread: --draws is a whole number'],
-    ['spread --threads', ['spread', meets, '--threads', '0'], 'spread: --threads is a whole number from 1 to 8.'],
-    ['spread --margin', ['spread', meets, '--margin', '-1'], 'spread: --margin is a length in mm from 0 to 10'],
+    [
+      'spread --threads',
+      ['spread', meets, '--threads', '0'],
+      'spread: --threads is a whole number from 1 to 8.',
+    ],
+    [
+      'spread --margin',
+      ['spread', meets, '--margin', '-1'],
+      'spread: --margin is a length in mm from 0 to 10',
+    ],
     ['fit', ['fit', meets, meets], 'fit: name one design file'],
     ['compare', ['compare', meets], 'compare: name two design files.'],
     ['series', ['series', meets], 'series: name one design file and one table'],
