@@ -5,7 +5,8 @@ import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judgeErrand } from '#state/judging/judge-errand.ts';
 import type { Thread } from '#state/threads/thread.ts';
-import { exploreSheets, type ExploreSheet, type JudgeDoc } from './explore-sheets.ts';
+import { exploreSheets } from './explore-sheets.ts';
+import type { ExploreSheet, JudgeDoc } from './sheets/explore-sheet.ts';
 import { lessonShelf } from './lesson-shelf.ts';
 
 export class Exploring {

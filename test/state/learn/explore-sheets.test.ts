@@ -8,7 +8,8 @@ import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judging/judge.ts';
 import type { Lesson } from '#learn/lesson/lesson-schema.ts';
 import { readDesign } from '#model/read/read-design.ts';
-import { exploreSheets, type JudgeDoc } from '#state/learn/explore-sheets.ts';
+import { exploreSheets } from '#state/learn/explore-sheets.ts';
+import type { JudgeDoc } from '#state/learn/sheets/explore-sheet.ts';
 
 const { build } = JSON.parse(readFileSync('static/lessons/margin.json', 'utf8')) as Lesson;
 const sheets = exploreSheets(build);
