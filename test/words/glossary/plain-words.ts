@@ -19,7 +19,7 @@ inseparable inside insulated into invented is it item its join judge judged judg
 keep kept key keyboard keys kind know known languages large last later lay layerwright lead learn
 learnt least leaves left length less lesson lessons let letter lies light like limit limiting line
 lines link list lists little long look looked looking looks loose lost lower lowest made main make
-manual many map mark marked match material matter may measure measured mend mended mending metre
+manual many map mark marked match material matter may means measure measured mend mended mending metre
 middle might minute mm mode more most move moved moves must name narrow near nearer nearest need
 needed never new next nine no none normal not note notes nothing number numbers odd of off old on
 once one only open opened operator or order other others our out outer outermost outside over
