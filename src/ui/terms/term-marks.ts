@@ -8,8 +8,9 @@ export const TERM_MARKS = 'terms';
 const MARKED =
   '::highlight(terms) { text-decoration: underline dotted var(--ink-third, #5f6b70); text-underline-offset: 3px; }';
 
-const PARTS = 'section, article, aside, form, fieldset, table, dialog, details, header, footer, main, li';
-const UNMARKED = 'a, button, nav, summary, label:has(input), h1, [role="tab"], [role="button"]';
+const PARTS = 'section, article, aside, form, fieldset, table, dialog, details, footer, main, li';
+/** A bar at the head of the page holds names of builds, in which a word may mean something else. */
+const UNMARKED = 'header, a, button, nav, summary, label:has(input), h1, [role="tab"], [role="button"]';
 
 const AFTER = 250;
 
