@@ -43,6 +43,15 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     expect(wrongs).toEqual([]);
   });
 
+  it('should judge the touch current by the field once it is there, on the page of stress too', async () => {
+    const { page, wrongs } = await openField();
+    await page.getByText(/two meshes agree within/).waitFor(LONG);
+    await page.getByRole('heading', { name: 'Touch current, by the field' }).waitFor(LONG);
+    await page.evaluate(() => (location.hash = 'stress'));
+    await page.getByText(/by the field solver/).waitFor();
+    expect(wrongs).toEqual([]);
+  });
+
   it('should keep the coarse answer when it is stopped', async () => {
     const { page } = await openField();
     await page.getByRole('button', { name: 'Stop' }).click(LONG);

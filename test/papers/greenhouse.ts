@@ -396,4 +396,5 @@ export const greenhouse: Judgement = {
   sections,
   turns: new Map(sections.map((section) => [section.name, turnsIn(section)])),
   parts: judge(greenhouseDesign('Bench')).parts,
+  windings: null,
 };

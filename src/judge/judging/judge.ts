@@ -40,7 +40,7 @@ import { requiredLength, weakSpots } from '#judge/spots/spots.ts';
 import type { CoreAsPrimary, Fit, Verdict } from '#judge/verdict/verdict.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
-import { judgedTouch } from '#judge/cases/judged-touch.ts';
+import { judgedTouch, type FieldWindings } from '#judge/cases/judged-touch.ts';
 import { openOfBuild } from '#judge/assumptions/open-of-build.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
@@ -53,10 +53,12 @@ export interface Judgement {
   readonly turns: { readonly get: (section: string) => readonly Turn[] | undefined };
   /** Every bridging part and distance outside, graded as the pairs rest on it. */
   readonly parts: JudgedParts;
+  /** Capacitances of the windings by the field, where the touch current was judged with them. */
+  readonly windings: FieldWindings | null;
 }
 
 /** A judgement before its turns are asked for: data without a function, which may go from one thread to another. */
-export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' | 'parts'> {
+export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' | 'parts' | 'windings'> {
   /** What each of the sections is of. */
   readonly builds: readonly Build[];
 }
@@ -65,10 +67,11 @@ export interface PlainJudgement extends Pick<Judgement, 'verdict' | 'sections' |
 export const judge = (design: Design, cache: PathCache = new PathCache()): Judgement =>
   withTurns(judgePlain(design, cache));
 
-export const withTurns = ({ verdict, sections, parts, builds }: PlainJudgement): Judgement => ({
+export const withTurns = ({ verdict, sections, parts, windings, builds }: PlainJudgement): Judgement => ({
   verdict,
   sections,
   parts,
+  windings,
   turns: {
     get: (name) => {
       const at = sections.findIndex((each) => each.name === name);
@@ -77,7 +80,13 @@ export const withTurns = ({ verdict, sections, parts, builds }: PlainJudgement):
   },
 });
 
-export function judgePlain(asFiled: Design, cache: PathCache, book = bookOf(asFiled)): PlainJudgement {
+/** `windings`: as the field has them, to take the place of the estimate. */
+export function judgePlain(
+  asFiled: Design,
+  cache: PathCache,
+  book = bookOf(asFiled),
+  windings: FieldWindings | null = null,
+): PlainJudgement {
   const design = soldIn(asFiled, book);
   cache.nextGeneration();
   const judging = { book, cache, printed: false, reachOnly: false };
@@ -100,7 +109,7 @@ export function judgePlain(asFiled: Design, cache: PathCache, book = bookOf(asFi
   const deciders = decidersOf(judging, design, fields, open, worst);
   const heat = heatOf(design, book);
   const hot = hotSpot(heat);
-  const touch = judgedTouch(design, book);
+  const touch = judgedTouch(design, book, windings, fields.length === 0);
   const touching = touch && touchSpot(touch);
   const overall = (all: readonly Answer[]): Answer =>
     lowestAnswer([
@@ -170,7 +179,8 @@ export function judgePlain(asFiled: Design, cache: PathCache, book = bookOf(asFi
     restsOn: restsOn(pairs.flatMap(groundsOf)),
   };
   const { sections, builds } = drawn;
-  return { verdict, sections, parts: judgedParts(judging, design, worst.pairs, best), builds };
+  const parts = judgedParts(judging, design, worst.pairs, best);
+  return { verdict, sections, parts, windings, builds };
 }
 
 const notDrawn = ({ undrawn }: Missing): readonly NotJudged[] =>

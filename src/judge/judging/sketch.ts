@@ -18,6 +18,7 @@ export function sketch(design: Design): Judgement {
   const section = { ...laid, parts: undefined };
   return withTurns({
     builds: [build],
+    windings: null,
     sections: [section],
     parts: { judgedAt: [], bridges: [], outside: [] },
     verdict: {

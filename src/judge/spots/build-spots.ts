@@ -32,12 +32,12 @@ export function hotSpot({ system, hottest, plusMinus, limits }: Heat): WeakSpot 
 /** Null where the current stays under the limit. */
 export function touchSpot({ touch, mains }: JudgedTouch): WeakSpot | null {
   if (touch.verdict === 'meets') return null;
-  const { rms, limit, missing } = touch;
+  const { rms, limit, windings, missing } = touch;
   return {
     ...placeless('touch-current'),
     section: 'outside',
     verdict: touch.verdict,
-    cause: { of: 'touch-current', mains, rms, limit, missing },
+    cause: { of: 'touch-current', mains, rms, limit, windings, missing },
   };
 }
 

@@ -71,9 +71,9 @@ export interface PairTest extends TestPlan {
 /** Throws where the rule book does not exist: reading the file has refused it. */
 export function stressReport(
   design: Design,
-  { verdict, parts }: Pick<Judgement, 'verdict' | 'parts'>,
-  capacitances: readonly LayersCapacitance[] = windingCapacitances(design),
+  { verdict, parts, windings }: Pick<Judgement, 'verdict' | 'parts' | 'windings'>,
 ): StressReport {
+  const capacitances = windings?.most ?? windingCapacitances(design);
   const book = bookOf(design);
   const running = runningConverter(design);
   return {

@@ -70,6 +70,8 @@ export type SpotCause =
       /** mA */
       readonly rms: number;
       readonly limit: number;
+      /** Where the capacitance of the windings is from; null where none is counted. */
+      readonly windings: 'estimate' | 'field' | null;
       readonly missing: readonly string[];
     }
   | { readonly of: 'stack' }

@@ -36,6 +36,8 @@ export interface JudgedTouchCurrent {
   /** Of the rms. */
   readonly limit: number;
   readonly verdict: Answer;
+  /** Where the capacitance of the windings comes from; null where none is counted. */
+  readonly windings: 'estimate' | 'field' | null;
   /** Parts of which no value is given. */
   readonly missing: readonly string[];
   readonly because: Because;

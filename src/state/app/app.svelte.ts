@@ -58,7 +58,9 @@ export class Desk {
     this.pages = pages;
     this.threads = threads;
     this.many = new ManyBuilds(judgeErrand(threads.errands));
-    this.field = new FieldSearch(threads.errands);
+    this.field = new FieldSearch(threads.errands, (design, judgement) =>
+      bench.editor.takeOver(design, judgement),
+    );
     this.mending = new MendSearch(threads.errands);
     this.comparing = new Comparing(bench.editor, judgeErrand(threads.errands));
     this.spreading = new SpreadSearch(threads.sharing);

@@ -147,6 +147,11 @@ export class Editor {
     if (this.isBehind) this.#newest.stop();
   }
 
+  /** This build was judged by more than before, its field. */
+  takeOver(design: Design, judgement: Drawable): void {
+    this.#newest.takeOver(design, judgement);
+  }
+
   /** Judges what was stopped, or over which the thread was lost. */
   judgeAgain(): void {
     this.#newest.again();

@@ -58,7 +58,7 @@ export class Papers {
     if (judged === null) return null;
     const { design, doc } = judged;
     const field = this.#field.fineOf(design);
-    const judgement = studyOf(design, judged.judgement, field?.report ?? null);
+    const judgement = studyOf(design, judged.judgement);
     const black = this.isBlack;
     return this.kind === 'winder'
       ? winderSheet({ design, judgement, black })

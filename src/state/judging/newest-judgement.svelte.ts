@@ -137,6 +137,13 @@ export class NewestJudgement {
     this.#arrived++;
   }
 
+  /** The same build judged by more than before: takes the place of its judgement, unless another build is judged by now. */
+  takeOver(design: Design, judgement: Drawable): void {
+    if (this.#made?.design !== design) return;
+    this.#made = { ...this.#made, judgement };
+    this.#arrived++;
+  }
+
   /** Resolves once the build as it is now is judged, or will not be. */
   whenSettled(): Promise<void> {
     return this.#isBehind ? new Promise((goOn) => this.#waiting.push(goOn)) : Promise.resolve();

@@ -2,6 +2,8 @@
 // solved beside the page, so that the hand never waits. Stop keeps the coarse one.
 
 import type { FieldPicture } from '#judge/field/field-picture.ts';
+import type { Drawable } from '#drawing/scene/scene.ts';
+import { withTurns } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
 import type { Asked } from '#state/threads/thread.ts';
 import type { Thread } from '#state/threads/thread.ts';
@@ -26,9 +28,11 @@ export class FieldSearch {
   #asked: Asked<'field'> | null = null;
   #rest: ReturnType<typeof setTimeout> | null = null;
   readonly #thread: Thread;
+  readonly #judged: (design: Design, judgement: Drawable) => void;
 
-  constructor(thread: Thread) {
-    this.#thread = thread;
+  /** `judged` hears of a build that was judged by its field. */
+  constructor(thread: Thread, judged: (design: Design, judgement: Drawable) => void = () => undefined) {
+    [this.#thread, this.#judged] = [thread, judged];
   }
 
   /** The fine answer, where it is of this very build. */
@@ -87,9 +91,11 @@ export class FieldSearch {
     if (this.#asked !== asked) return false;
     this.#asked = null;
     if (outcome.kind === 'answer') {
-      this.picture = outcome.answer;
+      const { picture, judged } = outcome.answer;
+      this.picture = picture;
       this.#solved = design;
       this.isCoarse = quick;
+      if (judged !== null) this.#judged(design, withTurns(judged));
       return true;
     }
     if (outcome.kind !== 'stopped') this.says = 'The field could not be solved on this machine.';

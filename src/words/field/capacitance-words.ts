@@ -2,6 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { FieldCapacitance, FieldReport, WindingCapacitance } from '#judge/field/field-report.ts';
+import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { plain } from '#words/text/number-words.ts';
 import { ownerWords, percent } from './field-headline.ts';
@@ -16,6 +17,8 @@ export interface CapacitanceRow {
   readonly whole: string;
   readonly perMetre: string;
   readonly within: string;
+  /** As parallel layers, before there was a field; empty where none was made. */
+  readonly estimate: string;
 }
 
 /** Those between conductors, then those between circuits with what floats taken out, where that differs. */
@@ -28,6 +31,7 @@ export function capacitanceRows(design: Design, report: FieldReport): readonly C
       whole: picofarads(farads),
       perMetre: perMetre === null ? '' : picofarads(perMetre),
       within: error === null ? '' : percent(error),
+      estimate: estimateOf(design, [a, b]),
     });
   const differs = report.effective.length !== report.capacitances.length;
   return [
@@ -36,12 +40,22 @@ export function capacitanceRows(design: Design, report: FieldReport): readonly C
   ];
 }
 
+/** Of all facing layers of the two circuits together. */
+function estimateOf(design: Design, pair: readonly [string, string]): string {
+  const facing = windingCapacitances(design).filter(({ between }) =>
+    between.every((id) => pair.includes(id)),
+  );
+  return facing.length === 0 ? '' : picofarads(facing.reduce((sum, one) => sum + one.farads, 0));
+}
+
 export function capacitanceLines(design: Design, report: FieldReport): readonly string[] {
   const looks = circuitLooks(design.circuits);
   const line = ({ between: [a, b], farads, perMetre, error, meanTurn }: FieldCapacitance): string => {
     const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
     const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
-    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} ${error === null ? '' : `within ${percent(error)} `}(${each}${turn})`;
+    const estimate = estimateOf(design, [a, b]);
+    const before = estimate === '' ? '' : `; estimated as parallel layers ${estimate}`;
+    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} ${error === null ? '' : `within ${percent(error)} `}(${each}${turn})${before}`;
   };
   const differs = report.effective.length !== report.capacitances.length;
   const effective = differs ? report.effective.map((one) => `with what floats taken out, ${line(one)}`) : [];

@@ -49,11 +49,15 @@ function openMend({ method, thermalClass }: Heat['open']): string {
   return thermalClass ? 'Name what the tapes and the former are made of.' : 'Measure it more closely.';
 }
 
-function touchSays({ mains, rms, limit, missing }: Touch, isShort: boolean): string {
+function touchSays({ mains, rms, limit, windings, missing }: Touch, isShort: boolean): string {
   const what = isShort
-    ? 'through the parts across the barrier alone'
+    ? windings === 'field'
+      ? 'with the capacitance of the windings by the field, as far as it is sure'
+      : 'through the parts across the barrier alone'
     : missing.length > 0
       ? `at the least: of ${missing.join(', ')} no value is given`
-      : 'with the estimated capacitance of the windings';
+      : windings === 'field'
+        ? 'with the capacitance of the windings by the field, raised by what it may be off'
+        : 'with the estimated capacitance of the windings';
   return `At ${Math.round(mains)} V a person who touches the output takes ${rms.toFixed(2)} mA ${what}; the limit is ${limit} mA.`;
 }

@@ -2,7 +2,7 @@
 
 import type { Design } from '#model/design.ts';
 import { leadingPath } from '#words/paths/leading-path.ts';
-import type { Assumption, Verdict } from '#judge/verdict/verdict.ts';
+import type { Assumption, JudgedTouchCurrent, Verdict } from '#judge/verdict/verdict.ts';
 import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
 import {
@@ -91,11 +91,21 @@ function pairBlock(pair: PairVerdict, looks: readonly CircuitLook[]): readonly s
   return [line, `  ${figure}`, ...(legs.length === 0 ? [] : [`  ${pathSentence(legs)}`])];
 }
 
+/** Where the capacitance of the windings is from, that the current was worked out with. */
+function windingsWords(windings: JudgedTouchCurrent['windings']): string {
+  if (windings === null) return '';
+  return windings === 'field'
+    ? '; the windings computed from the field'
+    : '; the windings estimated as parallel layers';
+}
+
 function touch({ touchCurrent }: Verdict): readonly string[] {
   if (touchCurrent === null) return [];
-  const { rms, limit, verdict, missing } = touchCurrent;
+  const { rms, limit, verdict, windings, missing } = touchCurrent;
   const least = missing.length === 0 ? '' : ` at the least, for ${missing.join(', ')} without a value`;
-  return section('Touch current', [`${rms} mA rms${least}, limit ${limit} mA: ${answerWords(verdict)}`]);
+  return section('Touch current', [
+    `${rms} mA rms${least}, limit ${limit} mA: ${answerWords(verdict)}${windingsWords(windings)}`,
+  ]);
 }
 
 function core(verdict: Verdict, looks: readonly CircuitLook[]): readonly string[] {

@@ -6,7 +6,9 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, FINE, fieldOf, type FieldOptions, type FoundField } from '#judge/field/field-of.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { study, studyOf } from '#judge/study.ts';
+import { judgePlain, withTurns } from '#judge/judging/judge.ts';
+import { PathCache } from '#judge/paths/path-cache.ts';
+import { judgedByField, study, studyOf } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 
@@ -115,7 +117,7 @@ describe('the touch current by the field', () => {
     const design = designOf(file('garden-robot-dock'));
     const plain = study(design);
     const { report } = finished(fieldOf(design, plain, { ...FINE, fineness: COARSE.fineness }));
-    const byField = studyOf(design, plain, report).stress;
+    const byField = studyOf(design, withTurns(judgedByField(design, report))).stress;
     expect(plain.stress.capacitances.every(({ from }) => from === 'estimate')).toBe(true);
     expect(byField.capacitances.every(({ from }) => from === 'field')).toBe(true);
     const pair = report.effective.find(({ between }) => between.join() === 'pri,out')!;
@@ -129,7 +131,7 @@ describe('the touch current by the field', () => {
     const plain = study(design);
     const { report } = finished(fieldOf(design, plain, COARSE));
     expect(report.error).toBeNull();
-    expect(studyOf(design, plain, report).stress.capacitances).toEqual(plain.stress.capacitances);
+    expect(judgedByField(design, report)).toEqual(judgePlain(design, new PathCache()));
   });
 });
 

@@ -1,12 +1,15 @@
 // `judge FILE... [--rules ID] [--json] [--junit] [--explain [A,B]]`: the verdict in words, as JSON or for a build server;
 // `judge FILE --watch`: again whenever the file was written; `judge --jsonl [FILE]`: one a line;
-// with several `--rules`, or `--rules all`, one build by several rule books side by side.
+// with several `--rules`, or `--rules all`, one build by several rule books side by side; with `--field` the touch current
+// of one build by the field of its section, in place of the estimate.
 
 import { told } from '#words/told.ts';
 import { statSync } from 'node:fs';
 import { verdictText } from '#words/verdict/verdict-text.ts';
 import { printable } from '#words/text/printable.ts';
 import { junitOf, junitSuite } from '#papers/junit.ts';
+import type { Verdict } from '#judge/verdict/verdict.ts';
+import type { Design } from '#model/design.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { readArguments } from '#cli/line/arguments.ts';
@@ -26,6 +29,7 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
     jsonl: 'switch',
     junit: 'switch',
     watch: 'switch',
+    field: 'switch',
     explain: 'pair',
   });
   if (given.kind === 'wrong') return refused(`judge: ${given.says}.`);
@@ -47,13 +51,17 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
   }
   if (books !== null && books.length > 1) {
     if (files.length > 1) return refused('judge: several rule books are held side by side on one file.');
-    for (const option of ['explain', 'junit', 'watch'])
+    for (const option of ['explain', 'junit', 'watch', 'field'])
       if (options.has(option)) return refused(`judge: --${option} is for one rule book.`);
     return judgeBooks(only, books, options.has('json'));
   }
   const form = options.has('json') ? 'json' : options.has('junit') ? 'junit' : 'words';
   const order: JudgeOrder = { rules, form, explain: options.get('explain') ?? null };
   if (options.has('watch')) return watchOne(files, order);
+  if (options.has('field')) {
+    if (files.length > 1) return refused('judge: --field solves the field of one build.');
+    return judgeOneByField(only, order);
+  }
   return files.length === 1 ? judgeOne(only, order) : judgeMany(files, order);
 }
 
@@ -63,7 +71,10 @@ function clash(options: ReadonlyMap<string, string>): string | null {
   const [a, b] = forms;
   if (b !== undefined && a !== 'jsonl' && !(a === 'json' && forms.includes('jsonl')))
     return `--${a} and --${b} do not go together`;
-  return options.has('watch') && options.has('jsonl') ? '--watch and --jsonl do not go together' : null;
+  if (!options.has('watch') && !options.has('field')) return null;
+  const [live, other] = options.has('watch') ? ['watch', 'field'] : ['field', 'watch'];
+  const both = ['jsonl', other].find((name) => options.has(name));
+  return both === undefined ? null : `--${live} and --${both} do not go together`;
 }
 
 /** Ends with the interrupt key alone. */
@@ -111,15 +122,25 @@ const writeOut = (text: string): Promise<void> =>
   });
 
 /** A single bad file prints nothing but its faults. */
-function judgeOne(file: string, { rules, form, explain }: JudgeOrder): Outcome {
+function judgeOne(
+  file: string,
+  { rules, form, explain }: JudgeOrder,
+  verdictOf = (design: Design): Verdict => judge(design).verdict,
+): Outcome {
   const loaded = loadDesign(file, rules);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design } = loaded;
-  const { verdict } = judge(design);
+  const verdict = verdictOf(design);
   const code = verdict.verdict === 'meets' ? 0 : 1;
   if (form === 'junit') return { code, out: [junitOf([junitSuite(file, design, verdict)])], err: '' };
   if (form === 'json') return { code, out: [`${JSON.stringify(told(verdict), null, 2)}\n`], err: '' };
   const sheets = explain === null ? [] : explained(design, verdict, explain);
   if (sheets === null) return refused(`judge: ${printable(file)} has no pair ${printable(explain ?? '')}.`);
   return { code, out: [verdictText(design, verdict), ...sheets], err: '' };
+}
+
+/** Loaded where it is asked for: whoever only judges does not wait for the solver of fields. */
+async function judgeOneByField(file: string, order: JudgeOrder): Promise<Outcome> {
+  const { byField } = await import('#cli/verbs/by-field.ts');
+  return judgeOne(file, order, (design) => byField(design).studied.verdict);
 }

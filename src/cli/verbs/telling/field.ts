@@ -1,16 +1,16 @@
 // `field FILE [--json] [--round] [--out X.svg | X.edp]`: capacitances, where discharge would start, the picture of the
 // field, or the section as a script for a finite-element package.
 
-import { finished } from '#field/solve/finished.ts';
 import { fieldSvg } from '#drawing/field/field-svg.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
-import { FINE, fieldOf, type FoundField } from '#judge/field/field-of.ts';
+import type { FoundField } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
-import { study, studyOf, type Study } from '#judge/study.ts';
+import type { Study } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { finiteElementScript, stoodBack } from '#papers/finite-elements.ts';
 import { fieldHeadline } from '#words/field/field-headline.ts';
 import { fieldText } from '#words/field/field-text.ts';
+import { byField } from '#cli/verbs/by-field.ts';
 import { readArguments } from '#cli/line/arguments.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
 import { done, refused, type Outcome } from '#cli/line/outcome.ts';
@@ -33,8 +33,7 @@ export function fieldOfFile(words: readonly string[]): Outcome {
   const turned = options.has('round');
   if (turned && design.former.tube?.shape !== 'round')
     return refused('field: --round needs a round tube in the file (former.tube).');
-  const studied = study(design);
-  const found = finished(fieldOf(design, studied, { ...FINE, turned }));
+  const { found, studied } = byField(design, turned);
   const out = options.get('out');
   if (out?.endsWith('.edp')) {
     if (turned) return refused('field: a script is written of the plane section, without --round.');
@@ -42,7 +41,7 @@ export function fieldOfFile(words: readonly string[]): Outcome {
   }
   if (out !== undefined) return drawn(design, studied, found, out);
   const { report } = found;
-  const { leakage } = studyOf(design, studied, report).stress;
+  const { leakage } = studied.stress;
   return done(
     options.has('json')
       ? `${JSON.stringify({ ...report, touchCurrent: leakage.touch }, null, 2)}\n`

@@ -4,10 +4,9 @@
 import { csvOf } from '#papers/csv.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { winderSheet } from '#papers/html/winder-sheet.ts';
-import { finished } from '#field/solve/finished.ts';
-import { FINE, fieldOf } from '#judge/field/field-of.ts';
 import { fieldPicture } from '#judge/field/field-picture.ts';
-import { study, studyOf } from '#judge/study.ts';
+import { study } from '#judge/study.ts';
+import { byField } from '#cli/verbs/by-field.ts';
 import { readArguments } from '#cli/line/arguments.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
 import { refused, type Outcome } from '#cli/line/outcome.ts';
@@ -27,10 +26,9 @@ export function reportFile(words: readonly string[]): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design, text } = loaded;
-  const plain = study(design);
-  const found = options.has('field') ? finished(fieldOf(design, plain, FINE)) : null;
-  const judgement = found === null ? plain : studyOf(design, plain, found.report);
-  const field = found === null ? null : fieldPicture(found);
+  const solved = options.has('field') ? byField(design) : null;
+  const judgement = solved?.studied ?? study(design);
+  const field = solved && fieldPicture(solved.found);
   const black = options.has('black');
   if (csv) return writeWhole(out, csvOf(design, judgement.verdict), 'report');
   const html = options.has('winder')

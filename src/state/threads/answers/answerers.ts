@@ -5,7 +5,7 @@ import type { AskName, Answerer } from '#state/threads/asks/asks.ts';
 export const answerers: { readonly [A in AskName]: () => Promise<Answerer<A>> } = {
   judge: async () => (await import('./answer-judge.ts')).answerJudge(),
   decide: async () => (await import('./answer-decide.ts')).answerDecide,
-  field: async () => (await import('./answer-field.ts')).answerField,
+  field: async () => (await import('./answer-field.ts')).answerField(),
   exercise: async () => (await import('./answer-exercise.ts')).answerExercise,
   mark: async () => (await import('./answer-exercise.ts')).answerMark,
   mend: async () => (await import('./answer-mend.ts')).answerMend,

@@ -19,7 +19,7 @@ import type { Assumption } from '#judge/verdict/verdict.ts';
 export interface Asks {
   readonly judge: Ask<Design, never, PlainJudgement>;
   readonly decide: Ask<DecideQuestion, Decided, null>;
-  readonly field: Ask<FieldAsked, number, FieldPicture>;
+  readonly field: Ask<FieldAsked, number, FieldAnswered>;
   readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
   readonly mark: Ask<unknown, never, Marking>;
   readonly mend: Ask<DesignFile, MendTold, DrawnMending>;
@@ -56,6 +56,12 @@ export interface ExerciseMade {
 export interface FieldAsked {
   readonly design: Design;
   readonly quick: boolean;
+}
+
+/** `judged`: with what the field found; null after a first look, which cannot say how far it is off. */
+export interface FieldAnswered {
+  readonly picture: FieldPicture;
+  readonly judged: PlainJudgement | null;
 }
 
 /** Each proposal with what it is drawn from. */
