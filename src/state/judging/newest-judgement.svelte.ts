@@ -157,6 +157,8 @@ export class NewestJudgement {
     this.#made = null;
     this.#giveUp();
     this.#tellWaiting();
+    // the very same file may come again: what is derived has to look for it
+    this.#arrived++;
   }
 
   get #isBehind(): boolean {
