@@ -13,8 +13,8 @@ export const verbs: readonly Verb[] = [
   {
     name: 'judge',
     usage:
-      'judge FILE... [--rules ID]... [--json | --junit | --explain [A,B]], or judge FILE --watch, or judge --jsonl [FILE]',
-    says: 'verdict in words, as JSON or as JUnit XML; with --watch again whenever the file is saved, with --jsonl one design and one verdict a line; exit 0 meets, 1 falls short or not shown, 2 bad input, 3 a fault of the program',
+      'judge FILE... [--rules ID]... [--json | --junit | --explain [A,B]] [--field], or judge FILE --watch, or judge --jsonl [FILE]',
+    says: 'verdict in words, as JSON or as JUnit XML; with --field the touch current by the field of the section; with --watch again whenever the file is saved, with --jsonl one design and one verdict a line; exit 0 meets, 1 falls short or not shown, 2 bad input, 3 a fault of the program',
     load: async () => (await import('#cli/verbs/judging/judge.ts')).judgeFiles,
   },
   {
