@@ -9,6 +9,7 @@ import type { Design } from '#model/design.ts';
 import { bookOf } from '#books/book-of.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
 import type { Stressed } from '#judge/study/stress-report.ts';
+import { windingCapacitances as estimated } from '#stress/current/winding-capacitance.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { divisionOf } from './field-division.ts';
 import { drawnField, type DrawnField } from '#judge/drawn-field/drawn-field.ts';
@@ -159,16 +160,29 @@ function capacitancesOf(
     );
     return total;
   };
+  const facing = estimated(design);
+  const estimateOf = (a: string, b: string): number | null => {
+    const own = facing.filter(({ between }) => between.includes(a) && between.includes(b));
+    return own.length === 0 ? null : own.reduce((total, { farads }) => total + farads, 0);
+  };
   return owners.flatMap((a, i) =>
     owners.slice(i + 1).map((b): FieldCapacitance => {
       const value = Math.max(0, -sum(matrix, a, b));
       const error = off === null ? null : value > 0 ? Math.min(1, sum(off, a, b) / value) : 0;
+      const estimate = estimateOf(a, b);
       if (section.axis !== null) {
-        return { between: [a, b], farads: value * VACUUM * 1e-3, perMetre: null, error, meanTurn: null };
+        return {
+          between: [a, b],
+          farads: value * VACUUM * 1e-3,
+          perMetre: null,
+          error,
+          meanTurn: null,
+          estimate,
+        };
       }
       const turn = meanTurn(design, middleHeight(drawn, [a, b])).millimetres;
       const perMetre = value * VACUUM;
-      return { between: [a, b], farads: perMetre * turn * 1e-3, perMetre, error, meanTurn: turn };
+      return { between: [a, b], farads: perMetre * turn * 1e-3, perMetre, error, meanTurn: turn, estimate };
     }),
   );
 }

@@ -52,6 +52,8 @@ export interface FieldCapacitance {
   /** Null where one mesh alone was looked at. */
   readonly error: number | null;
   readonly meanTurn: number | null;
+  /** Farads, of all facing layers of the two as parallel plates; null where none was made. */
+  readonly estimate: number | null;
 }
 
 export interface WindingCapacitance {

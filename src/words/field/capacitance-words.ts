@@ -2,7 +2,6 @@
 
 import type { Design } from '#model/design.ts';
 import type { FieldCapacitance, FieldReport, WindingCapacitance } from '#judge/field/field-report.ts';
-import { windingCapacitances } from '#stress/current/winding-capacitance.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { plain } from '#words/text/number-words.ts';
 import { ownerWords, percent } from './field-headline.ts';
@@ -26,12 +25,12 @@ export function capacitanceRows(design: Design, report: FieldReport): readonly C
   const looks = circuitLooks(design.circuits);
   const row =
     (after: string) =>
-    ({ between: [a, b], farads, perMetre, error }: FieldCapacitance): CapacitanceRow => ({
+    ({ between: [a, b], farads, perMetre, error, estimate }: FieldCapacitance): CapacitanceRow => ({
       between: `${ownerWords(a, looks)} to ${ownerWords(b, looks)}${after}`,
       whole: picofarads(farads),
       perMetre: perMetre === null ? '' : picofarads(perMetre),
       within: error === null ? '' : percent(error),
-      estimate: estimateOf(design, [a, b]),
+      estimate: estimate === null ? '' : picofarads(estimate),
     });
   const differs = report.effective.length !== report.capacitances.length;
   return [
@@ -40,21 +39,19 @@ export function capacitanceRows(design: Design, report: FieldReport): readonly C
   ];
 }
 
-/** Of all facing layers of the two circuits together. */
-function estimateOf(design: Design, pair: readonly [string, string]): string {
-  const facing = windingCapacitances(design).filter(({ between }) =>
-    between.every((id) => pair.includes(id)),
-  );
-  return facing.length === 0 ? '' : picofarads(facing.reduce((sum, one) => sum + one.farads, 0));
-}
-
 export function capacitanceLines(design: Design, report: FieldReport): readonly string[] {
   const looks = circuitLooks(design.circuits);
-  const line = ({ between: [a, b], farads, perMetre, error, meanTurn }: FieldCapacitance): string => {
+  const line = ({
+    between: [a, b],
+    farads,
+    perMetre,
+    error,
+    meanTurn,
+    estimate,
+  }: FieldCapacitance): string => {
     const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
     const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
-    const estimate = estimateOf(design, [a, b]);
-    const before = estimate === '' ? '' : `; estimated as parallel layers ${estimate}`;
+    const before = estimate === null ? '' : `; estimated as parallel layers ${picofarads(estimate)}`;
     return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} ${error === null ? '' : `within ${percent(error)} `}(${each}${turn})${before}`;
   };
   const differs = report.effective.length !== report.capacitances.length;
