@@ -6,7 +6,7 @@
 import type { FileJudge } from '#judge/judging/judge-files.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { applyActs, changesOf, includesAll, keyOf, type Act, type Change } from '#mend/acts/act.ts';
+import { applyActs, changesOf, includesAll, type Act, type Change } from '#mend/acts/act.ts';
 import { costOf, type Cost } from './cost.ts';
 import { dive } from './dive.ts';
 import { isMended } from './is-mended.ts';
