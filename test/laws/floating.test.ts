@@ -30,11 +30,14 @@ describe('a floating conductor', () => {
   });
 });
 
-/** A circuit of which nothing was drawn has no grade to keep: the core is the first of it. */
+/**
+ * Of the circuit that it was tied to, which the title names: between two others it stands in the way as a third conductor.
+ * A circuit of which nothing was drawn has no grade to keep: the core is the first of it.
+ */
 const raised: Complain = (before, after) =>
   after.pairs.flatMap((pair, i) => {
     const was = before.pairs[i]!;
-    if (was.undrawn.length > 0) return [];
+    if (was.undrawn.length > 0 || !pair.between.includes(after.title)) return [];
     const isHigher = heightOf(pair.achieved) > heightOf(was.achieved);
     return isHigher ? [`${pair.between.join('-')} ${was.achieved} to ${pair.achieved}`] : [];
   });
@@ -44,9 +47,14 @@ function tied(file: File, circuit: string): readonly File[] {
   const floating = file.layers.flatMap((layer: File, at: number) =>
     layer.kind === 'screen' && layer.circuit === undefined ? [at] : [],
   );
+  const named = (change: (copy: File) => void): File =>
+    copyOf(file, (copy) => {
+      copy.title = circuit;
+      change(copy);
+    });
   return [
-    copyOf(file, (copy) => (copy.core.bond = circuit)),
-    ...floating.map((at: number) => copyOf(file, (copy) => (copy.layers[at].circuit = circuit))),
+    named((copy) => (copy.core.bond = circuit)),
+    ...floating.map((at: number) => named((copy) => (copy.layers[at].circuit = circuit))),
   ];
 }
 
