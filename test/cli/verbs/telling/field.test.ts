@@ -9,7 +9,7 @@ const folder = newFolder();
 const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const LESSON = join(import.meta.dirname, '../../lesson-margin.json');
+const LESSON = join(import.meta.dirname, '../../../lesson-margin.json');
 
 describe('field', () => {
   it('should tell gaps and capacitances in words', () => {

@@ -12,7 +12,7 @@ const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const demo = (name: string): string =>
-  fileURLToPath(new URL(`../../../static/demos/${name}.json`, import.meta.url));
+  fileURLToPath(new URL(`../../../../static/demos/${name}.json`, import.meta.url));
 const verdictOf = (file: string): ToldVerdict =>
   JSON.parse(run(program, ['judge', '--json', file]).out) as ToldVerdict;
 
