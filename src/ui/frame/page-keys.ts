@@ -48,9 +48,13 @@ function keepTyped(): void {
   field.focus();
 }
 
+/** Pages on which `/` leads to a field of their own. */
+const HAS_ITS_OWN_FIND: readonly string[] = ['words', 'tables'];
+
 function plainKey(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys' | 'find') => void): boolean {
   const { bench, pages } = desk;
   if (event.altKey) return false;
+  if (event.key === '/' && HAS_ITS_OWN_FIND.includes(pages.current)) return false;
   if (event.key === '?' || event.key === '/') {
     show(event.key === '?' ? 'keys' : 'find');
     return true;
