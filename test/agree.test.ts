@@ -13,7 +13,7 @@ import { copyOf } from '#test/laws/change-design.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { disagreements } from '#test/told.ts';
 
-const DEMOS = new URL('../static/demos', import.meta.url);
+const DEMOS = new URL('../static/demos/', import.meta.url);
 const demos = readdirSync(DEMOS).filter((name) => name.endsWith('.json'));
 const demo = (name: string): object =>
   JSON.parse(readFileSync(new URL(name, DEMOS), 'utf8')) as Record<string, unknown>;
