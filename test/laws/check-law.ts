@@ -14,6 +14,7 @@ const SEED = 20261125;
 const RUNS = Number(process.env['LAW_RUNS'] ?? 10);
 /** Comparisons that say something a law must have made. */
 const LEAST_COMPARED = RUNS / 5;
+const MOST_RUNS = 4 * RUNS;
 /** Millimetres: sight lines are floating point. */
 const TOLERANCE = 0.000_01;
 
@@ -29,7 +30,11 @@ export function check(
 ): void {
   let compared = 0;
   let tried = 0;
+  let runs = 0;
   const property = fc.property(arbitraryDesign, (random) => {
+    // goes on only while too few builds had anything to compare
+    if (runs >= RUNS && compared >= LEAST_COMPARED) return;
+    runs++;
     const file = prepare(
       copyOf(random, (copy) => {
         copy.workingVoltages = [VOLTAGE];
@@ -46,7 +51,7 @@ export function check(
     if (saysSomething(before)) compared++;
     expect(complain(before, after)).toEqual([]);
   });
-  fc.assert(property, { seed: SEED, numRuns: RUNS });
+  fc.assert(property, { seed: SEED, numRuns: MOST_RUNS });
   expect(compared, `seed ${SEED}`).toBeGreaterThanOrEqual(LEAST_COMPARED);
 }
 
