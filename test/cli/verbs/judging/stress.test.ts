@@ -7,7 +7,7 @@ const folder = newFolder();
 const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const DOCK = join(import.meta.dirname, '../../../static/demos/garden-robot-dock.json');
+const DOCK = join(import.meta.dirname, '../../../../static/demos/garden-robot-dock.json');
 
 describe('stress', () => {
   it('should tell stress in words', () => {
