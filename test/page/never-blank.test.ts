@@ -97,16 +97,14 @@ describe.skipIf(!hasBrowser())('never blank', () => {
   it('should show the rest of the sheet where one part of it breaks, and offer the file', async () => {
     const { page } = await openPage(browser);
     await page.evaluate(() => {
-      globalThis.ResizeObserver = class {
-        constructor() {
-          throw new Error('no such observer');
-        }
-      } as unknown as typeof ResizeObserver;
+      HTMLCanvasElement.prototype.getContext = () => {
+        throw new Error('no such canvas');
+      };
       location.hash = 'sheet';
     });
     const failed = page.getByRole('alert').filter({ hasText: 'cannot be shown' });
     await failed.waitFor();
-    expect(await failed.innerText()).toContain('no such observer');
+    expect(await failed.innerText()).toContain('no such canvas');
     expect(await verdictOf(page)).toContain('Falls short');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
