@@ -48,7 +48,10 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText(/two meshes agree within/).waitFor(LONG);
     await page.getByRole('heading', { name: 'Touch current, by the field' }).waitFor(LONG);
     await page.evaluate(() => (location.hash = 'stress'));
-    await page.getByText(/by the field solver/).first().waitFor();
+    await page
+      .getByText(/by the field solver/)
+      .first()
+      .waitFor();
     expect(wrongs).toEqual([]);
   });
 

@@ -2,6 +2,7 @@
 // from the winding window. A rectangular tube has rounded turns at its corners.
 
 import type { Design } from '#model/design.ts';
+import { MEAN_TURN_PER_WIDTH } from '#stress/current/winding-capacitance.ts';
 import { inMm, nm, type Nm } from '#units/quantity.ts';
 import type { DrawnField } from './drawn-field.ts';
 
@@ -10,14 +11,11 @@ export interface MeanTurn {
   readonly from: 'tube' | 'estimate';
 }
 
-/** A mean turn over the width of the winding window: small coil formers have 2.5 to 4.7 (memory). */
-const PER_WIDTH = 4;
-
 export function meanTurn({ former }: Design, height: Nm): MeanTurn {
   const { tube, chambers } = former;
   if (tube === null) {
     const width = chambers.reduce((sum, chamber) => sum + inMm(chamber.width.value), 0);
-    return { millimetres: PER_WIDTH * width, from: 'estimate' };
+    return { millimetres: MEAN_TURN_PER_WIDTH * width, from: 'estimate' };
   }
   const [width, depth, up] = [inMm(tube.width.value), inMm(tube.depth.value), inMm(height)];
   const round = tube.shape === 'round';

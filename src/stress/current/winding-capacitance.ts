@@ -27,8 +27,8 @@ export interface LayersCapacitance {
 const VACUUM_F_PER_MM = 8.8541878188e-15;
 /** Enamel, tape and the air of the grooves together; within 10 % of two cells solved by finite elements. */
 const PERMITTIVITY = 2.5;
-/** A mean turn over the width of the winding window: small coil formers have 2.5 to 4.7. */
-const MEAN_TURN_PER_WIDTH = 4;
+/** A mean turn over the width of the winding window: small coil formers have 2.5 to 4.7 (memory). */
+export const MEAN_TURN_PER_WIDTH = 4;
 
 export function windingCapacitances(design: Design): readonly LayersCapacitance[] {
   const found: LayersCapacitance[] = [];

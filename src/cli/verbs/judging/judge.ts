@@ -39,8 +39,8 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
   const [only] = files;
   if (books !== null && books.length > 1 && options.has('jsonl'))
     return refused('judge: --jsonl judges by one rule book.');
-  const wrong = clash(options);
-  if (wrong !== null) return refused(`judge: ${wrong}.`);
+  const apart = APART.find((two) => two.every((option) => options.has(option)));
+  if (apart !== undefined) return refused(`judge: --${apart[0]} and --${apart[1]} do not go together.`);
   if (options.has('jsonl')) return linesOf(files, options);
   if (only === undefined) return refused('judge: name at least one design file, or - for standard input.');
   if (files.filter((file) => file === '-').length > 1)
@@ -66,16 +66,14 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
 }
 
 /** Options that do not go together. */
-function clash(options: ReadonlyMap<string, string>): string | null {
-  const forms = ['json', 'junit', 'jsonl', 'explain'].filter((name) => options.has(name));
-  const [a, b] = forms;
-  if (b !== undefined && a !== 'jsonl' && !(a === 'json' && forms.includes('jsonl')))
-    return `--${a} and --${b} do not go together`;
-  if (!options.has('watch') && !options.has('field')) return null;
-  const [live, other] = options.has('watch') ? ['watch', 'field'] : ['field', 'watch'];
-  const both = ['jsonl', other].find((name) => options.has(name));
-  return both === undefined ? null : `--${live} and --${both} do not go together`;
-}
+const APART = [
+  ['junit', 'json'],
+  ['junit', 'jsonl'],
+  ['junit', 'explain'],
+  ['watch', 'field'],
+  ['watch', 'jsonl'],
+  ['field', 'jsonl'],
+] as const;
 
 /** Ends with the interrupt key alone. */
 async function watchOne(files: readonly string[], order: JudgeOrder): Promise<Outcome> {
