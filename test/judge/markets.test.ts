@@ -8,9 +8,18 @@ import { judge } from '#judge/judging/judge.ts';
 import { judgeShort } from '#judge/judging/short-judgement.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sideBySide } from '#judge/study/side-by-side.ts';
+import { blankDesign } from '#model/begin/blank-design.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { citesOf } from '#standards/because.ts';
+import {
+  constructions,
+  designedBuild,
+  type Construction,
+  type DesignWish,
+} from '#state/begin/designed-build.ts';
+import { leftByMarket } from '#state/fields/left-by-market.ts';
 import { told } from '#words/told.ts';
+import { countedAsWords } from '#words/unknowns/counted-words.ts';
 import { type Changes, designWith, pairOf } from './margin-build.ts';
 
 const verdict = (changes: Changes = {}) => judge(designWith(changes)).verdict;
@@ -19,6 +28,19 @@ const says = (changes: Changes = {}): readonly string[] =>
   told(verdict(changes))
     .remarks.filter(({ kind }) => kind.startsWith('book-market'))
     .map((remark) => remark.says);
+
+const wishOf = (construction: Construction): DesignWish => ({
+  former: { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' },
+  material: 'phenolic',
+  construction,
+  supply: '240 V',
+  output: '12 V',
+  turns: ['60', '8'],
+  wires: ['0.25 mm', '0.6 mm'],
+  switching: '',
+  reflected: '',
+  spike: '',
+});
 
 const CHINA = { 'supply.market': 'china' };
 
@@ -35,7 +57,50 @@ describe('a build sold in a market', () => {
     });
     expect(verdict(CHINA).restsOn).toBe('memory');
     const assumed = verdict(CHINA).assumptions.find(({ field }) => field === 'surroundings.altitude');
-    expect(assumed?.counted).toEqual({ as: 'value', value: '5000' });
+    expect(assumed?.counted).toMatchObject({ as: 'market', value: 5000, cite: { confirmed: 'secondary' } });
+    expect(assumed && countedAsWords(assumed.counted)).toBe(
+      '5000 m, as for China, 220 V (second-hand copy: GB 4943.1-2022)',
+    );
+  });
+
+  it.each(constructions.map(({ id }) => id))(
+    'should count for a market in a build just begun, for nothing is typed for the reader: %s',
+    async (construction) => {
+      const { doc } = await designedBuild(wishOf(construction), {
+        read: (file) => readDesign(file, knownIds),
+        judge: () => Promise.resolve(null),
+      });
+      for (const begun of [doc, blankDesign()]) {
+        expect(begun.supply).not.toHaveProperty('overvoltageCategory');
+        expect(begun.surroundings).not.toHaveProperty('altitude');
+        const reading = readDesign({ ...begun, supply: { ...begun.supply, market: 'china' } }, knownIds);
+        if (reading.kind === 'bad') throw new Error('not readable');
+        const { assumptions, remarks } = told(judge(reading.design).verdict);
+        const countedAs = (field: string) => assumptions.find((each) => each.field === field)?.counted;
+        expect(countedAs('surroundings.altitude')).toBe(
+          '5000 m, as for China, 220 V (second-hand copy: GB 4943.1-2022)',
+        );
+        expect(countedAs('supply.overvoltageCategory')).toMatch(/^II, as for China, 220 V \(/);
+        expect(remarks.map(({ says }) => says).join(' ')).toContain(
+          'the file names no altitude, so they count.',
+        );
+      }
+    },
+  );
+
+  it('should say beside the empty field what stands for it', () => {
+    expect(leftByMarket('iec-62368-1', 'china')).toEqual({
+      altitude: '5000 m, as for China, 220 V',
+      category: '2, as for China, 220 V',
+    });
+    expect(leftByMarket('iec-60335-1', 'china').altitude).toBe('2000 m');
+    expect(leftByMarket('iec-62368-1', 'north-america-277').category).toMatch(/^3, as for North America/);
+    for (const [rules, market] of [
+      ['iec-62368-1', undefined],
+      ['iec-62368-1', 'unknown'],
+      ['no-book', 'china'],
+    ])
+      expect(leftByMarket(rules, market)).toEqual({ altitude: '2000 m', category: '2' });
   });
 
   it('should keep the altitude that the file states, and say what the market asks', () => {

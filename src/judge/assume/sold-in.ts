@@ -4,7 +4,7 @@ import type { Book } from '#books/questions/book.ts';
 import type { Design } from '#model/design.ts';
 import { known } from '#model/quantity/reading.ts';
 
-const CATEGORY = 'supply.overvoltageCategory';
+export const CATEGORY = 'supply.overvoltageCategory';
 export const ALTITUDE = 'surroundings.altitude';
 
 /** The same design where the file names no market. What is so filled in stays listed as left out. */

@@ -8,11 +8,15 @@ import { openFrequency } from '#judge/assume/counted-stress.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { unplacedParts } from '#judge/conductors/unplaced.ts';
 import type { BestFigures } from './best-figures.ts';
+import type { National } from '#books/questions/national.ts';
+import { ofMarket } from './of-market.ts';
 import { plainly, type CountedAs, type TurningFigure } from '#judge/verdict/assumed.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
 
 export interface Assumed {
+  /** What the market that the file names lays down; null: no market. */
+  readonly national: National | null;
   readonly counted: readonly Counted[];
   readonly intervals: readonly string[];
   readonly deciders: Deciders;
@@ -46,7 +50,7 @@ function figureOf(
 }
 
 function listed(design: Design, assumed: Assumed): readonly Bare[] {
-  const { counted: all, intervals, deciders, pairs, byVoltage, byPart, verdictWith } = assumed;
+  const { counted: all, intervals, deciders, pairs, national, byVoltage, byPart, verdictWith } = assumed;
   const none: ReadonlySet<number> = new Set();
   const told = all.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
   const unknowns = told.map(({ field, counted, kind }): Bare => ({
@@ -97,7 +101,7 @@ function listed(design: Design, assumed: Assumed): readonly Bare[] {
     ...design.defaulted.map((field): Bare => ({
       field,
       between: null,
-      counted: valueOf(design, field),
+      counted: ofMarket(national, field) ?? valueOf(design, field),
       decides: false,
       atBest: null,
       kind: 'default',

@@ -167,6 +167,7 @@ export function judgePlain(
     assumptions: [
       ...openOfBuild(design, heat, touch?.touch ?? null),
       ...assumptionsOf(design, {
+        national: book.national(design.supply.market),
         counted: filled.counted,
         intervals: worst.intervals,
         deciders,

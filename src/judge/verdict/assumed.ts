@@ -1,6 +1,8 @@
 // What was counted without being known, what it would have to be, and what a path stands on that nobody knows: kinds with
 // their figures. `words` makes the sentences. Lengths in mm, voltages in V, frequency in Hz.
 
+import type { Cite } from '#standards/because.ts';
+
 /** What needs no figure. */
 export type PlainlyCounted =
   | 'anywhere'
@@ -49,6 +51,14 @@ export type CountedAs =
   | { readonly as: 'type-test' | 'stated-test' | 'per-mm'; readonly peak: number }
   /** A share of a table's figure, V rms. */
   | { readonly as: 'share-of-table'; readonly share: number; readonly rms: number }
+  /** What the market that the file names lays down; altitude in m. */
+  | {
+      readonly as: 'market';
+      readonly market: string;
+      readonly quantity: 'altitude' | 'category';
+      readonly value: number;
+      readonly cite: Cite;
+    }
   /** As it stands in the file. */
   | { readonly as: 'value'; readonly value: string };
 

@@ -1,4 +1,5 @@
-// A design file with nothing wound yet: two circuits, a former of one chamber, the default rule book.
+// A design file with nothing wound yet: two circuits, a former of one chamber, the default rule book. Altitude and
+// overvoltage category are left to the reader's word, else a market could not bring its own.
 
 import { FORMAT, type DesignFile } from '#model/schema/schema.ts';
 
@@ -7,8 +8,8 @@ export const blankDesign = (): DesignFile => ({
   title: 'New build',
   origin: 'proposed',
   rules: 'iec-62368-1',
-  supply: { kind: 'ac', voltage: '240 V', tolerance: 0.1, frequency: '50 Hz', overvoltageCategory: 2 },
-  surroundings: { pollutionDegree: 2, altitude: '2000 m', impregnation: 'none' },
+  supply: { kind: 'ac', voltage: '240 V', tolerance: 0.1, frequency: '50 Hz' },
+  surroundings: { pollutionDegree: 2, impregnation: 'none' },
   circuits: [
     { id: 'pri', name: 'Primary', role: 'mains' },
     { id: 'out', name: 'Output', role: 'touchable' },

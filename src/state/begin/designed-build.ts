@@ -107,15 +107,15 @@ function draft(wish: DesignWish, margin: string): DesignFile {
   const { former, construction, supply } = wish;
   const { width, height, wall, flange } = former;
   const inChambers = construction === 'chambers';
+  // altitude and overvoltage category are left out: nobody typed them, and a market brings its own
   return {
     format: 'layerwright-design/1',
     title: 'New build',
     origin: 'proposed',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', voltage: supply, tolerance: 0.1, frequency: '50 Hz', overvoltageCategory: 2 },
+    supply: { kind: 'ac', voltage: supply, tolerance: 0.1, frequency: '50 Hz' },
     surroundings: {
       pollutionDegree: 2,
-      altitude: '2000 m',
       hottestInsulation: 'unknown',
       impregnation: 'none',
     },

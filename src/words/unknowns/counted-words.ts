@@ -1,5 +1,8 @@
 // What an open field was counted as, as a phrase: `one ply`, `60 % of 7 kV rms, a table figure`.
 
+import { confirmedWords } from '#words/text/confirmed-words.ts';
+import { plain } from '#words/text/number-words.ts';
+import { sourceNamed } from '#standards/sources.ts';
 import type { CountedAs, PlainlyCounted } from '#judge/verdict/assumed.ts';
 
 export function countedAsWords(counted: CountedAs): string {
@@ -28,11 +31,21 @@ export function countedAsWords(counted: CountedAs): string {
       return `shown to stand ${Math.round(counted.peak / 100) / 10} kV peak a millimetre`;
     case 'share-of-table':
       return `${Math.round(counted.share * 100)} % of ${counted.rms / 1000} kV rms, a table figure`;
+    case 'market':
+      return marketWords(counted);
     case 'value':
       return counted.value;
     default:
       return PLAINLY[counted.as];
   }
+}
+
+function marketWords({ market, quantity, value, cite }: CountedAs & { readonly as: 'market' }): string {
+  const figure = quantity === 'altitude' ? `${plain(value)} m` : 'I'.repeat(value);
+  const [key] = cite.sources;
+  const seen = key === undefined ? null : sourceNamed(key);
+  const document = seen?.number ?? seen?.title ?? null;
+  return `${figure}, as for ${market} (${confirmedWords(cite.confirmed)}${document === null ? '' : `: ${document}`})`;
 }
 
 const PLAINLY: Readonly<Record<PlainlyCounted, string>> = {
