@@ -43,8 +43,10 @@ export function refined(mesh: Mesh, map: BodyMap): Refined {
   return { mesh: fillTriangles({ x, y, circle, circles, electrode, triangles }, map), from: edges };
 }
 
+type Circled = Readonly<Record<'x' | 'y' | 'circle' | 'circles', ArrayLike<number>>>;
+
 /** The circle on which both points are neighbours; a long chord through its inside is none. */
-function sharedCircle(mesh: Mesh, a: number, b: number): number {
+export function sharedCircle(mesh: Circled, a: number, b: number): number {
   const circle = mesh.circle[a]!;
   if (circle === -1 || circle !== mesh.circle[b]) return -1;
   const length = Math.hypot(mesh.x[a]! - mesh.x[b]!, mesh.y[a]! - mesh.y[b]!);

@@ -10,16 +10,22 @@ import { outlineOf, type Outline } from './outline.ts';
 import type { PointSet } from './point-set.ts';
 import type { FieldSection } from '#field/field-section.ts';
 import { fillTriangles } from './fill.ts';
+import { sharedCircle } from './refine.ts';
 
 const MOST_ROUNDS = 4;
 
 export interface Meshed {
   readonly mesh: Mesh;
   readonly map: BodyMap;
+  /** The same with these triangles divided: old points keep their numbers. */
+  readonly divided: (triangles: readonly number[]) => Meshed;
 }
 
 export function meshOf(section: FieldSection, fineness: Fineness): Meshed {
-  const outline = outlineOf(section, fineness);
+  return meshedFrom(outlineOf(section, fineness));
+}
+
+function meshedFrom(outline: Outline): Meshed {
   const triangles = conforming(outline);
   const { points, map } = outline;
   const bare = {
@@ -30,7 +36,19 @@ export function meshOf(section: FieldSection, fineness: Fineness): Meshed {
     electrode: Int32Array.from(points.electrode),
     triangles,
   };
-  return { mesh: fillTriangles(bare, map), map };
+  const divided = (which: readonly number[]): Meshed => {
+    for (const t of which) addMiddles(outline.points, bare, 3 * t);
+    return meshedFrom(outline);
+  };
+  return { mesh: fillTriangles(bare, map), map, divided };
+}
+
+/** A point in the middle of each side of the triangle that begins at `t`. */
+function addMiddles(points: PointSet, { triangles }: Pick<Mesh, 'triangles'>, t: number): void {
+  for (let i = 0; i < 3; i++) {
+    const [a, b] = [triangles[t + i]!, triangles[t + ((i + 1) % 3)]!];
+    middleOf(points, a, b, sharedCircle(points, a, b));
+  }
 }
 
 function conforming({ points, lines }: Outline): Int32Array {

@@ -4,7 +4,7 @@ import { inMm } from '#units/quantity.ts';
 
 import { AIR } from '#field/mesh/body-map.ts';
 import type { FieldState, SolvedField } from '#field/solve/solve-field.ts';
-import { neighboursOf } from './neighbours.ts';
+import { neighboursOf } from '#field/adapt/neighbours.ts';
 import { smoothStrength, type CornerStrength } from './smooth-strength.ts';
 
 export interface Probe {

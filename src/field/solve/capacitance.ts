@@ -70,3 +70,22 @@ export function floatingPotentials(
 function columnOf(value: Float64Array, size: number, column: number): Float64Array {
   return Float64Array.from({ length: size }, (_, i) => value[i * size + column]!);
 }
+
+export interface Coupling {
+  readonly between: readonly [number, number];
+  /** Capacitance, positive. */
+  readonly value: number;
+}
+
+/** Of the largest capacitance: what is under it matters to nobody. */
+const TRIFLE = 0.02;
+
+/** Of every two conductors that pass more than a trifle to each other. */
+export function couplingsOf(matrix: Square): readonly Coupling[] {
+  const all: Coupling[] = [];
+  for (let i = 0; i < matrix.size; i++) {
+    for (let k = 0; k < i; k++) all.push({ between: [i, k], value: Math.abs(at(matrix, i, k)) });
+  }
+  const most = Math.max(...all.map(({ value }) => value));
+  return all.filter(({ value }) => value > TRIFLE * most);
+}

@@ -2,13 +2,15 @@
 // of potentials asked for, from two resolutions. Floating conductors take the potential at which they carry no charge.
 // Each `yield` tells how far it is, 0 to 1; whoever has enough just does not go on.
 
+import { carriedOver } from '#field/adapt/carried-over.ts';
+import { tooCoarse } from '#field/adapt/too-coarse.ts';
 import type { FieldSection } from '#field/field-section.ts';
 import type { BodyMap } from '#field/mesh/body-map.ts';
 import type { Mesh } from '#field/mesh/mesh.ts';
 import type { Fineness } from '#field/mesh/drawing.ts';
 import { refined, type Refined } from '#field/mesh/refine.ts';
-import { meshOf } from '#field/mesh/triangulate.ts';
-import { at, extrapolated, floatingPotentials, symmetric, type Square } from './capacitance.ts';
+import { meshOf, type Meshed } from '#field/mesh/triangulate.ts';
+import { at, couplingsOf, extrapolated, floatingPotentials, symmetric, type Square } from './capacitance.ts';
 import { contactOf, type Contact } from './contact.ts';
 import { SolvedBefore } from './solved-before.ts';
 import { System } from './system.ts';
@@ -65,26 +67,52 @@ export function* solveField(question: FieldQuestion): Generator<number, FieldAns
   const contact = contactOf(section);
   if (contact !== null) return { kind: 'touching', ...contact };
   yield 0;
-  const { mesh, map } = meshOf(section, question.fineness);
+  const meshed = meshOf(section, question.fineness);
   yield 0.1;
-  const coarse = new System(mesh, section.axis);
-  const first = yield* unitFields(coarse, section, null, 0.15, 0.25);
+  const quick = yield* solvedOn(meshed, section, null, 0.1, 0.2);
   if (question.resolutions === 1) {
-    const found = symmetric(matrixOf(coarse, section, first));
-    const states = yield* statesOf(coarse, question, found, first, 0.25);
-    return { kind: 'solved', section, mesh, map, capacitance: found, off: null, states };
+    const { mesh, map } = meshed;
+    const states = yield* statesOf(quick.system, question, quick.matrix, quick.units, 0.25);
+    return { kind: 'solved', section, mesh, map, capacitance: quick.matrix, off: null, states };
   }
-  const finer = refined(mesh, map);
-  yield 0.3;
+  const { map, system: coarse, units: first, matrix: a } = yield* betterWhereAsked(quick, section);
+  const finer = refined(coarse.mesh, map);
+  yield 0.35;
   const fine = new System(finer.mesh, section.axis);
   const near = first.map((potential) => prolonged(potential, finer));
   const second = yield* unitFields(fine, section, near, 0.4, 0.8);
-  const [a, b] = [coarse, fine].map((system, i) =>
-    symmetric(matrixOf(system, section, i === 0 ? first : second)),
-  ) as [Square, Square];
+  const b = symmetric(matrixOf(fine, section, second));
   const { matrix, off } = extrapolated(a, b);
   const states = yield* statesOf(fine, question, b, second, 0.8);
   return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states };
+}
+
+interface OnOneMesh extends Meshed {
+  readonly system: System;
+  readonly units: readonly Float64Array[];
+  readonly matrix: Square;
+}
+
+function* solvedOn(
+  meshed: Meshed,
+  section: FieldSection,
+  near: readonly Float64Array[] | null,
+  from: number,
+  to: number,
+): Generator<number, OnOneMesh, void> {
+  const system = new System(meshed.mesh, section.axis);
+  const units = yield* unitFields(system, section, near, from, to);
+  return { ...meshed, system, units, matrix: symmetric(matrixOf(system, section, units)) };
+}
+
+/** The mesh made finer where the field breaks on it, before the second resolution makes all of it finer. */
+function* betterWhereAsked(found: OnOneMesh, section: FieldSection): Generator<number, OnOneMesh, void> {
+  const which = tooCoarse(found.mesh, found.units, couplingsOf(found.matrix), section.axis);
+  if (which.length === 0) return found;
+  const meshed = found.divided(which);
+  yield 0.25;
+  const near = found.units.map((unit) => carriedOver(meshed.mesh, unit));
+  return yield* solvedOn(meshed, section, near, 0.25, 0.35);
 }
 
 function* statesOf(
@@ -195,19 +223,6 @@ function prolonged(potential: Float64Array, { mesh, from }: Refined): Float64Arr
 /** Largest part by which a capacitance between two conductors may be off, of those that are no trifle; null: not known. */
 export function relativeError({ capacitance, off }: SolvedField): number | null {
   if (off === null) return null;
-  const { size } = capacitance;
-  let [most, worst] = [0, 0];
-  for (let i = 0; i < size; i++) {
-    for (let k = 0; k < i; k++) most = Math.max(most, Math.abs(at(capacitance, i, k)));
-  }
-  for (let i = 0; i < size; i++) {
-    for (let k = 0; k < i; k++) {
-      const value = Math.abs(at(capacitance, i, k));
-      if (value > TRIFLE * most) worst = Math.max(worst, at(off, i, k) / value);
-    }
-  }
-  return worst;
+  const parts = couplingsOf(capacitance).map(({ between: [i, k], value }) => at(off, i, k) / value);
+  return Math.max(0, ...parts);
 }
-
-/** Of the largest capacitance: what is under it matters to nobody. */
-const TRIFLE = 0.02;

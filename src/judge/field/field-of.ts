@@ -31,7 +31,7 @@ export interface FieldOptions {
 
 /** A first look; good to some parts in a hundred, which it cannot say of itself. */
 export const COARSE: FieldOptions = { fineness: { around: 8, spacing: 3 }, resolutions: 1, turned: false };
-export const FINE: FieldOptions = { fineness: { around: 20, spacing: 2 }, resolutions: 2, turned: false };
+export const FINE: FieldOptions = { fineness: { around: 18, spacing: 2 }, resolutions: 2, turned: false };
 
 /** What the field was solved on, for whoever draws it or asks it at a point. */
 export interface FoundField {
