@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 
 const work = mkdtempSync(join(tmpdir(), 'bench-'));
-const entryPoints = ['test/bench/judging.ts', 'test/bench/worst.ts'];
+const entryPoints = ['judging', 'fielding', 'worst'].map((part) => `test/bench/${part}.ts`);
 const outExtension = { '.js': '.mjs' };
 await build({
   entryPoints,
@@ -17,7 +17,12 @@ await build({
   outdir: work,
   logLevel: 'warning',
 });
-const rows = [...JSON.parse(node(join(work, 'judging.mjs')).stdout), ...worst(), ...commandLine()];
+const told = (part) => JSON.parse(node(join(work, `${part}.mjs`)).stdout);
+// one part alone: `npm run bench -- field`
+const rows =
+  process.argv[2] === 'field'
+    ? told('fielding')
+    : [...told('judging'), ...told('fielding'), ...worst(), ...commandLine()];
 rmSync(work, { recursive: true });
 print(rows);
 

@@ -15,7 +15,7 @@ interface Level {
   readonly found: Float64Array;
 }
 
-const FEWEST = 400;
+const FEWEST = 150;
 const MOST_LEVELS = 12;
 
 export class Multigrid {

@@ -68,10 +68,13 @@ export class FieldView {
 
   voltsIn(triangle: number, x: number, y: number): number {
     const { mesh } = this.field;
+    const { triangles } = mesh;
     const { potential } = this.state;
     const [u, v, w] = weights(mesh, triangle, x, y);
-    const [a, b, c] = mesh.triangles.subarray(3 * triangle, 3 * triangle + 3) as unknown as number[];
-    return u * potential[a!]! + v * potential[b!]! + w * potential[c!]!;
+    const at = 3 * triangle;
+    return (
+      u * potential[triangles[at]!]! + v * potential[triangles[at + 1]!]! + w * potential[triangles[at + 2]!]!
+    );
   }
 
   strengthIn(triangle: number): number {
