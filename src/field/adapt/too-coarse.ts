@@ -4,9 +4,14 @@
 import type { Nm } from '#units/quantity.ts';
 
 import type { Mesh } from '#field/mesh/mesh.ts';
-import type { Coupling } from '#field/solve/capacitance.ts';
 import { neighboursOf } from './neighbours.ts';
 import { sideJumps } from './side-jumps.ts';
+
+export interface Coupling {
+  readonly between: readonly [number, number];
+  /** Capacitance, positive. */
+  readonly value: number;
+}
 
 /** All that a coupling breaks by, as a part of it: about six times what two resolutions then differ by. */
 const GOOD_ENOUGH = 0.05;

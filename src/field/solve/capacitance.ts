@@ -1,6 +1,8 @@
 // Capacitances from charges. The matrix tells the charge of conductor i for a volt on conductor j with all others at 0:
 // positive on its diagonal, negative beside it. Square, row by row, over the permittivity of vacuum.
 
+import type { Coupling } from '#field/adapt/too-coarse.ts';
+
 export interface Square {
   readonly size: number;
   readonly value: Float64Array;
@@ -69,12 +71,6 @@ export function floatingPotentials(
 
 function columnOf(value: Float64Array, size: number, column: number): Float64Array {
   return Float64Array.from({ length: size }, (_, i) => value[i * size + column]!);
-}
-
-export interface Coupling {
-  readonly between: readonly [number, number];
-  /** Capacitance, positive. */
-  readonly value: number;
 }
 
 /** Of the largest capacitance: what is under it matters to nobody. */
