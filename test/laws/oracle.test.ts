@@ -46,6 +46,15 @@ describe('path finder against the oracle', () => {
     expect(found.differences.length / found.compared).toBeLessThan(0.005);
   });
 
+  it('should find the ways that were once missed: behind turned edges, straight through compound', () => {
+    const found = compare({
+      ...{ metric: 'creepage', builds: 60, seed: 7, only: [40, 51], tolerance: mm(0.001) },
+      change: closedOnly,
+    });
+    expect(missed(found)).toEqual([]);
+    expect(found.compared).toBeGreaterThan(800);
+  });
+
   it('should find the same ways through air in random builds', () => {
     const found = compare({
       ...{ metric: 'clearance', builds: 3 * TIMES, seed: AIR_SEED, tolerance: mm(0.02) },

@@ -24,6 +24,8 @@ export interface Comparison {
   readonly seed: number;
   /** Lengths nearer than this are the same, nanometres. */
   readonly tolerance: number;
+  /** Of these builds only those at these places; left out: all. */
+  readonly only?: readonly number[];
   /** The build to compare in place of a random one; null: none. */
   readonly change?: (file: object) => object | null;
 }
@@ -44,11 +46,11 @@ export interface Compared {
   readonly differences: readonly Difference[];
 }
 
-export function compare({ metric, builds, seed, tolerance, change }: Comparison): Compared {
+export function compare({ metric, tolerance, ...builds }: Comparison): Compared {
   const options = { metric, x: mm(1), leastThickness: LEAST, trackingRank: [] };
   let compared = 0;
   const differences: Difference[] = [];
-  for (const { file, build } of randomBuilds(builds, seed, change)) {
+  for (const { file, build } of randomBuilds(builds)) {
     for (const sections of bothOf(build)) {
       const [mine, oracle] = sections;
       const pieces = shortestPieces(mine, options, build.closedJoint, MOST_PLIES);
@@ -94,18 +96,16 @@ function matched(
 const keyOf = ({ lays, slumped }: Pick<Section, 'lays' | 'slumped'>): string =>
   `${lays.join(' + ')}|${slumped}`;
 
+type RandomBuilds = Pick<Comparison, 'builds' | 'seed' | 'only' | 'change'>;
+
 interface Made {
   readonly file: object;
   readonly build: Build;
 }
 
-function randomBuilds(
-  count: number,
-  seed: number,
-  change: Comparison['change'] = (file) => file,
-): readonly Made[] {
-  return fc.sample(arbitraryDesign, { numRuns: count, seed }).flatMap((json) => {
-    const file = change(json);
+function randomBuilds({ builds, seed, only, change = (file) => file }: RandomBuilds): readonly Made[] {
+  return fc.sample(arbitraryDesign, { numRuns: builds, seed }).flatMap((json, i) => {
+    const file = only && !only.includes(i) ? null : change(json);
     if (file === null) return [];
     const read = readDesign(JSON.parse(JSON.stringify(file)), knownIds);
     return read.kind === 'bad' ? [] : [{ file, build: fillKnown(read.design) }];

@@ -64,12 +64,20 @@ export function leadsOf(
 ): { readonly leads: readonly OracleLead[]; readonly risers: readonly OracleRiser[] } {
   const leads: OracleLead[] = [];
   const risers: OracleRiser[] = [];
-  for (const lay of [...lays].sort((a, b) => a.layer - b.layer)) {
+  const homeOf = (lay: Lay): OracleBand => {
     const home = bands.find((b) => b.lay === lay);
     if (home === undefined) throw new Error(`no band holds ${lay.name}`);
-    laidIn(build, bands, lay, home, leastThickness, handling, leads, risers);
+    return home;
+  };
+  const inOrder = [...lays].sort((a, b) => a.layer - b.layer);
+  for (const lay of inOrder) {
+    const home = homeOf(lay);
+    if (lay.way !== 'slot') laidIn(build, bands, lay, home, leastThickness, handling, leads, risers);
     throughDivider(build, bands, lay, home, leastThickness, leads, risers);
   }
+  // one that climbs nothing ends at every column in its way, of layers further out too
+  for (const lay of inOrder.filter(({ way }) => way === 'slot'))
+    laidIn(build, bands, lay, homeOf(lay), leastThickness, handling, leads, risers);
   return { leads, risers };
 }
 

@@ -28,7 +28,7 @@ export function oraclePaths(drawn: GridSection, options: PathOptions, spacing: n
   const coarse = gridOf(section, hair.xs, hair.ys);
   const finer = options.metric === 'clearance' ? refinedLines(coarse, options, spacing) : { xs: [], ys: [] };
   const grid = gridOf(section, [...hair.xs, ...finer.xs], [...hair.ys, ...finer.ys]);
-  const ways = waysOf(section, grid, options);
+  const ways = waysOf(section, grid, options, COMPOUND);
   return grid.conductors.flatMap((from, index) => {
     const found = searchFrom(grid, ways, options, index);
     return grid.conductors.slice(index + 1).map((to, after) => ({

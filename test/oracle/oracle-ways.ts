@@ -6,6 +6,7 @@ import { STEPS, cellAt, edgeFrom } from './oracle-grid.ts';
 import type { SolidRegion } from '#solver/section/section.ts';
 import { sightOf } from './oracle-sight.ts';
 import { behindTurned } from './oracle-turned.ts';
+import { throughCompound } from './oracle-compound.ts';
 
 /** A move: along open surfaces or through air, then through solids and along closed joints, then in the open again. */
 export interface Way {
@@ -38,7 +39,8 @@ export function afterClimb(way: Way, climbed: number, closed: boolean): Way {
 
 export type Ways = (node: number) => readonly Way[];
 
-export function waysOf(section: GridSection, grid: Grid, options: PathOptions): Ways {
+/** `compound`: the body that fills a potted section. */
+export function waysOf(section: GridSection, grid: Grid, options: PathOptions, compound: number): Ways {
   const known = new Map<number, readonly Way[]>();
   const sight = options.metric === 'clearance' ? sightOf(section, grid) : null;
   const sideways: readonly Step[] = [
@@ -54,6 +56,7 @@ export function waysOf(section: GridSection, grid: Grid, options: PathOptions): 
     ),
     ...[...sideways, [0, 1] as const].flatMap((step) => through(grid, node, step, options)),
   ]);
+  const straight = throughCompound(section, grid, compound, options.leastThickness);
   return (node) => {
     const before = known.get(node);
     if (before !== undefined) return before;
@@ -62,7 +65,7 @@ export function waysOf(section: GridSection, grid: Grid, options: PathOptions): 
       ...through(grid, node, step, options),
       ...(options.metric === 'creepage' ? jump(grid, node, step, section.potted, options.x) : []),
     ]);
-    found.push(...(turned.get(node) ?? []));
+    found.push(...(turned.get(node) ?? []), ...(straight.get(node) ?? []));
     if (sight !== null) found.push(...sight(node));
     known.set(node, found);
     return found;

@@ -142,14 +142,18 @@ function placeOf(at: readonly number[], value: number): number {
   return value < at[0]! ? 0 : at.length - 1;
 }
 
-/** How high the edges of every layer stand that are turned up: there a way comes out from behind them. */
+/**
+ * How high the edges of every layer stand that are turned up: there a way comes out from behind them. One nanometre above
+ * the layer it is behind them, and leads through what lies there.
+ */
 function turnedUpTo(regions: readonly Region[]): readonly number[] {
-  const tops = new Map<number | null, number>();
+  const tops = new Map<number | null, { layer: number; edge: number }>();
   for (const r of regions) {
     if (r.kind === 'conductor' || r.turnUp === 0) continue;
-    tops.set(r.layer, Math.max(tops.get(r.layer) ?? -Infinity, r.y1 + r.turnUp));
+    const { layer, edge } = tops.get(r.layer) ?? { layer: -Infinity, edge: -Infinity };
+    tops.set(r.layer, { layer: Math.max(layer, r.y1), edge: Math.max(edge, r.y1 + r.turnUp) });
   }
-  return [...tops.values()];
+  return [...tops.values()].flatMap(({ layer, edge }) => [layer + 1, edge]);
 }
 
 function gridOver(section: Section, compound: StuffId): Grid {

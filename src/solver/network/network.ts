@@ -5,6 +5,7 @@
 
 import { columns, CONDUCTOR, type Grid } from './grid.ts';
 import type { Punctured } from './pieces.ts';
+import type { StuffId } from '#solver/section/build.ts';
 
 export const SURFACE = 0;
 export const THROUGH = 1;
@@ -12,6 +13,8 @@ export const ACROSS_AIR = 2;
 export const CLOSED = 3;
 /** A slanting line through air, for clearance only. */
 export const SIGHT = 4;
+/** A straight way through compound from corner to corner. */
+export const SLANT = 5;
 
 export interface Network {
   readonly grid: Grid;
@@ -31,6 +34,8 @@ export interface Network {
   /** Plies punctured by an edge: 0 none, else its place in `punctures` and one. */
   readonly puncture: Int32Array;
   readonly punctures: readonly (readonly Punctured[])[];
+  /** What a slanting way into compound counts as besides what it punctures: its place in `punctures` and one; 0 none. */
+  readonly compound: number;
   readonly rank: Uint8Array;
   /** The highest of `rank`, which is the worst. */
   readonly worstRank: number;
@@ -187,7 +192,7 @@ export function packEdges(
   edges: EdgeList,
   shownAt: readonly number[],
   sightsUpTo: number,
-  solidFrom: number | null,
+  compound: { readonly solidFrom: number; readonly stuff: StuffId } | null,
 ): Network {
   const gridNodes = grid.xs.length * grid.ys.length;
   const nodes = gridNodes + shownAt.length;
@@ -227,6 +232,7 @@ export function packEdges(
     put(edges.from[e]!, edges.to[e]!, e, puncture);
     put(edges.to[e]!, edges.from[e]!, e, puncture);
   }
+  if (compound) punctures.push([{ stuff: compound.stuff, count: 1 }]);
   return {
     grid,
     nodes,
@@ -239,6 +245,7 @@ export function packEdges(
     punctures,
     shownAt,
     sightsUpTo,
-    solidFrom,
+    solidFrom: compound?.solidFrom ?? null,
+    compound: compound ? punctures.length : 0,
   };
 }

@@ -13,6 +13,7 @@ import {
   type Network,
   packEdges,
   SIGHT,
+  SLANT,
   THROUGH,
   withHidden,
 } from '#solver/network/network.ts';
@@ -21,6 +22,7 @@ import { PathFinder } from './path-finder.ts';
 import type { Section } from '#solver/section/section.ts';
 import { type Arrival, type SearchLimits, shortestFrom } from './shortest.ts';
 import { collectSightLines } from './sight.ts';
+import { collectSlants } from '#solver/network/slants.ts';
 import { collectEdges } from '#solver/network/edge-walker.ts';
 
 /**
@@ -41,6 +43,7 @@ export function networkOf(
   if (grid.potted) sinkIntoCompound(edges, closedJoint);
   else hopClosedJoints(edges, closedFrom, closedJoint);
   const contacts = contactsOf(grid);
+  if (grid.potted) collectSlants(grid, contacts, options, edges, closedFrom);
   collectSightLines(grid, { ...contacts, outAt: hidden.outAt }, options, { edges, line }, sightsUpTo);
   return packEdges(
     grid,
@@ -48,7 +51,7 @@ export function networkOf(
     edges,
     hidden.shownAt,
     sightsUpTo,
-    grid.potted ? closedFrom : null,
+    grid.potted ? { solidFrom: closedFrom, stuff: closedJoint } : null,
   );
 }
 
@@ -110,7 +113,7 @@ function pieceOf(
   const steps = edges.map((edge, i) => ({
     kind: net.kind[edge]!,
     length: nm(Math.round(net.cost[edge]!)),
-    punctured: i > 0 && isInOneJoint(net, edges, i) ? [] : puncturedBy(net, edge),
+    punctured: puncturedAt(net, edges, i),
   }));
   const punctured = summed(steps.flatMap((step) => step.punctured));
   return {
@@ -125,19 +128,27 @@ function pieceOf(
   };
 }
 
-/** A way along a joint in compound that has come along one before, with nothing but solids between, is one with it. */
+function puncturedAt(net: Network, edges: readonly number[], at: number): readonly Punctured[] {
+  const edge = edges[at]!;
+  const own = puncturedBy(net, net.puncture[edge]!);
+  if (net.kind[edge] === SLANT)
+    return isInOneJoint(net, edges, at) ? own : [...puncturedBy(net, net.compound), ...own];
+  return net.kind[edge] === CLOSED && isInOneJoint(net, edges, at) ? [] : own;
+}
+
+/** A way along a joint or straight in compound that has come along one before, with nothing but solids between. */
 function isInOneJoint(net: Network, edges: readonly number[], at: number): boolean {
-  if (net.solidFrom === null || net.kind[edges[at]!] !== CLOSED) return false;
+  if (net.solidFrom === null) return false;
   for (let i = at - 1; i >= 0; i--) {
     const kind = net.kind[edges[i]!];
-    if (kind === CLOSED) return true;
+    if (kind === CLOSED || kind === SLANT) return true;
     if (kind !== THROUGH) return false;
   }
   return false;
 }
 
-const puncturedBy = (net: Network, edge: number): readonly Punctured[] =>
-  net.puncture[edge]! > 0 ? net.punctures[net.puncture[edge]! - 1]! : [];
+const puncturedBy = (net: Network, puncture: number): readonly Punctured[] =>
+  puncture > 0 ? net.punctures[puncture - 1]! : [];
 
 function summed(all: readonly Punctured[]): readonly Punctured[] {
   if (all.length < 2) return all;
@@ -156,7 +167,7 @@ function legOf({ kind, length, punctured }: Step, from: Leg['from'], to: Leg['to
   const words =
     kind === THROUGH
       ? 'through'
-      : kind === CLOSED
+      : kind === CLOSED || kind === SLANT
         ? 'closed-joint'
         : kind === ACROSS_AIR || kind === SIGHT
           ? 'air'

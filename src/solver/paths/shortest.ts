@@ -17,7 +17,7 @@ import {
 } from './path-label.ts';
 import type { Counting } from './ply-count.ts';
 import type { LabelHeap } from './label-heap.ts';
-import { ACROSS_AIR, CLOSED, THROUGH, type Network } from '#solver/network/network.ts';
+import { ACROSS_AIR, CLOSED, SLANT, THROUGH, type Network } from '#solver/network/network.ts';
 import type { PathFinder } from './path-finder.ts';
 import type { Metric } from '#units/terms.ts';
 
@@ -109,7 +109,8 @@ export function shortestFrom(
     edges: for (let e = start[node]!; e < end; e++) {
       const way = kind[e]!;
       if (onSurface && way === ACROSS_AIR && cost[e]! >= limits.x) continue;
-      const closed = way === CLOSED;
+      const slant = way === SLANT;
+      const closed = way === CLOSED || slant;
       // one closed joint is walked in one hop, measured as a whole; in compound all lengths add up
       if (closed && hop && solidFrom === null) continue;
       const next = to[e]!;
@@ -121,8 +122,10 @@ export function shortestFrom(
         deep = heap.depth[label]! + depth[e]!;
         if ((closed || hop) && deep >= solidFrom) continue;
       }
-      if (puncture[e]! > 0 && !(closed && hop)) {
-        picked = withPlies(code, plies[puncture[e]! - 1]!);
+      const entered = slant && !hop;
+      if ((puncture[e]! > 0 && (slant || !(closed && hop))) || entered) {
+        if (puncture[e]! > 0) picked = withPlies(code, plies[puncture[e]! - 1]!);
+        if (entered) picked = withPlies(picked, plies[net.compound - 1]!);
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
       if (byRank && rank[e]! > 0) picked = withMaterial(picked, ranks - rank[e]!);
