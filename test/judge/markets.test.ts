@@ -40,6 +40,8 @@ const wishOf = (construction: Construction): DesignWish => ({
   switching: '',
   reflected: '',
   spike: '',
+  bond: '',
+  gap: '',
 });
 
 const CHINA = { 'supply.market': 'china' };

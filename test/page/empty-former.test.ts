@@ -1,7 +1,14 @@
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { blankDesign } from '#model/begin/blank-design.ts';
+import type { DesignFile } from '#model/schema/schema.ts';
 import { axeFaults, hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+
+/** A former that was measured, with nothing on it. */
+const measured: DesignFile = {
+  ...blankDesign(),
+  former: { height: '3 mm', wall: '0.8 mm', flange: '0.8 mm', chambers: [{ width: '10 mm' }] },
+};
 
 const rows = (page: Page): Promise<readonly string[]> => page.locator('[data-row]').allInnerTexts();
 
@@ -15,7 +22,7 @@ describe.skipIf(!hasBrowser())('empty former', () => {
   const open = async () => {
     const opened = await openPage(browser, '#open');
     const { page } = opened;
-    await page.locator('textarea').fill(JSON.stringify(blankDesign()));
+    await page.locator('textarea').fill(JSON.stringify(measured));
     await page.getByRole('button', { name: 'Open the text' }).click();
     await page.locator('.stage canvas').first().waitFor();
     await expect.poll(() => page.locator('[data-grip]').count()).toBeGreaterThan(2);

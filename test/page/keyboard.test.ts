@@ -13,6 +13,14 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
     const { page, wrongs } = await openPage(browser);
     await press(page, 'Design', 'Enter');
     await page.getByRole('heading', { level: 1, name: 'Design' }).waitFor();
+    for (const [label, figure] of [
+      ['between the flanges', '10 mm'],
+      ['tube to rim', '4 mm'],
+      ['highest mains', '240 V'],
+    ] as const) {
+      await page.getByLabel(label).focus();
+      await page.keyboard.type(figure);
+    }
     await press(page, 'construction', 'ArrowUp');
     // every kind is judged before one is taken
     const lay = page.getByRole('button', { name: 'Lay it on the sheet' });

@@ -37,6 +37,10 @@ describe.skipIf(!hasBrowser())('starts', () => {
   it('should say what is asked before anything is wound, and follow the voltage', async () => {
     const { page } = await openPage(browser, '#design');
     const asked = page.locator('.end');
+    await expect.poll(() => asked.innerText()).toContain('First say between the flanges, tube to rim');
+    await page.getByLabel('between the flanges').fill('10 mm');
+    await page.getByLabel('tube to rim').fill('4 mm');
+    await page.getByLabel('highest mains').fill('240 V');
     await expect.poll(() => asked.innerText()).toContain('reinforced insulation is asked');
     const before = await asked.innerText();
     await page.getByLabel('highest mains').fill('400 V');

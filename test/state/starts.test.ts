@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { unmeasured } from '#model/begin/unmeasured.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import { judge } from '#judge/judging/judge.ts';
 import type { Design } from '#model/design.ts';
@@ -101,13 +102,13 @@ describe('starts', () => {
     for (const text of ['100-240 V', '100 V - 240 V', '100–240 V~', '100 to 240V'])
       expect(supplyOf(text), text).toEqual([0, '240 V', '100 V']);
     expect(supplyOf('230 V')).toEqual([0, '230 V', undefined]);
-    expect(supplyOf('')).toEqual([0, '240 V', undefined]);
+    expect(supplyOf('')).toEqual([0, unmeasured.supply, undefined]);
     expect(supplyOf('100-240 kg')[0]).toBe(1);
   });
 
   const wish: Omit<DesignWish, 'former' | 'construction'> = {
     ...{ material: 'pbt', supply: '240 V', output: '12 V', turns: ['', ''], wires: ['', ''] },
-    ...{ switching: '', reflected: '', spike: '' },
+    ...{ switching: '', reflected: '', spike: '', bond: '', gap: '' },
   };
 
   it('should begin a design with no figure of a converter, of turns or of wires that nobody gave', async () => {

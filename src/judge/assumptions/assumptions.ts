@@ -195,6 +195,9 @@ const unknownBridges = (design: Design, deciders: Deciders): readonly Bare[] =>
       kind: 'unknown',
     }));
 
+/** Records that are named in `defaulted` because they are stated in part only. */
+const IN_PART: readonly string[] = ['converter', 'converter.bulk', 'former.tube'];
+
 const ratings = (design: Design): readonly Bare[] =>
   design.bridges.flatMap((bridge, i): readonly Bare[] =>
     bridge.rated === null
@@ -212,6 +215,7 @@ const ratings = (design: Design): readonly Bare[] =>
   );
 
 function valueOf(design: Design, field: string): CountedAs {
+  if (IN_PART.includes(field)) return plainly('in-part');
   const keys = field.split(/[.[\]]/).filter((key) => key !== '');
   const value = keys.reduce<unknown>(
     (at, key) => (at !== null && typeof at === 'object' ? (at as Record<string, unknown>)[key] : undefined),

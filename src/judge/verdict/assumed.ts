@@ -18,6 +18,8 @@ export type PlainlyCounted =
   | 'floating-or-tied'
   | 'full-row'
   | 'left-out'
+  /** A record of several figures, some of which are missing: as if it were not there. */
+  | 'in-part'
   | 'mains-rail'
   | 'marked-voltage'
   | 'no-approval'

@@ -1,27 +1,28 @@
-// A design file with nothing wound yet: two circuits, a former of one chamber, the default rule book. Altitude and
-// overvoltage category are left to the reader's word, else a market could not bring its own.
+// A design file of which nothing is known yet: two circuits, a former of one chamber, the default rule book. No figure
+// stands in it that somebody would have to have given, so that a market can bring its own altitude and category.
 
 import { FORMAT, type DesignFile } from '#model/schema/schema.ts';
+import { unmeasured } from './unmeasured.ts';
 
 export const blankDesign = (): DesignFile => ({
   format: FORMAT,
   title: 'New build',
   origin: 'proposed',
   rules: 'iec-62368-1',
-  supply: { kind: 'ac', voltage: '240 V', tolerance: 0.1, frequency: '50 Hz' },
-  surroundings: { pollutionDegree: 2, impregnation: 'none' },
+  supply: { kind: 'ac', voltage: unmeasured.supply },
+  surroundings: { hottestInsulation: 'unknown' },
   circuits: [
     { id: 'pri', name: 'Primary', role: 'mains' },
     { id: 'out', name: 'Output', role: 'touchable' },
   ],
   former: {
-    height: '3 mm',
-    wall: '0.8 mm',
-    flange: '0.8 mm',
-    material: 'phenolic',
-    chambers: [{ width: '10 mm' }],
+    height: unmeasured.height,
+    wall: 'unknown',
+    flange: 'unknown',
+    material: 'unknown',
+    chambers: [{ width: unmeasured.width }],
   },
-  core: { bond: 'floating', outerGap: '0.5 mm' },
+  core: { bond: 'unknown', outerGap: 'unknown' },
   windings: [],
   layers: [],
 });

@@ -4,16 +4,16 @@ import { insertAt, removeAt } from './edit-list.ts';
 import { editDesign } from './edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
-/** A winding of enamelled wire whose leads are not known yet, with one layer outermost. */
+/** A winding of which nothing is known yet, with one layer outermost. */
 export function addWinding(doc: DesignFile, circuit: string): DesignFile {
   const taken = doc.windings.map(({ id }) => id);
   const id = freeWindingId(
     taken,
     doc.circuits.findIndex((each) => each.id === circuit),
   );
-  const winding = { id, circuit, wire: { kind: 'enamelled', conductor: '0.25 mm', grade: 1 } };
+  const winding = { id, circuit, wire: { kind: 'unknown', conductor: 'unknown' }, leads: 'unknown' };
   const wound = insertAt(doc, 'windings', doc.windings.length, winding);
-  return insertAt(wound, 'layers', wound.layers.length, { kind: 'winding', winding: id, turns: 10 });
+  return insertAt(wound, 'layers', wound.layers.length, { kind: 'winding', winding: id, turns: 'unknown' });
 }
 
 /** Nothing changes where the name is empty or taken. */

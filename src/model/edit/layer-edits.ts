@@ -3,6 +3,7 @@
 
 import { insertAt, moveItem, removeAt } from './edit-list.ts';
 import { editDesign } from './edit-design.ts';
+import { unmeasured } from '#model/begin/unmeasured.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 export type LayerFile = DesignFile['layers'][number];
@@ -79,15 +80,15 @@ export function convertLayer(doc: DesignFile, index: number, kind: LayerKind): D
   return withoutStrays(editDesign(doc, `layers[${index}]`, { ...fresh, ...kept }));
 }
 
-/** A layer to begin with; null for a winding where the build has none yet. */
+/** A layer of which nothing is known yet; null for a winding where the build has none. */
 export function newLayer(doc: DesignFile, kind: LayerKind, winding = doc.windings[0]?.id): LayerFile | null {
   switch (kind) {
     case 'tape':
-      return { kind, material: 'polyester-tape-25', plies: 3, plyThickness: '0.06 mm' };
+      return { kind, plies: 'unknown', plyThickness: 'unknown' };
     case 'screen':
-      return { kind, thickness: '0.05 mm' };
+      return { kind, thickness: unmeasured.foil };
     case 'winding':
-      return winding === undefined ? null : { kind, winding, turns: 10 };
+      return winding === undefined ? null : { kind, winding, turns: 'unknown' };
   }
 }
 

@@ -1,6 +1,7 @@
 // A layer as somebody describes it before it is put in: where it lies, what it is, where it ends. What was not said is unknown.
 // A winding of a circuit is made with its first layer; a further layer of the same winding goes on with it.
 
+import { unmeasured } from '#model/begin/unmeasured.ts';
 import { insertAt } from './edit-list.ts';
 import { addLayer, type LayerFile, type LayerKind } from './layer-edits.ts';
 import { freeWindingId } from './circuit-edits.ts';
@@ -68,7 +69,12 @@ function layerOf(wish: LayerWish, winding: string): LayerFile {
     case 'screen': {
       const [, circuit = ''] = split(wish.of);
       const tied = circuit === '' ? {} : { circuit };
-      return { kind: 'screen', ...tied, thickness: said(wish.thickness), ...insetOf(wish) };
+      return {
+        kind: 'screen',
+        ...tied,
+        thickness: isSaid(wish.thickness) ? wish.thickness.trim() : unmeasured.foil,
+        ...insetOf(wish),
+      };
     }
   }
 }
@@ -81,7 +87,9 @@ const split = (of: string): readonly string[] => {
 /** A text that is no number stays as it was typed: reading the file says what is wrong with it. */
 const counted = (text: string): number | string => (/^\d+$/.test(text.trim()) ? Number(text) : said(text));
 
-const said = (text: string): string => (text.trim() === '' || text.trim() === '?' ? 'unknown' : text.trim());
+const isSaid = (text: string): boolean => text.trim() !== '' && text.trim() !== '?';
+
+const said = (text: string): string => (isSaid(text) ? text.trim() : 'unknown');
 
 const wireKind = (text: string): NonNullable<Wire['kind']> => text as NonNullable<Wire['kind']>;
 

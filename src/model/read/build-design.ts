@@ -1,16 +1,17 @@
 // From the read file to the design: every default filled in, those that can shape the verdict listed in `defaulted`.
 
-import { hertz, metres } from '#units/quantity.ts';
+import { hertz, metres, voltsRms, type VoltsRms } from '#units/quantity.ts';
 import type { Design } from '#model/design.ts';
 import type { Bridge, Outside } from '#model/design/outside.ts';
 import type { Core, Former } from '#model/design/former.ts';
-import type { Converter, GivenVoltage, WorkingVoltage } from '#model/design/voltages.ts';
+import type { GivenVoltage, WorkingVoltage } from '#model/design/voltages.ts';
 import type { OvervoltageCategory, PollutionDegree } from '#units/terms.ts';
+import { buildConverter, inPart } from './build-converter.ts';
 import { buildEvidence } from './build-evidence.ts';
 import { buildLayer } from './build-layer.ts';
 import { buildSheet, buildWall, orOpen } from './build-solid.ts';
 import { buildWinding } from './build-winding.ts';
-import { known, leftOut } from '#model/quantity/reading.ts';
+import { known, leftOut, type Known } from '#model/quantity/reading.ts';
 import type { FileRead } from '#model/schema/schema.ts';
 
 const TOLERANCE = 0.1;
@@ -28,7 +29,7 @@ export const buildDesign = (read: FileRead): Design => ({
   rules: read.rules,
   supply: {
     kind: read.supply.kind,
-    voltage: read.supply.voltage,
+    voltage: highestOf(read.supply.voltage),
     lowest: read.supply.lowest ?? leftOut,
     tolerance: read.supply.tolerance ?? TOLERANCE,
     frequency: read.supply.frequency ?? FREQUENCY,
@@ -48,7 +49,7 @@ export const buildDesign = (read: FileRead): Design => ({
     impregnation: read.surroundings?.impregnation ?? 'none',
     proof: read.surroundings?.proof ?? 'none',
   },
-  converter: read.converter ? buildConverter(read.converter) : null,
+  converter: buildConverter(read.converter),
   workingVoltages: (read.workingVoltages ?? []).map(buildWorkingVoltage),
   circuits: read.circuits.map(({ id, name = id, role, means = 'unknown' }) => ({
     id,
@@ -69,22 +70,14 @@ export const buildDesign = (read: FileRead): Design => ({
   defaulted: defaultedIn(read),
 });
 
-type Each<K extends keyof FileRead> = NonNullable<FileRead[K]> extends readonly (infer T)[] ? T : never;
-
-const buildConverter = (read: NonNullable<FileRead['converter']>): Converter => ({
-  ...read,
-  mode: orOpen(read.mode),
-  rail: orOpen(read.rail),
-  duty: read.duty ?? null,
-  bulk: read.bulk ?? null,
-  variants: (read.variants ?? []).map((variant) => ({
-    ...variant,
-    switchingFrequency: variant.switchingFrequency ?? null,
-    reflectedVoltage: variant.reflectedVoltage ?? null,
-    clampOvershoot: variant.clampOvershoot ?? null,
-    turns: variant.turns ?? {},
-  })),
+/** Of the supply nothing falls as its voltage grows, so of an interval the upper end counts, everywhere. */
+const highestOf = ({ value, plusMinus, ...rest }: Known<VoltsRms>): Known<VoltsRms> => ({
+  ...rest,
+  value: voltsRms(value + plusMinus),
+  plusMinus: voltsRms(0),
 });
+
+type Each<K extends keyof FileRead> = NonNullable<FileRead[K]> extends readonly (infer T)[] ? T : never;
 
 const buildWorkingVoltage = (read: Each<'workingVoltages'>): WorkingVoltage => ({
   between: read.between,
@@ -106,8 +99,13 @@ const buildFormer = (read: FileRead['former']): Former => ({
   split: read.split ?? false,
   chambers: read.chambers,
   dividers: read.dividers ?? [],
-  tube: read.tube ?? null,
+  tube: buildTube(read.tube),
 });
+
+function buildTube(read: FileRead['former']['tube']): Former['tube'] {
+  const { shape, width, depth } = read ?? {};
+  return shape === undefined || width === undefined || depth === undefined ? null : { shape, width, depth };
+}
 
 const buildCore = (read: FileRead['core']): Core => ({
   bond: orOpen(read?.bond),
@@ -140,7 +138,8 @@ const buildBridge = (read: Each<'bridges'>): Bridge => ({
   working: read.working ? buildGiven(read.working) : null,
 });
 
-function defaultedIn({ supply, surroundings = {} }: FileRead): readonly string[] {
+function defaultedIn(read: FileRead): readonly string[] {
+  const { supply, surroundings = {} } = read;
   const missing = <R extends object>(
     group: string,
     record: R,
@@ -150,5 +149,7 @@ function defaultedIn({ supply, surroundings = {} }: FileRead): readonly string[]
   return [
     ...missing('supply', supply, ['tolerance', 'frequency', 'overvoltageCategory']),
     ...missing('surroundings', surroundings, ['pollutionDegree', 'altitude', 'impregnation']),
+    ...(supply.voltage.plusMinus > 0 ? ['supply.voltage'] : []),
+    ...inPart(read),
   ];
 }

@@ -70,8 +70,8 @@ export const former = record({
   dividers: list(quantity('length'), 0, 15, 'dividers').optional(),
   tube: record({
     shape: choice('round', 'rectangular'),
-    width: quantity('length', true),
-    depth: quantity('length', true),
+    width: quantity('length', true).optional(),
+    depth: quantity('length', true).optional(),
   }).optional(),
 });
 

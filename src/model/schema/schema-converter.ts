@@ -1,5 +1,5 @@
 // Schema of the converter, from which working voltages are computed: how it runs, what it is fed from, its outputs and
-// the further versions of it that one transformer serves.
+// the further versions of it that one transformer serves. All may be left out: a part that is not stated in full is none.
 
 import * as z from 'zod';
 import {
@@ -16,15 +16,15 @@ import {
 } from './schema-leaf.ts';
 import { MOST_TURNS } from './schema-layer.ts';
 
-const outputs = list(record({ circuit: id, voltage: quantity('voltsDc') }), 0, 32, 'outputs');
+const outputs = list(record({ circuit: id, voltage: quantity('voltsDc').optional() }), 0, 32, 'outputs');
 
 /** The capacitor behind the mains rectifier, from which the valley of the bulk voltage follows. */
 const bulk = record({
-  lowestMains: quantity('voltsRms', true),
-  capacitance: quantity('bulkCapacitance', true),
-  power: quantity('power'),
-  efficiency: share(1, '0.8 being 80 %'),
-  chargingTime: quantity('duration'),
+  lowestMains: quantity('voltsRms', true).optional(),
+  capacitance: quantity('bulkCapacitance', true).optional(),
+  power: quantity('power').optional(),
+  efficiency: share(1, '0.8 being 80 %').optional(),
+  chargingTime: quantity('duration').optional(),
 });
 
 const rail = z.union(
@@ -34,7 +34,7 @@ const rail = z.union(
       'kind',
       [
         record({ kind: z.literal('mains') }),
-        record({ kind: z.literal('boosted'), voltage: quantity('voltsDc', true) }),
+        record({ kind: z.literal('boosted'), voltage: quantity('voltsDc', true).optional() }),
       ],
       { error: 'a rail of the kind "mains" or "boosted"' },
     ),
@@ -55,9 +55,9 @@ const variant = record({
 
 export const converter = record({
   mode: choice('continuous', 'discontinuous', 'unknown').optional(),
-  switchingFrequency: quantity('frequency', true),
-  reflectedVoltage: quantity('voltsPeak'),
-  clampOvershoot: quantity('voltsPeak'),
+  switchingFrequency: quantity('frequency', true).optional(),
+  reflectedVoltage: quantity('voltsPeak').optional(),
+  clampOvershoot: quantity('voltsPeak').optional(),
   rail: rail.optional(),
   duty: share(0.99, 'the part of the period that the switch conducts').optional(),
   bulk: bulk.optional(),

@@ -22,8 +22,9 @@ export const designEntries = {
   sizes: [
     entry('width', 'between the flanges', 'length', false),
     entry('height', 'tube to rim', 'length', false),
-    entry('wall', 'wall of the tube', 'length', false),
-    entry('flange', 'flanges', 'length', false),
+    entry('wall', 'wall of the tube', 'length'),
+    entry('flange', 'flanges', 'length'),
+    entry('gap', 'core above the rim', 'length'),
   ],
   figures: [
     entry('supply', 'highest mains', 'voltsRms', false),
@@ -43,9 +44,15 @@ export const designEntries = {
   ],
 } as const satisfies Readonly<Record<string, readonly DesignEntry[]>>;
 
-/** Why it cannot be taken; null where it can. */
-export function entryFault({ dimension, isOptional }: DesignEntry, text: string): string | null {
-  if (isOptional && text.trim() === '') return null;
+/** Why what was typed cannot be taken; null where it can. */
+export function entryFault({ dimension }: DesignEntry, text: string): string | null {
+  if (text.trim() === '') return null;
   if (dimension === 'turns') return /^\s*\d+\s*$/.test(text) ? null : 'expected a whole number';
   return notUnderstood(text, dimension);
 }
+
+/** Those without which nothing can be laid out. */
+export const missingEntries = (textOf: (name: string) => string): readonly DesignEntry[] =>
+  Object.values(designEntries)
+    .flat()
+    .filter(({ name, isOptional }) => !isOptional && textOf(name).trim() === '');

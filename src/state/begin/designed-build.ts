@@ -1,4 +1,5 @@
 // A build to begin with: a former, a kind of construction, a supply and an output give a first file to change by hand.
+// Every figure in it was typed, is among the words of its construction, or follows from what is asked.
 // Margins start at half of what is asked along the surface, so that both together hold it.
 
 import type { Design } from '#model/design.ts';
@@ -10,22 +11,35 @@ import type { PairVerdict } from '#state/judging/judged.ts';
 import { inMm, nm } from '#units/quantity.ts';
 import { unreachable } from '#units/unreachable.ts';
 import type { FormerStart } from '#state/fields/field-options.ts';
+import { markedFields } from '#state/fields/marked-range.ts';
 import { lengthOfMm } from '#state/fields/quantity-echo.ts';
 
 export const constructions = [
   {
     id: 'margins',
     name: 'Margins',
-    says: 'enamelled wire, margin tape at both flanges, three plies between',
+    says: 'enamelled wire, leads in sleeves of 0.4 mm, margin tape at both flanges, 3 plies of polyester tape between and over',
   },
   {
     id: 'insulated-wire',
     name: 'Insulated wire',
-    says: 'the output in wire with three certified layers, no margins',
+    says: 'the output in wire with 3 certified layers, 2 plies of polyester tape between and over, no margins',
   },
-  { id: 'chambers', name: 'Two chambers', says: 'primary and output side by side, a divider between' },
-  { id: 'screen', name: 'Screen', says: 'margins, and a screen on the mains side between the windings' },
-  { id: 'sandwich', name: 'Sandwich', says: 'margins, the primary in two parts with the output between' },
+  {
+    id: 'chambers',
+    name: 'Two chambers',
+    says: 'primary and output side by side, a divider of 1.5 mm between, 2 plies of polyester tape over each',
+  },
+  {
+    id: 'screen',
+    name: 'Screen',
+    says: 'as margins, and between the windings a screen of 0.05 mm on the mains side, over 1 ply',
+  },
+  {
+    id: 'sandwich',
+    name: 'Sandwich',
+    says: 'as margins, the primary in two parts with the output between',
+  },
   { id: 'empty', name: 'Empty', says: 'a former with nothing wound on it yet' },
 ] as const;
 
@@ -35,6 +49,9 @@ export interface DesignWish {
   readonly former: Omit<FormerStart, 'id' | 'label'>;
   /** Of the former; empty: not known. */
   readonly material: string;
+  /** What the core is tied to, and how far it stands above the rim; empty: not known. */
+  readonly bond: string;
+  readonly gap: string;
   readonly construction: Construction;
   readonly supply: string;
   readonly output: string;
@@ -75,7 +92,7 @@ export async function designedBuild(wish: DesignWish, judging: Judging): Promise
   const first = draft(wish, guess(wish));
   const before = await judged(first, judging);
   const pair = before?.judgement.verdict.pairs.find(({ required }) => required !== null);
-  if (pair?.required == null) return { doc: first, asked: null, margin: 0, laid: null };
+  if (pair?.required == null) return { doc: draft(wish, 'unknown'), asked: null, margin: 0, laid: null };
   const { creepage, clearance } = pair.required;
   const margin = hasMargins(wish.construction) ? Math.ceil(((creepage.reinforced ?? 0) / 2) * 10) / 10 : 0;
   const doc = draft(wish, `${margin} mm`);
@@ -107,18 +124,13 @@ function draft(wish: DesignWish, margin: string): DesignFile {
   const { former, construction, supply } = wish;
   const { width, height, wall, flange } = former;
   const inChambers = construction === 'chambers';
-  // altitude and overvoltage category are left out: nobody typed them, and a market brings its own
   return {
     format: 'layerwright-design/1',
     title: 'New build',
     origin: 'proposed',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', voltage: supply, tolerance: 0.1, frequency: '50 Hz' },
-    surroundings: {
-      pollutionDegree: 2,
-      hottestInsulation: 'unknown',
-      impregnation: 'none',
-    },
+    supply: { kind: 'ac', ...markedFields(supply) },
+    surroundings: { hottestInsulation: 'unknown' },
     ...converterOf(wish),
     circuits: [
       { id: 'pri', name: 'Primary', role: 'mains' },
@@ -126,13 +138,13 @@ function draft(wish: DesignWish, margin: string): DesignFile {
     ],
     former: {
       height,
-      wall,
-      flange,
+      wall: orUnknown(wall),
+      flange: orUnknown(flange),
       ...(wish.material === '' ? {} : { material: wish.material }),
       chambers: inChambers ? [{ width: half(width) }, { width: half(width) }] : [{ width }],
       ...(inChambers ? { dividers: ['1.5 mm'] } : {}),
     },
-    core: { bond: 'floating', outerGap: '0.5 mm' },
+    core: { bond: orUnknown(wish.bond), outerGap: orUnknown(wish.gap) },
     windings: construction === 'empty' ? [] : windingsOf(wish, margin),
     layers: layersOf(wish, margin),
   };
@@ -159,7 +171,7 @@ function half(width: string): string {
 
 function windingsOf({ construction, wires }: DesignWish, margin: string): DesignFile['windings'] {
   const isMargined = hasMargins(construction);
-  const [primary, output] = wires.map((wire) => (wire.trim() === '' ? 'unknown' : wire)) as [string, string];
+  const [primary, output] = wires.map(orUnknown) as [string, string];
   const sleeve = isMargined ? { material: 'ptfe', wall: '0.4 mm', into: margin } : null;
   const leads = (side: 'left' | 'right') => {
     const lead = { at: side, exit: side, way: 'slot', sleeve } as const;
@@ -191,8 +203,7 @@ function layersOf({ construction, turns }: DesignWish, margin: string): DesignFi
   const [primary, output] = turns.map(counted) as [Turns, Turns];
   const filled = { width: margin, filled: true };
   const margins = { margins: { left: filled, right: filled } };
-  const tape = (plies: number) =>
-    ({ kind: 'tape', material: 'polyester-tape-25', plies, plyThickness: '0.06 mm' }) as const;
+  const tape = (plies: number) => ({ kind: 'tape', material: 'polyester-tape-25', plies }) as const;
   const wound = (winding: string, count: Turns) => ({ kind: 'winding', winding, turns: count }) as const;
   switch (construction) {
     case 'margins':
@@ -235,6 +246,8 @@ function layersOf({ construction, turns }: DesignWish, margin: string): DesignFi
       return unreachable(construction);
   }
 }
+
+const orUnknown = (text: string): string => (text.trim() === '' ? 'unknown' : text);
 
 type Turns = number | 'unknown';
 

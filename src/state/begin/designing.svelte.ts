@@ -2,7 +2,7 @@
 // one first. An empty figure is not known.
 
 import { formerStarts } from '#state/fields/field-options.ts';
-import { designEntries, entryFault } from './design-entries.ts';
+import { designEntries, entryFault, missingEntries } from './design-entries.ts';
 import {
   constructions,
   designedBuild,
@@ -11,17 +11,18 @@ import {
   type DesignWish,
 } from './designed-build.ts';
 
-const OWN = { width: '10 mm', height: '4 mm', wall: '0.8 mm', flange: '0.8 mm' };
+const OWN = { width: '', height: '', wall: '', flange: '' };
 /** A moment after the last key: constructions are judged one after the other. */
 const PAUSE_MS = 200;
 
 export class Designing {
   construction: Construction = $state('margins');
   material = $state('');
+  bond = $state('');
   /** `own`: sizes of one's own. */
   former = $state('own');
   isJudging = $state(false);
-  #typed: Readonly<Record<string, string>> = $state.raw({ ...OWN, supply: '240 V' });
+  #typed: Readonly<Record<string, string>> = $state.raw(OWN);
   #built: Partial<Record<Construction, DesignedBuild>> = $state.raw({});
   readonly #judging: Parameters<typeof designedBuild>[1];
 
@@ -43,10 +44,15 @@ export class Designing {
     this.#typed = { ...this.#typed, width, height, wall, flange };
   }
 
-  readonly isReadable = $derived.by(() =>
-    Object.values(designEntries)
-      .flat()
-      .every((entry) => entryFault(entry, this.text(entry.name)) === null),
+  /** What is still to be said before anything can be laid out. */
+  readonly missing = $derived.by(() => missingEntries((name) => this.text(name)));
+
+  readonly isReadable = $derived.by(
+    () =>
+      this.missing.length === 0 &&
+      Object.values(designEntries)
+        .flat()
+        .every((entry) => entryFault(entry, this.text(entry.name)) === null),
   );
 
   readonly wish: Omit<DesignWish, 'construction'> = $derived.by(() => {
@@ -54,6 +60,8 @@ export class Designing {
     return {
       former: { width: text('width'), height: text('height'), wall: text('wall'), flange: text('flange') },
       material: this.material,
+      bond: this.bond,
+      gap: text('gap'),
       supply: text('supply'),
       output: text('output'),
       turns: [text('turnsP'), text('turnsS')],

@@ -1,6 +1,7 @@
 // The design file that the answers of an examination amount to; every figure can be changed on the sheet afterwards.
 // What nobody typed is written as unknown; where the file must have a length, as an interval that holds most parts.
 
+import { unmeasured } from '#model/begin/unmeasured.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { markedFields } from '#state/fields/marked-range.ts';
 import type { Given } from './examination.svelte.ts';
@@ -9,18 +10,13 @@ type Layers = DesignFile['layers'];
 type Layer = Layers[number];
 type Quantity = NonNullable<DesignFile['former']['height']>;
 
-const UNMEASURED_WIDTH: Quantity = { value: '12 mm', plusMinus: '4 mm' };
-const UNMEASURED_HEIGHT: Quantity = { value: '6 mm', plusMinus: '2 mm' };
-const UNMEASURED_TAPE: Quantity = { value: '0.5 mm', plusMinus: '0.5 mm' };
-const UNMEASURED_DIVIDER: Quantity = { value: '1 mm', plusMinus: '1 mm' };
-
 export function examinedBuild(given: Given): DesignFile {
   const device = (figure: string): string | null =>
     given.given('device') === 'known' ? given.figure(figure) : null;
   const inChambers = given.given('order') === 'chambers';
   const former = (figure: string): string | null =>
     given.given('former') === 'known' ? given.figure(figure) : null;
-  const width = former('width') ?? UNMEASURED_WIDTH;
+  const width = former('width') ?? unmeasured.width;
   const hasAuxiliary = given.given('auxiliary') !== 'none';
   return {
     format: 'layerwright-design/1',
@@ -28,7 +24,7 @@ export function examinedBuild(given: Given): DesignFile {
     origin: 'dissected',
     notes: 'From ten questions; what was not answered stands as unknown.',
     rules: 'iec-62368-1',
-    supply: { kind: 'ac', ...markedFields(device('supply') ?? '240 V') },
+    supply: supplyOf(device('supply')),
     surroundings: { hottestInsulation: 'unknown' },
     circuits: [
       { id: 'pri', name: 'Primary', role: 'mains' },
@@ -36,18 +32,23 @@ export function examinedBuild(given: Given): DesignFile {
       { id: 'out', name: 'Output', role: 'touchable' },
     ],
     former: {
-      height: former('height') ?? UNMEASURED_HEIGHT,
+      height: former('height') ?? unmeasured.height,
       wall: 'unknown',
       flange: 'unknown',
       material: 'unknown',
       chambers: inChambers ? [{ width }, { width }] : [{ width }],
-      ...(inChambers ? { dividers: [UNMEASURED_DIVIDER] } : {}),
+      ...(inChambers ? { dividers: [unmeasured.divider] } : {}),
     },
     core: { bond: bondOf(given), outerGap: 'unknown' },
     windings: windingsOf(given, hasAuxiliary),
     layers: layersOf(given, hasAuxiliary, inChambers),
   };
 }
+
+const supplyOf = (marked: string | null): DesignFile['supply'] => ({
+  kind: 'ac',
+  ...(marked === null ? { voltage: unmeasured.supply } : markedFields(marked)),
+});
 
 function bondOf(given: Given): string {
   const bond = given.given('core');
@@ -99,8 +100,10 @@ const sizeOf = (overall: string | null) =>
 function outputLeads(given: Given): NonNullable<DesignFile['windings'][number]['leads']> {
   const way = given.given('leads');
   if (way === 'unknown') return 'unknown';
-  // a sleeve down to the winding reaches at least as far in as any margin is wide
-  const sleeve = way === 'sleeved' ? { wall: given.figure('sleeve') ?? 'unknown', into: '20 mm' } : null;
+  const sleeve =
+    way === 'sleeved'
+      ? { wall: given.figure('sleeve') ?? 'unknown', into: given.figure('sleeve-in') ?? 'unknown' }
+      : null;
   const known = way === 'riser' || way === 'slot' ? way : 'unknown';
   const lead = { at: 'unknown', exit: 'unknown', way: known, sleeve } as const;
   return { start: lead, finish: lead };
@@ -151,12 +154,12 @@ function insetOf(given: Given): { inset?: { left: Quantity; right: Quantity } } 
     case 'short':
       return {
         inset: {
-          left: given.figure('short-left') ?? UNMEASURED_TAPE,
-          right: given.figure('short-right') ?? UNMEASURED_TAPE,
+          left: given.figure('short-left') ?? unmeasured.inset,
+          right: given.figure('short-right') ?? unmeasured.inset,
         },
       };
     default:
-      return { inset: { left: UNMEASURED_TAPE, right: UNMEASURED_TAPE } };
+      return { inset: { left: unmeasured.inset, right: unmeasured.inset } };
   }
 }
 

@@ -50,7 +50,7 @@ export const questions: readonly Question[] = [
           { id: 'supply', label: 'highest marked', kind: 'voltage', example: '240 V' },
         ],
       },
-      { id: 'unknown', label: 'don’t know: 240 V' },
+      { id: 'unknown', label: 'don’t know: 100 to 240 V' },
     ],
   },
   {
@@ -164,8 +164,8 @@ export const questions: readonly Question[] = [
     answers: [
       {
         id: 'sleeved',
-        label: 'in sleeves, down to the winding',
-        fields: [length('sleeve', 'wall of the sleeve', '0.4 mm')],
+        label: 'in sleeves',
+        fields: [length('sleeve', 'wall of the sleeve', '0.4 mm'), length('sleeve-in', 'reaches in', '4 mm')],
       },
       { id: 'slot', label: 'bare, straight out through a slot' },
       { id: 'riser', label: 'bare, up along the flange' },

@@ -2,6 +2,7 @@
 // coil next, which lies inside all that came off before. What nobody has looked at yet stands as unknown, or as an interval.
 
 import { blankDesign } from '#model/begin/blank-design.ts';
+import { unmeasured } from '#model/begin/unmeasured.ts';
 import { insertAt } from '#model/edit/edit-list.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { freeWindingId } from '#model/edit/circuit-edits.ts';
@@ -26,30 +27,14 @@ export const untouchedBuild = (): DesignFile => ({
   ...blankDesign(),
   title: 'Transformer taken apart',
   origin: 'dissected',
-  supply: { kind: 'ac', voltage: '240 V' },
-  surroundings: { hottestInsulation: 'unknown' },
-  former: {
-    height: { value: '6 mm', plusMinus: '2 mm' },
-    wall: 'unknown',
-    flange: 'unknown',
-    material: 'unknown',
-    chambers: [{ width: { value: '12 mm', plusMinus: '4 mm' } }],
-  },
-  core: { bond: 'unknown', outerGap: 'unknown' },
   evidence: [],
   unopened: true,
 });
 
 type Layer = DesignFile['layers'][number];
 
-/** Where a tape or screen ends before anyone has looked: at the flange or up to a millimetre short of it. */
-const UNSEEN_INSET = {
-  left: { value: '0.5 mm', plusMinus: '0.5 mm' },
-  right: { value: '0.5 mm', plusMinus: '0.5 mm' },
-};
-
-/** Foil that nobody has put a caliper to. */
-const UNSEEN_FOIL = { value: '0.05 mm', plusMinus: '0.05 mm' };
+/** Where a tape or screen ends before anyone has looked. */
+const UNSEEN_INSET = { left: unmeasured.inset, right: unmeasured.inset };
 
 const innermost = (doc: DesignFile, layer: Layer): DesignFile => insertAt(doc, 'layers', 0, layer);
 
@@ -63,7 +48,7 @@ export const tapeCameOff = (doc: DesignFile, reaches: boolean): DesignFile =>
   });
 
 export const screenCameOff = (doc: DesignFile): DesignFile =>
-  innermost(doc, { kind: 'screen', thickness: UNSEEN_FOIL, inset: UNSEEN_INSET });
+  innermost(doc, { kind: 'screen', thickness: unmeasured.foil, inset: UNSEEN_INSET });
 
 /** More of a winding of which some came off already; the link between is not seen yet. */
 export function windingCameOff(doc: DesignFile, winding: string): DesignFile {

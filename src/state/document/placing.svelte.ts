@@ -4,9 +4,6 @@ import { putIn, type LayerWish } from '#model/edit/put-in.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Editor } from './editor.svelte.ts';
 
-/** Figures that a proposal begins with, each to be seen and changed on the card; what was taken apart begins with none. */
-const PROPOSED = { material: 'polyester-tape-25', plies: '3', ply: '0.06 mm', foil: '0.05 mm' } as const;
-
 export class Placing {
   wish: LayerWish | null = $state.raw(null);
   readonly #editor: Editor;
@@ -60,18 +57,18 @@ export class Placing {
   }
 }
 
+/** Nothing is said of it yet but whose it may be. */
 function blank(doc: DesignFile): Omit<LayerWish, 'at' | 'chamber' | 'kind' | 'left' | 'right'> {
-  const isProposal = doc.origin === 'proposed';
   const wound = new Set(doc.windings.map(({ circuit }) => circuit));
   const next = doc.circuits.find(({ id }) => !wound.has(id)) ?? doc.circuits[0];
   return {
     of: next === undefined ? '' : `circuit:${next.id}`,
     turns: '',
-    wire: isProposal ? 'enamelled' : 'unknown',
+    wire: 'unknown',
     conductor: '',
-    material: isProposal ? PROPOSED.material : 'unknown',
-    plies: isProposal ? PROPOSED.plies : '',
-    thickness: isProposal ? PROPOSED.ply : '',
-    filled: isProposal,
+    material: 'unknown',
+    plies: '',
+    thickness: '',
+    filled: false,
   };
 }

@@ -53,11 +53,11 @@ export const minutes: readonly Minutes[] = [
     why: 'See what is asked before a turn is wound, lay a construction out, and find how much of it survives the hand that winds.',
     steps: [
       {
-        says: 'Press **Design**. What will be asked stands at the end, before anything is wound.',
-        sees: 'reinforced insulation is asked',
+        says: 'Press **Design**. What it needs first is named; no figure stands there that you did not give.',
+        sees: 'First say between the flanges',
       },
       {
-        says: 'Write `264 V` into **highest mains**: what is asked follows the voltage.',
+        says: 'Write `10 mm` into **between the flanges**, `4 mm` into **tube to rim** and `264 V` into **highest mains**: what will be asked stands at the end, before anything is wound.',
         sees: 'Asked for 264 V rms',
       },
       {

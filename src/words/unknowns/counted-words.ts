@@ -62,6 +62,7 @@ const PLAINLY: Readonly<Record<PlainlyCounted, string>> = {
   'floating-or-tied': 'floating, or tied to each circuit in turn',
   'full-row': 'one full row',
   'left-out': 'left out',
+  'in-part': 'not stated, for only a part of it is given',
   'mains-rail': 'the rectified mains, and 20 % more',
   'marked-voltage': 'the marked voltage, and 20 % more',
   'no-approval': 'without approval',
