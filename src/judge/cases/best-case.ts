@@ -9,7 +9,8 @@ import { openFrequency } from '#judge/assume/counted-stress.ts';
 import { judgeOnce } from '#judge/once/judge-once.ts';
 import type { Judging } from '#judge/once/judging.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
-import { isLowerPair, type WorstCase } from './worst-case.ts';
+import { isLowerPair } from './lowest-pair.ts';
+import type { WorstCase } from './worst-case.ts';
 
 export function judgeBest(
   judging: Judging,

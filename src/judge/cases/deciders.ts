@@ -22,20 +22,19 @@ export function decidersOf(
   const deciding = new Set<string>();
   const reached = new Map<string, ReadonlySet<number>>();
   if (open.size === 0) return { deciding, reached };
-  const reachedWith = (best: readonly string[]): ReadonlySet<number> => {
-    const set = new Set(best);
-    const reach = { ...judging, reachOnly: true };
-    return reachedAtWorst(reach, design, set, worst, open);
-  };
+  const reach = { ...judging, reachOnly: true };
+  const reachedWith = (best: readonly string[], among: ReadonlySet<number>): ReadonlySet<number> =>
+    reachedAtWorst(reach, design, new Set(best), worst, among);
   for (const field of fields) {
-    const pairs = reachedWith([field]);
+    const pairs = reachedWith([field], open);
     reached.set(field, pairs);
     if (pairs.size > 0) deciding.add(field);
   }
   for (const pair of open) {
     const alone = fields.some((field) => reached.get(field)?.has(pair));
     if (alone) continue;
-    for (const field of smallestSet(fields, (set) => reachedWith(set).has(pair))) deciding.add(field);
+    for (const field of smallestSet(fields, (set) => reachedWith(set, new Set([pair])).size > 0))
+      deciding.add(field);
   }
   return { deciding, reached };
 }

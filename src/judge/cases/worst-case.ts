@@ -3,18 +3,14 @@
 // all that is done once more, those taking the least room. Per pair the lowest of these holds.
 
 import type { Design } from '#model/design.ts';
-import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import { type Choice, type Ends, intervalsOf, WORST } from '#judge/assume/assumption.ts';
-import { heightOf, reaches } from '#standards/ladder.ts';
+import { reaches } from '#standards/ladder.ts';
 import { type IntervalPoint, pointsOf } from './interval-points.ts';
 import { judgeOnce } from '#judge/once/judge-once.ts';
-import type { Judging } from '#judge/once/judging.ts';
+import { isEveryPlace, type Judging } from '#judge/once/judging.ts';
 import type { Outcome, PairOutcome } from '#judge/paths/case-result.ts';
-import { shorterOf } from '#judge/paths/shortest-paths.ts';
+import { isLowerPair, type Judged, lowestOf } from './lowest-pair.ts';
 import { type Past, pastOthers } from './past-others.ts';
-
-/** Longer than any distance that a book asks for, nanometres. */
-const NO_FIGURE = 1e12;
 
 export interface WorstCase {
   /** All at nominal; its sections are the ones drawn. */
@@ -43,9 +39,16 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
     points.set(path, known);
     return known;
   };
+  const judged: Judged[] = [];
   const run = (among: Judging, choice: Choice, moved: readonly string[]) => {
-    const at = (ends: Ends) =>
-      judgeOnce(among, design, { ...choice, ends: new Map([...choice.ends, ...ends]) }, coreTo);
+    const at = (ends: Ends) => {
+      const counted = { ...choice, ends: new Map([...choice.ends, ...ends]) };
+      // weak places are wanted only of what counts in the end; the nominal one most often does
+      const places = isEveryPlace(judging) && judged.length === 0;
+      const outcome = judgeOnce({ ...among, places }, design, counted, coreTo);
+      judged.push({ choice: counted, only: among.only ?? null, pairs: outcome.pairs });
+      return outcome;
+    };
     return judgeMoved(at, moved, pointsAt);
   };
   const own = run(judging, WORST, intervals);
@@ -54,17 +57,13 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
     const moved = intervals.filter((path) => !room.has(path));
     const found = run({ ...judging, only: pairs }, { ...WORST, turned, ends: room }, moved);
     const ends = [room, ...found.ends.map((worse) => new Map([...room, ...worse]))];
-    return { ...past, ends, outcomes: found.outcomes };
+    return { ...past, ends };
   });
-  const outcomesOf = (pair: number): readonly PairOutcome[] => [
-    ...own.outcomes.map(({ pairs }) => pairs[pair]!),
-    ...turns.flatMap(({ pairs, outcomes }) =>
-      pairs.includes(pair) ? outcomes.map((outcome) => outcome.pairs[pairs.indexOf(pair)]!) : [],
-    ),
-  ];
+  const again = (choice: Choice, only: readonly number[]) =>
+    judgeOnce({ ...judging, only }, design, choice, coreTo).pairs;
   return {
     nominal: own.nominal,
-    pairs: own.nominal.pairs.map((_, i) => lowestOf(outcomesOf(i))),
+    pairs: lowestOf(judged[0]!, judged.slice(1), isEveryPlace(judging) ? again : null),
     overfull: own.outcomes.find((outcome) => outcome.overfull) ?? null,
     intervals,
     ends: own.ends,
@@ -159,41 +158,4 @@ export function reachedAtWorst(
     return [...roomy, ...all(others, turn, left)];
   });
   return new Set([...all(known, null, free), ...reached]);
-}
-
-/** Of one pair; its printed lengths are the shortest of all. */
-function lowestOf(outcomes: readonly PairOutcome[]): PairOutcome {
-  const lowest = outcomes.reduce((a, b) => (isLowerPair(b, a) ? b : a));
-  return { ...lowest, shortest: outcomes.map(({ shortest }) => shortest).reduce(shorterOf) };
-}
-
-export const isLowerPair = (a: PairOutcome, b: PairOutcome): boolean => comparePairs(a, b) < 0;
-
-/**
- * What falls short of what it needs is lower, for a circuit that counts as mains at one end only needs more there; then by
- * what is reached, by what is needed, then by how far the holding path is from what would do, then by how much is asked. */
-function comparePairs(a: PairOutcome, b: PairOutcome): number {
-  const reached = Number(reaches(a.achieved, a.needed)) - Number(reaches(b.achieved, b.needed));
-  if (reached !== 0) return reached;
-  const height = heightOf(a.achieved) - heightOf(b.achieved);
-  if (height !== 0) return height;
-  const needed = neededHeight(b) - neededHeight(a);
-  if (needed !== 0) return needed;
-  const left = reserve(a) - reserve(b);
-  return left !== 0 ? left : askedLength(b) - askedLength(a);
-}
-
-const neededHeight = ({ needed }: PairOutcome): number => (needed === null ? 0 : heightOf(needed));
-
-/** Clearance and creepage asked for reinforced; without a figure more than any. */
-function askedLength({ required }: PairOutcome): number {
-  const figures = [required.clearance.reinforced, required.creepage('IIIb').reinforced];
-  return figures.reduce((sum, one) => sum + (isOutOfRange(one) ? NO_FIGURE : one.value), 0);
-}
-
-function reserve(pair: PairOutcome): number {
-  const { holding } = pair;
-  if (holding === null || holding.kind === 'bridge') return 0;
-  const { basic, reinforced } = holding.asked.distance(holding.rank);
-  return holding.length - (reinforced ?? basic ?? 0);
 }

@@ -9,7 +9,7 @@ import { solidRules } from '#judge/grade/solid-rules.ts';
 import { strongSolids } from '#judge/grade/strong-solids.ts';
 import type { FoundBridge, FoundPath, Outcome, PairOutcome } from '#judge/paths/case-result.ts';
 import { placeOf, sectionsFor, siteOf } from '#judge/paths/graded-paths.ts';
-import { noPaths, shorterOf, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
+import { noPaths, type Shortest, shortestOfPairs } from '#judge/paths/shortest-paths.ts';
 import { type PairPaths, isWorse, pathsOfPair } from '#judge/paths/weakest-path.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
@@ -17,7 +17,7 @@ import type { ChamberFit } from '#solver/section/section.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
 import type { Grade } from '#units/terms.ts';
 import { askPair } from './asked-pair.ts';
-import { type Judging, isEveryPairJudged } from './judging.ts';
+import { type Judging, isEveryPairJudged, isEveryPlace } from './judging.ts';
 import { bridgesOf } from './pair-bridges.ts';
 
 export function judgeRoles(
@@ -58,7 +58,7 @@ export function judgeRoles(
     plan,
     cache: judging.cache,
     counted: countedAs(choice),
-    everyPlace: judging.places ?? judging.printed,
+    everyPlace: isEveryPlace(judging),
     reachOnly: judging.reachOnly,
   };
   const places = filled.builds.map((worse) =>
@@ -70,14 +70,24 @@ export function judgeRoles(
   );
   const shortestIn = memoized((choice: number) =>
     judging.printed
-      ? sites[choice]!.map((site) => shortestOfPairs(site, questions)).reduce((a, b) =>
-          a.map((one, i) => shorterOf(one, b[i]!)),
+      ? sites[choice]!.reduce<readonly Shortest[]>(
+          (known, site) => shortestOfPairs(site, questions, known),
+          questions.map(noPaths),
         )
       : questions.map(noPaths),
   );
+  // an isolated circuit may count as mains by how far it falls short
+  const isReachEnough = judging.reachOnly && design.circuits.every(({ role }) => role !== 'isolated');
   const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
     const { needed } = question;
-    const choices = sites.map((worse) => worstOf(worse.map((site) => pathsOfPair(site, question))));
+    const falls = ({ worst }: PairPaths) => worst !== null && !reaches(worst.grade, needed);
+    const choices = upTo(
+      sites.map((worse) => () => {
+        const each = worse.map((site) => () => pathsOfPair(site, question));
+        return worstOf(upTo(each, isReachEnough ? falls : undefined));
+      }),
+      isReachEnough ? (paths) => !falls(paths) : undefined,
+    );
     const paths = bestOf(choices);
     // printed of the choice that counts: another's ways say nothing of it
     const shortest = shortestIn(choices.indexOf(paths))[i]!;
@@ -151,6 +161,16 @@ const worstOf = (all: readonly PairPaths[]): PairPaths =>
     worst: isWorse(b.worst, a.worst) ? b.worst : a.worst,
     failing: [...a.failing, ...b.failing],
   }));
+
+/** Made one after the other, up to the first that is enough. */
+function upTo<T>(make: readonly (() => T)[], isEnough: (made: T) => boolean = () => false): readonly T[] {
+  const made: T[] = [];
+  for (const one of make) {
+    made.push(one());
+    if (isEnough(made.at(-1)!)) break;
+  }
+  return made;
+}
 
 function memoized<T>(make: (key: number) => T): (key: number) => T {
   const known = new Map<number, T>();

@@ -20,3 +20,6 @@ export interface Judging {
 /** An isolated circuit may count as mains by what is between two others: then all pairs are judged. */
 export const isEveryPairJudged = ({ only }: Judging, { circuits }: Design): boolean =>
   only === undefined || circuits.some(({ role }) => role === 'isolated');
+
+/** Whether every weak place is wanted. */
+export const isEveryPlace = ({ places, printed }: Judging): boolean => places ?? printed;

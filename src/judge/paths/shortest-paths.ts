@@ -17,7 +17,7 @@ export const noPaths = (): Record<Metric, (FoundPath | null)[]> => ({
   clearance: PRINTED_PLIES.map(() => null),
 });
 
-type Shortest = Readonly<Record<Metric, readonly (FoundPath | null)[]>>;
+export type Shortest = Readonly<Record<Metric, readonly (FoundPath | null)[]>>;
 
 /** For every number of plies the shorter of two. */
 export function shorterOf(a: Shortest, b: Shortest): Record<Metric, (FoundPath | null)[]> {
@@ -29,12 +29,16 @@ export function shorterOf(a: Shortest, b: Shortest): Record<Metric, (FoundPath |
   return { creepage: shorter('creepage'), clearance: shorter('clearance') };
 }
 
-/** Per pair the shortest paths that puncture at most k plies, over all sections of one build. */
+/** Per pair the shortest paths that puncture at most k plies, over all sections of one build; `than`: found elsewhere. */
 export function shortestOfPairs(
   site: Site,
   questions: readonly PairQuestion[],
-): readonly Record<Metric, (FoundPath | null)[]>[] {
-  const shortest = questions.map(noPaths);
+  than: readonly Shortest[] = questions.map(noPaths),
+): readonly Shortest[] {
+  const shortest = than.map(({ creepage, clearance }) => ({
+    creepage: [...creepage],
+    clearance: [...clearance],
+  }));
   const { search, ties } = site;
   const pairs = questions.map(({ between }) => between);
   const sections = questions.map((question) => new Set(sectionsFor(site, question)));
@@ -51,7 +55,7 @@ export function shortestOfPairs(
         return { metric, x, length, window: null, known: lengths, sightsUpTo };
       });
       questions.forEach((question, i) => {
-        if (!sections[i]!.has(section)) return;
+        if (!sections[i]!.has(section) || isTouching(shortest[i]![metric])) return;
         const x = question.asked[metric].x;
         const from = { section, question, metric, counting: COUNT_PRINTED, limits: limitsAt(x), weigh };
         for (const chain of pathsFrom(site, from)) {
@@ -66,6 +70,10 @@ export function shortestOfPairs(
   }
   return shortest;
 }
+
+/** Nothing is shorter. */
+const isTouching = (paths: readonly (FoundPath | null)[]): boolean =>
+  paths.every((path) => path !== null && path.length === 0);
 
 /** The same object for every pair with the same X, so that the cache tells it once. */
 function limitsByX(make: (x: Nm) => KeyedLimits): (x: Nm) => KeyedLimits {
