@@ -71,10 +71,69 @@ describe('closed forms of capacitance', () => {
     within(between(section([-2, -2, 2, 2], [box([-0.5, -0.5, 0.5, 0.5], 0), ...outer])), 10.234092569, 2e-3);
   });
 
-  it('should find coaxial cylinders turned round their axis', () => {
-    // 2 pi 4 mm / ln(3 / 1) = 22.8768 mm; turned round y = -1
+  it.each([
+    // bare and over all, mm; 2 / sqrt(a a - 1) atan(sqrt((a + 1) / (a - 1)) tan(pi / 12)), a = 1 + ln(over / bare) / 3.5
+    [0.2, 0.241, 6.22521698325],
+    [0.3, 0.351, 7.03830202331],
+    [0.1, 0.117, 7.03830202331],
+  ])(
+    'should find a little more than straight lines allow between two turns that touch, %f mm',
+    (bare, over, expected) => {
+      // the form takes straight lines within 30 degrees of the contact, a bound from below; half of the cell is drawn
+      const x = over / 2;
+      const turns = section(
+        [-x, 0, x, x * Math.tan(Math.PI / 6)],
+        [disc([-x, 0], bare, 0, over, 3.5), disc([x, 0], bare, 1, over, 3.5)],
+      );
+      const found = 2 * between(turns);
+      expect(found).toBeGreaterThan(expected);
+      expect(found).toBeLessThan(1.15 * expected);
+    },
+  );
+});
+
+describe('turned round an axis', () => {
+  const axis = nm(-1_000_000);
+  const tubes = (solids: readonly (readonly [inner: number, outer: number, permittivity: number])[]) =>
+    section(
+      [0, -0.5, 4, 2.5],
+      [
+        box([0, -0.5, 4, 0], 0),
+        ...solids.map(([inner, outer, permittivity]) => box([0, inner, 4, outer], null, permittivity)),
+        box([0, 2, 4, 2.5], 1),
+      ],
+      { axis },
+    );
+
+  it('should find coaxial cylinders', () => {
+    // 2 pi 4 mm / ln(3 / 1) = 22.8768 mm
+    within(between(tubes([])), (2 * Math.PI * 4) / Math.log(3), 1e-4);
+  });
+
+  it('should find coaxial cylinders with two solids and air', () => {
+    // radii 1, 1.4 (5), 2 (3.3), 3 mm: 2 pi 4 / (ln(1.4) / 5 + ln(2 / 1.4) / 3.3 + ln(1.5))
+    const layered = [
+      [0, 0.4, 5],
+      [0.4, 1, 3.3],
+    ] as const;
+    const expected = (2 * Math.PI * 4) / (Math.log(1.4) / 5 + Math.log(2 / 1.4) / 3.3 + Math.log(1.5));
+    within(between(tubes(layered)), expected, 2e-4);
+  });
+
+  it('should divide the voltage as between cylinders, most of it inside', () => {
+    // at radius r: ln(3 / r) / ln(3)
+    const { mesh, states } = solved(tubes([]));
+    const { potential } = states[0]!;
+    mesh.y.forEach((y, i) => {
+      if (y <= 0 || y >= 2) return;
+      expect(Math.abs(potential[i]! - Math.log(3 / (y + 1)) / Math.log(3))).toBeLessThan(2e-3);
+    });
+  });
+
+  it('should come to the plane times the way round where the axis is far away', () => {
+    const far = 1000;
     const plates = [box([0, -0.5, 4, 0], 0), box([0, 2, 4, 2.5], 1)];
-    const turned = section([0, -0.5, 4, 2.5], plates, { axis: nm(-1_000_000) });
-    within(between(turned), (2 * Math.PI * 4) / Math.log(3), 1e-4);
+    const turned = section([0, -0.5, 4, 2.5], plates, { axis: nm(-far * 1e6) });
+    within(between(turned), 2 * Math.PI * (far + 1) * between(section([0, -0.5, 4, 2.5], plates)), 1e-4);
   });
 });

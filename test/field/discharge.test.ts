@@ -68,6 +68,18 @@ describe('a flat void', () => {
     expect(inception(section([0, -0.1, 2, 0.25], plates), law) / 884.972997483).toBeCloseTo(1, 3);
   });
 
+  it('should discharge at the same factor between thinner plies', () => {
+    // 0.025 mm of 3.5 on either side of 0.03 mm of air: 405.68 V x 1.476190 = 598.85 V
+    const plates = [
+      box([0, -0.1, 2, 0], 0),
+      box([0, 0, 2, 0.025], null, 3.5),
+      box([0, 0.055, 2, 0.08], null, 3.5),
+      box([0, 0.08, 2, 0.2], 1),
+    ];
+    const law = (gap: number) => uniformField(gap / 10, 1);
+    expect(inception(section([0, -0.1, 2, 0.2], plates), law) / 598.854036374).toBeCloseTo(1, 3);
+  });
+
   it('should discharge in a thick solid at the textbook figure', () => {
     // 21 kV/cm rms in the void: 21 / 3.8 x 0.9 + 21 x 0.1 = 7.0737 kV rms
     const plates = [box([0, -1, 20, 0], 0), box([0, 0, 20, 9], null, 3.8), box([0, 10, 20, 11], 1)];
@@ -92,6 +104,24 @@ describe('the division of voltage', () => {
       expect(Math.abs(found[i]! / expected - 1)).toBeLessThan(1e-3),
     );
     expect(found.reduce((a, b) => a + b)).toBeCloseTo(373, 1);
+  });
+});
+
+describe('the division of voltage without air', () => {
+  it('should leave most of it to the tapes between two enamels', () => {
+    // 500 V over enamel 0.0205 (3.5), three tapes 0.075 (3.3), enamel: 85.03, 329.94 and 85.03 V
+    const plates = [
+      box([0, -0.1, 1, 0], 1),
+      box([0, 0, 1, 0.0205], null, 3.5),
+      box([0, 0.0205, 1, 0.0955], null, 3.3),
+      box([0, 0.0955, 1, 0.116], null, 3.5),
+      box([0, 0.116, 1, 0.2], 0),
+    ];
+    const parts = divisionAt(volts(section([0, -0.1, 1, 0.2], plates)), [0.5, 0.05], [0, 1]);
+    expect(parts).toHaveLength(3);
+    [85.0301659125, 329.939668175, 85.0301659125].forEach((expected, i) =>
+      expect(Math.abs((parts[i]!.volts * 500) / expected - 1)).toBeLessThan(1e-3),
+    );
   });
 });
 

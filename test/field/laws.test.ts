@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Body, FieldSection } from '#field/field-section.ts';
+import { FieldView } from '#field/read/field-view.ts';
 import { at } from '#field/solve/capacitance.ts';
 import { finished } from '#field/solve/finished.ts';
 import { solveField } from '#field/solve/solve-field.ts';
@@ -127,6 +128,33 @@ describe('laws of the field', () => {
           const [left, right] = [at(a!.capacitance, i, k), at(b!.capacitance, i, k)];
           const may = 3 * (at(a!.off!, i, k) + at(b!.off!, i, k));
           expect(Math.abs(left - right)).toBeLessThanOrEqual(may + 0.01 * Math.abs(left));
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it('should mirror the potential at every place with the build', () => {
+    fc.assert(
+      fc.property(drawn, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (one, part) => {
+        const [a, b] = [false, true].map((mirrored) => {
+          const field = solved(sectionOf(one, mirrored), {
+            states: [
+              {
+                electrodes: Float64Array.from([0, ...one.wires.map(({ on }) => on * 50), 100]),
+                floating: [],
+              },
+            ],
+            fineness: SIZE,
+          });
+          return { view: new FieldView(field, field.states[0]!), frame: field.section.frame };
+        });
+        const { x0, x1, y0, y1 } = a!.frame;
+        const width = (x1 - x0) / 1e6 - 2;
+        for (const up of [0.3, 0.5, 0.7]) {
+          const y = (y0 + up * (y1 - y0)) / 1e6;
+          const [left, right] = [a!.view.at(part * width, y), b!.view.at(width - part * width, y)];
+          expect(Math.abs(left!.volts - right!.volts)).toBeLessThan(1.5);
         }
       }),
       RUNS,

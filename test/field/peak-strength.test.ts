@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { FieldSection } from '#field/field-section.ts';
 import { refined } from '#field/mesh/refine.ts';
 import { meshOf } from '#field/mesh/triangulate.ts';
+import { FieldView } from '#field/read/field-view.ts';
 import { surfaceStrength } from '#field/read/surface-strength.ts';
 import { System } from '#field/solve/system.ts';
 import { box, disc, section, shell, solved } from './draw.ts';
@@ -32,6 +33,16 @@ describe('the strongest field at smooth metal', () => {
       shell: shell(0.55, 1),
     });
     expect(Math.abs(strongest(round) / 1.73626418775 - 1)).toBeLessThan(0.03);
+  });
+
+  it('should be that in the air at the enamel of a coaxial wire', () => {
+    // 9.5456109 / (2 pi) / 0.3 = 5.0641038; the middle of the ring of triangles lies a little outside
+    const round = section([-0.6, -0.6, 0.6, 0.6], [disc([0, 0], 0.5, 0, 0.6, 3.5)], {
+      shell: shell(0.55, 1),
+    });
+    const field = solved(round);
+    const view = new FieldView(field, field.states[0]!);
+    expect(Math.abs(view.strongestInAir / 5.06410388094 - 1)).toBeLessThan(0.03);
   });
 
   it('should be that at the foot of a wire over a plane', () => {

@@ -14,6 +14,9 @@ export type { FieldGap, FieldReport, DividedPart } from '#judge/field/field-repo
 /** So long a build has to rest before the fine answer is begun. */
 const REST_MS = 350;
 
+/** Only a round tube has an axis to turn the section about. */
+export const isRound = ({ former }: Design): boolean => former.tube?.shape === 'round';
+
 export class FieldSearch {
   picture: FieldPicture | null = $state.raw(null);
   /** What is looked at, and what the picture is of. */
@@ -23,6 +26,8 @@ export class FieldSearch {
   isStopped = $state(false);
   /** Part of the fine answer that is done; null while nothing is worked on. */
   done: number | null = $state(null);
+  /** Turned round the axis of the tube, where that is round. */
+  isTurned = $state(false);
   /** What went wrong; null where nothing did. */
   says: string | null = $state(null);
   #asked: Asked<'field'> | null = null;
@@ -51,6 +56,15 @@ export class FieldSearch {
       if (!found || this.#of !== design) return;
       this.#rest = setTimeout(() => this.finish(), REST_MS);
     });
+  }
+
+  /** Round the axis of a round tube, or as a plane section; the build is looked at anew. */
+  turn(isTurned: boolean): void {
+    const design = this.#of;
+    if (design === null || isTurned === this.isTurned) return;
+    this.isTurned = isTurned;
+    this.#of = null;
+    this.look(design);
   }
 
   /** The fine answer, now. */
@@ -83,9 +97,13 @@ export class FieldSearch {
   }
 
   async #solve(design: Design, quick: boolean): Promise<boolean> {
-    const asked = this.#thread.ask('field', { design, quick }, (done) => {
-      if (!quick && this.#asked === asked) this.done = done;
-    });
+    const asked = this.#thread.ask(
+      'field',
+      { design, quick, turned: this.isTurned && isRound(design) },
+      (done) => {
+        if (!quick && this.#asked === asked) this.done = done;
+      },
+    );
     this.#asked = asked;
     const outcome = await asked.outcome;
     if (this.#asked !== asked) return false;

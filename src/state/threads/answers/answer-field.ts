@@ -13,8 +13,8 @@ const QUICK = { ...PICTURE, columns: 320, gaps: 1 };
 
 export function answerField(): Answerer<'field'> {
   const cache = new PathCache();
-  return function* field({ design, quick }, tell) {
-    const steps = fieldOf(design, study(design, cache), quick ? COARSE : FINE);
+  return function* field({ design, quick, turned }, tell) {
+    const steps = fieldOf(design, study(design, cache), { ...(quick ? COARSE : FINE), turned });
     for (;;) {
       const { done, value } = steps.next();
       if (done !== true) {

@@ -52,10 +52,11 @@ export interface ExerciseMade {
   readonly judged: PlainJudgement;
 }
 
-/** `quick`: a first look; told is the part done, 0 to 1. */
+/** `quick`: a first look; `turned`: round the axis of a round tube; told is the part done, 0 to 1. */
 export interface FieldAsked {
   readonly design: Design;
   readonly quick: boolean;
+  readonly turned: boolean;
 }
 
 /** `judged`: with what the field found; null after a first look, which cannot say how far it is off. */

@@ -37,6 +37,29 @@ describe('field', () => {
     expect(run(program, ['field', '--json', LESSON]).out).toBe(first.out);
   });
 
+  it('should turn a round tube about its axis, near the plane section times the mean turn', () => {
+    const plain = JSON.parse(readFileSync(LESSON, 'utf8')) as { former: object };
+    const tube = { shape: 'round', width: '12 mm', depth: '12 mm' };
+    const design = { ...plain, former: { ...plain.former, tube } };
+    const file = fileIn(folder, 'round.json', JSON.stringify(design));
+    const [plane, round] = [
+      ['field', '--json', file],
+      ['field', '--json', '--round', file],
+    ].map((words) => {
+      const { code, out, err } = run(program, words);
+      expect([code, err]).toEqual([0, '']);
+      return JSON.parse(out) as FieldReport;
+    });
+    expect([plane!.turned, round!.turned]).toEqual([false, true]);
+    const big = round!.capacitances.filter(({ farads }) => farads > 3e-12);
+    expect(big.length).toBeGreaterThan(0);
+    for (const { between, farads, perMetre } of big) {
+      const same = plane!.capacitances.find((one) => one.between.join() === between.join())!;
+      expect(perMetre).toBeNull();
+      expect(Math.abs(farads / same.farads - 1), between.join()).toBeLessThan(0.1);
+    }
+  });
+
   it('should refuse --round without a round tube, and a file that is none', () => {
     const design = { ...(JSON.parse(readFileSync(LESSON, 'utf8')) as object) };
     const file = fileIn(folder, 'plain.json', JSON.stringify(design));
