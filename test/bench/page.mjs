@@ -7,27 +7,32 @@ import { chromium } from 'playwright';
 import { preview } from 'vite';
 import { ensureBrowser, LAUNCH_ARGS } from '#test/browser.mjs';
 import { sandwich } from './builds.ts';
+import { fieldFrames } from './field-frames.mjs';
 
 const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });
 const url = server.resolvedUrls.local[0];
 const browser = await chromium.launch({ executablePath: ensureBrowser(), args: [...LAUNCH_ARGS] });
 const drill = JSON.parse(readFileSync('static/demos/flea-market-drill.json', 'utf8'));
-const rows = [
-  ...(await opening()),
-  ...(await changing('layers[0].margins.left.width', 16)),
-  await dragging(
-    'the demo',
-    JSON.parse(readFileSync('static/demos/greenhouse-timer.json', 'utf8')),
-    'layers[0].margins.left.width',
-    16.7,
-  ),
-  await dragging('12 layers', sandwich(12), 'layers[2].margins.left.width', 16.7),
-  await dragging('40 layers', sandwich(40), 'layers[2].margins.left.width', 33),
-  await dragging('many unknowns', drill, 'layers[0].margins.left.width', 33),
-];
+const timer = readFileSync('static/demos/greenhouse-timer.json', 'utf8');
+const margin = 'layers[0].margins.left.width';
+const fieldRows = () => fieldFrames({ openSheet, take }, timer, margin);
+// one part alone: `npm run bench:page -- field`
+const rows = process.argv[2] === 'field' ? await fieldRows() : await all();
 await browser.close();
 await server.close();
 console.table(Object.fromEntries(rows));
+
+async function all() {
+  return [
+    ...(await fieldRows()),
+    ...(await opening()),
+    ...(await changing(margin, 16)),
+    await dragging('the demo', JSON.parse(timer), margin, 16.7),
+    await dragging('12 layers', sandwich(12), 'layers[2].margins.left.width', 16.7),
+    await dragging('40 layers', sandwich(40), 'layers[2].margins.left.width', 33),
+    await dragging('many unknowns', drill, margin, 33),
+  ];
+}
 
 async function opening() {
   const times = [];
@@ -60,7 +65,7 @@ async function opening() {
  * the wait counts.
  */
 async function changing(id, aim) {
-  const page = await openSheet(readFileSync('static/demos/greenhouse-timer.json', 'utf8'));
+  const page = await openSheet(timer);
   const [x, y] = await take(page, id);
   const times = await page.evaluate(
     async ([x, y]) => {
