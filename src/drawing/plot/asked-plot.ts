@@ -35,10 +35,11 @@ const MILLIMETRES = [0.5, 1, 2, 3, 4, 5, 8, 10, 15, 20, 30] as const;
 const DASHES = ['', '7 3', '2 3', '10 3 2 3', '1 4', '5 2 1 2 1 2'] as const;
 const LABEL_STEP = 14;
 
-/** `at`: the build's own voltage and length. */
+/** `at`: the build's own voltage and length; `own`: the book of its file, whose line is drawn through. */
 export function askedPlot(
   lines: readonly AskedLine[],
   at: { readonly rms: number; readonly mm: number | null },
+  own: string,
 ): AskedPlot {
   const all = lines.flatMap(({ points }) => points.flatMap(([, mm]) => (mm === null ? [] : [mm])));
   const low = Math.min(...all, at.mm !== null && at.mm > 0 ? at.mm : Infinity, 1) / 1.2;
@@ -49,6 +50,7 @@ export function askedPlot(
   const y = (mm: number): number => BOX.bottom - scale(mm, low, high) * (BOX.bottom - BOX.top);
   const inside = (mm: number | null): boolean => mm !== null && mm >= low && mm <= high;
   const ends = lines.map(({ points }) => points.findLast(([, mm]) => mm !== null));
+  const dashOf = dashes(lines, own);
   const labels = apart(ends.map((end) => y(end?.[1] ?? low)));
   return {
     width: WIDTH,
@@ -57,7 +59,7 @@ export function askedPlot(
     lines: lines.map(({ name, points }, i) => ({
       name,
       path: pathOf(points, x, y),
-      dash: DASHES[i % DASHES.length] ?? '',
+      dash: dashOf(name),
       label: [BOX.right + 8, labels[i] ?? BOX.bottom],
     })),
     across: MILLIMETRES.filter(inside).map((mm) => ({ y: y(mm), says: String(mm) })),
@@ -67,6 +69,12 @@ export function askedPlot(
         ? null
         : { x: x(at.rms), y: y(at.mm) },
   };
+}
+
+/** The first is no dash. */
+function dashes(lines: readonly AskedLine[], own: string): (name: string) => string {
+  const order = [own, ...lines.map(({ name }) => name).filter((name) => name !== own)];
+  return (name) => DASHES[order.indexOf(name) % DASHES.length] ?? '';
 }
 
 function pathOf(points: AskedLine['points'], x: (rms: number) => number, y: (mm: number) => number): string {

@@ -42,7 +42,7 @@ interface Tick {
 }
 
 const BOX = { left: 44, right: 470, top: 18, bottom: 370 } as const;
-const SIZE = { width: 780, height: 410 } as const;
+const SIZE = { width: 650, height: 410 } as const;
 const DASHES = ['7 3', '2 3', '10 3 2 3', '1 4', '5 2 1 2 1 2', '14 4'] as const;
 const LABEL_STEP = 14;
 const KEY_STEP = 18;
@@ -79,8 +79,12 @@ export function tablePlot(
   const free = (tick: number, place: number | undefined, least: number): boolean =>
     place === undefined || Math.abs(tick - place) >= least;
   let dashed = 0;
+  const shownPoints = points.filter(
+    (point) => point.built !== null && point.built > 0 && point.at >= from && point.at <= to,
+  );
   return {
-    ...SIZE,
+    width: SIZE.width,
+    height: SIZE.height + KEY_STEP * shownPoints.length,
     box: BOX,
     lines: shown.map(({ name, rank, points: of }, i) => ({
       name,
@@ -97,20 +101,18 @@ export function tablePlot(
       .map((each) => ({ place: x(each), says: String(each) }))
       .filter(({ place }) => free(place, cross?.x, BESIDE.along)),
     cross,
-    points: points
-      .filter((point) => point.built !== null && point.built > 0 && point.at >= from && point.at <= to)
-      .map((point, i, list): PlottedPoint => {
-        const built = point.built ?? 0;
-        const isShort = point.verdict !== 'meets' && point.asked !== null && point.asked > built;
-        return {
-          ...point,
-          x: x(point.at),
-          y: y(built),
-          missingTo: isShort ? y(point.asked ?? 0) : null,
-          letter: String.fromCharCode(65 + i),
-          key: [BOX.right + 12, BOX.bottom - KEY_STEP * (list.length - 1 - i)],
-        };
-      }),
+    points: shownPoints.map((point, i): PlottedPoint => {
+      const built = point.built ?? 0;
+      const isShort = point.verdict !== 'meets' && point.asked !== null && point.asked > built;
+      return {
+        ...point,
+        x: x(point.at),
+        y: y(built),
+        missingTo: isShort ? y(point.asked ?? 0) : null,
+        letter: String.fromCharCode(65 + i),
+        key: [BOX.left + 8, SIZE.height + KEY_STEP * i],
+      };
+    }),
   };
 }
 

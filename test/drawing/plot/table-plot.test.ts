@@ -71,6 +71,9 @@ describe('the plot of a table', () => {
     expect(plot.points).toHaveLength(1);
     expect(plot.points[0]!.x).toBeCloseTo(plot.cross!.x, 6);
     if (point!.built! < 5) expect(plot.points[0]!.missingTo).toBeCloseTo(plot.cross!.y, 6);
+    // the key stands under the axis, so that the drawing is narrow enough to stand beside its table
+    expect(plot.points[0]!.key[1]).toBeGreaterThan(plot.box.bottom + 31);
+    expect(plot.height).toBeGreaterThan(plot.points[0]!.key[1] + 5);
     expect(tablePoints(short, tableOf('iec-60335-1', 'creepage').file)).toEqual([]);
   });
 });
