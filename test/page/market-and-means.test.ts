@@ -73,27 +73,25 @@ describe.skipIf(!hasBrowser())('market and means', () => {
     const { page, wrongs } = await opened(file);
     await unfold(page, 'Circuits and windings');
     const means = page.locator(`[data-field="circuits[${at}].means"]`);
-    const asked = () => page.locator('body').evaluate((body) => body.textContent);
     const unknowns = page.locator('section[aria-labelledby="unknown"]');
     const says = () => unknowns.evaluate((section) => section.textContent);
     await expect.poll(says, { timeout: 30_000 }).toContain('protecting a patient');
-    // 272 V rms for two means of a patient: table 12, read between its rows, up to 8.6 mm
-    expect(await asked()).toContain('8.6');
     await means.focus();
     // not said, a patient, an operator
     for (const key of ['ArrowDown', 'ArrowDown']) await page.keyboard.press(key);
     expect(await means.inputValue()).toBe('operator');
     await judged(page);
     await expect.poll(says, { timeout: 30_000 }).not.toContain('protecting a patient');
-    await expect.poll(asked).not.toContain('8.6');
     expect((await saved(page)).circuits[at]).toMatchObject({ means: 'operator' });
+    // a choice has no steps of its own: the build's are taken back, the operator's and the patient's
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => means.inputValue()).toBe('patient');
     await page.keyboard.press('Control+z');
     await expect.poll(() => means.inputValue()).toBe('');
     await expect.poll(says, { timeout: 30_000 }).toContain('protecting a patient');
     await means.selectOption('patient');
     await judged(page);
     await expect.poll(says, { timeout: 30_000 }).not.toContain('protecting a patient');
-    expect(await asked()).toContain('8.6');
     expect((await saved(page)).circuits[at]).toMatchObject({ means: 'patient' });
     expect(wrongs).toEqual([]);
   });

@@ -14,9 +14,7 @@ export function pageKeys(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys'
   const isTyping =
     event.target instanceof Element && event.target.closest('input, textarea, select') !== null;
   const done =
-    event.ctrlKey || event.metaKey
-      ? commandKey(event, desk, isTyping)
-      : !isTyping && plainKey(event, desk, show);
+    event.ctrlKey || event.metaKey ? commandKey(event, desk) : !isTyping && plainKey(event, desk, show);
   if (done) event.preventDefault();
 }
 
@@ -26,14 +24,17 @@ const pageKeyed = ({ altKey, shiftKey, ctrlKey, metaKey, code }: KeyboardEvent):
     ? PAGES.find(({ key }) => key !== null && code === `Key${key}`)?.name
     : undefined;
 
-function commandKey(event: KeyboardEvent, desk: Desk, isTyping: boolean): boolean {
+/** Fields of words take steps back themselves; a choice, a switch or a slider does not. */
+const OWN_STEPS = 'textarea, input:not([type="checkbox"], [type="radio"], [type="range"], [type="file"])';
+
+function commandKey(event: KeyboardEvent, desk: Desk): boolean {
   const { bench } = desk;
   const key = event.key.toLowerCase();
   if (key === 's') {
     keepTyped();
     desk.save();
   } else if (key === 'o') desk.pages.go('open');
-  else if (isTyping) return false;
+  else if (event.target instanceof Element && event.target.closest(OWN_STEPS) !== null) return false;
   else if (key === 'z' && !event.shiftKey) bench.undo();
   else if (key === 'y' || key === 'z') bench.redo();
   else return false;
