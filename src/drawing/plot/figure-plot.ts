@@ -86,3 +86,13 @@ function freeRow(row: number, taken: readonly number[]): number {
   const near = taken.find((each) => Math.abs(each - row) < LINE);
   return near === undefined ? row : freeRow(near - LINE, taken);
 }
+
+/** The height of a curve at a place, on the line as it is drawn; null beyond its ends. */
+export function readOff(spots: readonly Spot[], at: number): number | null {
+  const i = spots.findIndex(([x]) => x >= at);
+  const [upper, lower] = [spots[i], spots[i - 1]];
+  if (upper === undefined) return null;
+  if (upper[0] === at) return upper[1];
+  if (lower === undefined) return null;
+  return lower[1] + ((upper[1] - lower[1]) * (at - lower[0])) / (upper[0] - lower[0]);
+}

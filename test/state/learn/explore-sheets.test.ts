@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-import { figurePlot, plotX, valueAt } from '#drawing/plot/figure-plot.ts';
+import { figurePlot, plotX, readOff, valueAt } from '#drawing/plot/figure-plot.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judging/judge.ts';
 import type { Lesson } from '#learn/lesson/lesson-schema.ts';
@@ -64,6 +64,18 @@ describe('a plot of one figure over another', () => {
   it('should read back the value that it drew, kept within the axis', () => {
     for (const value of [0, 2.5, 10]) expect(valueAt(axis, plotX(axis, value))).toBeCloseTo(value, 9);
     expect(valueAt(axis, -100)).toBe(0);
+  });
+
+  it('should read off what is drawn at a place, and nothing beyond the ends', () => {
+    const spots = [
+      [50, 2.4],
+      [500, 5],
+      [550, 5.5],
+    ] as const;
+    expect(readOff(spots, 500)).toBe(5);
+    expect(readOff(spots, 525)).toBeCloseTo(5.25, 9);
+    for (const at of [49, 551]) expect(readOff(spots, at)).toBeNull();
+    expect(readOff([], 500)).toBeNull();
   });
 
   it('should cut off what lies beyond it, and keep names apart', () => {
