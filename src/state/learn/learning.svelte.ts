@@ -7,7 +7,14 @@ import { judgingBeside } from '#state/judging/judging-beside.ts';
 import type { Threads } from '#state/threads/threads.ts';
 import { saveFile } from '#state/storage/files.ts';
 import { LessonWalk } from './lesson-walk.svelte.ts';
-import { keepProgress, keptProgress, progressText, type LessonProgress } from './progress.ts';
+import {
+  keepProgress,
+  keptProgress,
+  progressOfFile,
+  progressText,
+  progressTogether,
+  type LessonProgress,
+} from './progress.ts';
 
 export class Learning {
   readonly lessons: readonly Lesson[];
@@ -43,6 +50,15 @@ export class Learning {
     if (JSON.stringify(before) === JSON.stringify(entry)) return;
     this.progress = { ...this.progress, lessons: { ...this.progress.lessons, [lesson.id]: entry } };
     this.isForgetful = !keepProgress(this.progress);
+  }
+
+  /** Takes over what was saved elsewhere; false: it is no such file. */
+  load(text: string): boolean {
+    const found = progressOfFile(text);
+    if (found === null) return false;
+    this.progress = progressTogether(this.progress, found);
+    this.isForgetful = !keepProgress(this.progress);
+    return true;
   }
 
   save(): void {

@@ -22,14 +22,32 @@ export type LessonProgress = z.output<typeof entry>;
 const KEY = 'layerwright-progress';
 export const NO_PROGRESS: Progress = { format: 'layerwright-progress/1', lessons: {} };
 
-export function readProgress(text: string | null): Progress {
-  if (text === null) return NO_PROGRESS;
+export const readProgress = (text: string | null): Progress =>
+  (text === null ? null : progressOfFile(text)) ?? NO_PROGRESS;
+
+/** Of a file that was handed on; null: it is none. */
+export function progressOfFile(text: string): Progress | null {
   try {
     const parsed = progressSchema.safeParse(JSON.parse(text));
-    return parsed.success ? parsed.data : NO_PROGRESS;
+    return parsed.success ? parsed.data : null;
   } catch {
-    return NO_PROGRESS;
+    return null;
   }
+}
+
+/** Both together: what was done in either is done, with the tries and hints of the one that is further. */
+export function progressTogether(here: Progress, there: Progress): Progress {
+  const ids = new Set([...Object.keys(here.lessons), ...Object.keys(there.lessons)]);
+  const lessons = Object.fromEntries(
+    [...ids].map((id) => [id, further(here.lessons[id], there.lessons[id])] as const),
+  );
+  return { format: here.format, lessons };
+}
+
+function further(here: LessonProgress | undefined, there: LessonProgress | undefined): LessonProgress {
+  if (here === undefined || there === undefined) return here ?? there ?? { done: false, tries: 0, hints: 0 };
+  if (here.done !== there.done) return here.done ? here : there;
+  return here.tries >= there.tries ? here : there;
 }
 
 export function keptProgress(): Progress {
