@@ -57,7 +57,7 @@ describe.skipIf(!hasBrowser())('learning', () => {
     await page.keyboard.type('2.45 mm');
     await page.keyboard.press('Enter');
     await page.getByText('Done.', { exact: true }).waitFor(LONG);
-    await page.getByText('1 of 20 done.').waitFor();
+    await page.getByText('1 of 23 done.').waitFor();
     expect(wrongs).toEqual([]);
   });
 

@@ -47,7 +47,7 @@ function holds(goal: Goal, { verdict, doc, start }: Attempt): boolean {
 const pairOf = (verdict: Verdict, [a, b]: readonly [string, string]) =>
   verdict.pairs.find(({ between }) => between.includes(a) && between.includes(b));
 
-/** Bounds are lengths or temperatures as one types them; a field that says no figure holds no bound. */
+/** Bounds are lengths, temperatures or voltages as one types them; a field that says no figure holds no bound. */
 function fieldHolds(goal: Extract<Goal, { is: 'field' }>, value: unknown): boolean {
   if (goal.equals !== undefined && !sameValue(value, goal.equals)) return false;
   const found = figureOf(value);
@@ -60,7 +60,7 @@ function fieldHolds(goal: Extract<Goal, { is: 'field' }>, value: unknown): boole
 const sameValue = (a: unknown, b: unknown): boolean => a === b || (figureOf(a) ?? a) === (figureOf(b) ?? b);
 
 function figureOf(value: unknown): number | null {
-  for (const dimension of ['length', 'temperature'] as const) {
+  for (const dimension of ['length', 'temperature', 'voltsRms'] as const) {
     const read = quantityField(value, { dimension, aboveZero: false, mayBeUnknown: false });
     if (read.kind === 'known') return read.value;
   }

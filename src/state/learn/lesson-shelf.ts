@@ -16,7 +16,10 @@ import margin from '#lessons/margin.json' with { type: 'json' };
 import mend from '#lessons/mend.json' with { type: 'json' };
 import plies from '#lessons/plies.json' with { type: 'json' };
 import pollution from '#lessons/pollution.json' with { type: 'json' };
+import rewound from '#lessons/rewound.json' with { type: 'json' };
 import screen from '#lessons/screen.json' with { type: 'json' };
+import series from '#lessons/series.json' with { type: 'json' };
+import served from '#lessons/served.json' with { type: 'json' };
 import sleeves from '#lessons/sleeves.json' with { type: 'json' };
 import theTest from '#lessons/the-test.json' with { type: 'json' };
 import tolerance from '#lessons/tolerance.json' with { type: 'json' };
@@ -28,10 +31,12 @@ const FILES: readonly unknown[] = [
   whoMayMeet,
   grades,
   enamel,
+  served,
   airAndSurface,
   pollution,
   volts,
   margin,
+  series,
   looseTurns,
   plies,
   wire,
@@ -44,6 +49,7 @@ const FILES: readonly unknown[] = [
   heat,
   tolerance,
   dissected,
+  rewound,
   mend,
 ];
 

@@ -84,7 +84,7 @@ export const minutes: readonly Minutes[] = [
     why: 'A lesson first as your pupils will have it, then a sheet to print with other numbers for each of them.',
     steps: [
       {
-        says: 'Press **Learn**: twenty lessons, each a build that is really judged. The first one is open.',
+        says: 'Press **Learn**: twenty-three lessons, each a build that is really judged. The first one is open.',
         sees: 'Say first what you think',
       },
       {

@@ -13,7 +13,7 @@ import { readLesson } from '#learn/lesson/read-lesson.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
-const FOLDER = new URL('../../../static/lessons', import.meta.url);
+const FOLDER = new URL('../../../static/lessons/', import.meta.url);
 
 const lessons = readdirSync(FOLDER).map((name) => {
   const read = readLesson(JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8')), knownIds);

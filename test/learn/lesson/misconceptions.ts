@@ -44,8 +44,8 @@ export const misconceptions: readonly Misconception[] = [
   {
     id: 'served-litz',
     asks: 'Does a textile over litz count?',
-    lesson: null,
-    speaks: 'the word “served wire”',
+    lesson: 'served',
+    speaks: /textile over litz earns nothing/,
   },
   {
     id: 'rms-or-peak',
@@ -87,8 +87,8 @@ export const misconceptions: readonly Misconception[] = [
   {
     id: 'series-outputs',
     asks: 'Two low outputs in series: still one?',
-    lesson: null,
-    speaks: 'needs the voltage of the sum; entered on the sheet as a working voltage',
+    lesson: 'series',
+    speaks: /voltage of the sum/,
   },
   {
     id: 'crossing-lead',
@@ -127,8 +127,8 @@ export const misconceptions: readonly Misconception[] = [
   {
     id: 'rewound-and-failed',
     asks: 'What must be put back, layer by layer?',
-    lesson: null,
-    speaks: 'the winder’s sheet',
+    lesson: 'rewound',
+    speaks: /margins, plies and sleeves/,
   },
   {
     id: 'board-and-transformer',
