@@ -10,6 +10,7 @@ import type { PairQuestion } from './path-requirement.ts';
 import { type LevelsOf, type Solid, stands } from '#books/questions/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
+import { closedFrom } from './closed-from.ts';
 import { solidRuns } from './solid-runs.ts';
 import { GROUPS, rankOfGroup } from '#judge/assume/stuff.ts';
 
@@ -123,16 +124,6 @@ function pliesEnough(
   return counts.find((count) =>
     solidInsulations([{ stuff: id, count }], stuffs, levels, rules).some(({ value }) => value.reinforced),
   );
-}
-
-function closedFrom(questions: readonly PairQuestion[], { leastThickness, proofFactor }: SolidRules): number {
-  const isShown = questions.every(({ needed, asked }) => {
-    const { basic, reinforced, ordinary } = asked.creepage.levels(null);
-    const within = (level: number | null, plain: number | null) =>
-      level !== null && plain !== null && level <= proofFactor * plain;
-    return needed === null || (within(basic, ordinary.basic) && within(reinforced, ordinary.reinforced));
-  });
-  return isShown ? leastThickness : Infinity;
 }
 
 /** For every material the highest level that a pair asks, for both grades; null where one has no figure. */

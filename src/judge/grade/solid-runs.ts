@@ -6,6 +6,7 @@ import type { RunStep } from '#solver/network/pieces.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
 import { SLACK, type Solid, stands } from '#books/questions/solid.ts';
+import { closedFrom } from './closed-from.ts';
 import type { SolidRules } from './solid-rules.ts';
 
 export interface SolidRuns {
@@ -39,6 +40,7 @@ export function solidRuns(
       case 'sleeve':
         return thickSteps(stuff, id, levels, rules, add);
       case 'closed-joint':
+        return [{ below: closedFrom(questions, rules), as: id }];
       case 'run':
         return [{ below: rules.leastThickness, as: id }];
     }

@@ -36,6 +36,21 @@ const stepsOf = (one: Solid, ...levels: readonly (readonly [number, number])[]) 
   return runs[0]!.map(({ below, as }) => [Math.ceil(below / 1000), stuffs[as]!.strength]);
 };
 
+describe('compound with proof', () => {
+  const compound: Solid = { ...plyOf(0), kind: 'closed-joint', strength: null };
+  const stepsAt = (level: number, ordinary: number) => {
+    const both = (volts: number) => ({ basic: voltsPeak(volts), reinforced: voltsPeak(volts) });
+    const asked = { ...ASKED, levels: () => ({ ...both(level), ordinary: both(ordinary) }) };
+    const one = { ...question(level, level), asked: { creepage: asked, clearance: asked } };
+    return solidRuns([one], [compound], RULES).runs[0]!.map(({ below }) => below);
+  };
+
+  it('should be strong from the least thickness up to 1.6 times the ordinary test, and never beyond', () => {
+    expect(stepsAt(6400, 4000)).toEqual([mm(0.4)]);
+    expect(stepsAt(6401, 4000)).toEqual([Infinity]);
+  });
+});
+
 describe('a moulding', () => {
   it('should be strong from the least thickness, which shows 4.08 kV', () => {
     expect(PHENOLIC).toBeCloseTo(10_200, 6);
