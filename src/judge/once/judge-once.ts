@@ -2,7 +2,7 @@
 
 import { type Choice, settled } from '#judge/assume/assumption.ts';
 import { type Filled, fillBuild } from '#judge/fill/fill-build.ts';
-import { demotedCircuits, withoutBehindReinforced } from './isolated.ts';
+import { behindOnEveryWay, behindReinforced, demotedCircuits, withoutBehindReinforced } from './isolated.ts';
 import { judgeRoles } from './judge-roles.ts';
 import { type Judging, isEveryPairJudged } from './judging.ts';
 import type { Outcome, PairOutcome } from '#judge/paths/case-result.ts';
@@ -25,7 +25,13 @@ export function judgeOnce(
     const outcome = judgeRoles(judging, now, choice, filled, coreBonds, demoted);
     const further = demotedCircuits(now, outcome.pairs, demoted);
     if (further.size === demoted.size) {
-      const pairs = withoutBehindReinforced(now, outcome.pairs);
+      const unprinted = { ...judging, printed: false, places: false };
+      const behind = behindOnEveryWay(
+        now,
+        behindReinforced(now, outcome.pairs, demoted),
+        (touchable) => judgeRoles(unprinted, touchable, choice, filled, coreBonds, demoted).pairs,
+      );
+      const pairs = withoutBehindReinforced(now, outcome.pairs, behind);
       return { ...outcome, pairs: askedFor(judging, now, pairs) };
     }
     demoted = further;
