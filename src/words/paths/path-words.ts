@@ -37,7 +37,9 @@ export function solidsCrossed(legs: readonly PathLeg[]): readonly string[] {
   const through = legs.filter(({ kind }) => kind === 'through');
   const count = through.filter(throughPlies).reduce((sum, leg) => sum + leg.plies, 0);
   const named = through.filter((leg) => !throughPlies(leg)).map(solidWords);
-  return [...(count === 0 ? [] : [plies(count)]), ...new Set(named)];
+  // also straight through compound
+  const closed = legs.some(({ kind }) => kind === 'closed-joint') ? ['a short closed joint'] : [];
+  return [...(count === 0 ? [] : [plies(count)]), ...new Set(named), ...closed];
 }
 
 /** `a, b and c` */

@@ -67,6 +67,9 @@ describe('pairSentence', () => {
       pairSentence({ ...worst, limiting: { ...limiting, length: 0, ...over } }, looks);
     expect(with0({ legs: [through(1)] })).toMatch(/: only one ply lies between them\.$/);
     expect(with0({ legs: [through(2)] })).toMatch(/: only 2 plies lie between them\.$/);
+    expect(with0({ legs: [{ ...through(1), kind: 'closed-joint' }] })).toMatch(
+      /: only a short closed joint lies between them\.$/,
+    );
     expect(with0({ legs: [] })).toMatch(/: they touch, and enamel is no barrier\.$/);
     expect(with0({ legs: [], grade: 'none' })).toMatch(/: their bare metal touches\.$/);
     expect(with0({ over: ['core'] })).toMatch(/too short to count where 5\.6 mm is needed, over the core\.$/);
