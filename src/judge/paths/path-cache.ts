@@ -23,6 +23,9 @@ export interface KeyedLimits extends Pick<SectionLimits, 'metric' | 'x' | 'lengt
   readonly sightsUpTo: number;
 }
 
+/** Networks are by far the largest; those of one build with its ends moved one way are used again and again. */
+const MOST_NETWORKS = 300;
+
 /** So many places where a pair fell short are tried first. */
 const MOST_SHORT = 12;
 
@@ -32,7 +35,7 @@ export class PathCache {
   readonly #movedAlone = new Generations<readonly KeyedSection[]>();
   readonly #geometries = new Generations<number>();
   readonly #pieces = new Generations<readonly Piece[]>();
-  #networks = new Map<string, Network>();
+  readonly #networks = new Generations<Network>(MOST_NETWORKS);
   readonly #short = new Map<string, readonly (readonly string[])[]>();
   readonly #finder = new PathFinder();
   /** Numbers of data by what it says, and of the objects that were told before. */
@@ -49,7 +52,7 @@ export class PathCache {
     this.#geometries.next();
     this.#pieces.next();
     this.#told.next();
-    this.#networks = new Map();
+    this.#networks.clear();
     this.#short.clear();
   }
 
@@ -110,7 +113,7 @@ export class PathCache {
     const of = `${section.geometry} ${closedJoint} ${this.#numberOf(options)}`;
     return this.#pieces.get(`${of} ${this.#numberOf(counting)} ${search.number}`, () => {
       const { wanted } = search;
-      const known = this.#networks.get(of);
+      const known = this.#networks.find(of);
       const net =
         known && known.sightsUpTo >= wanted
           ? known
@@ -170,20 +173,38 @@ function sectionLimits({ farEnds, known, ...limits }: Omit<KeyedLimits, 'sightsU
   };
 }
 
-/** Keeps what was asked for in this generation and the one before. */
+/** Keeps what was asked for in this generation and the one before; begins one by itself when it holds `most`. */
 class Generations<T> {
+  readonly #most: number;
   #young = new Map<string, T>();
   #old = new Map<string, T>();
+
+  constructor(most = Infinity) {
+    this.#most = most;
+  }
 
   next(): void {
     this.#old = this.#young;
     this.#young = new Map();
   }
 
+  clear(): void {
+    this.next();
+    this.next();
+  }
+
   get(key: string, make: () => T): T {
-    const known = this.#young.get(key) ?? this.#old.get(key);
-    const value = known ?? make();
-    this.#young.set(key, value);
+    const value = this.find(key) ?? make();
+    this.set(key, value);
     return value;
+  }
+
+  find(key: string): T | undefined {
+    return this.#young.get(key) ?? this.#old.get(key);
+  }
+
+  set(key: string, value: T): void {
+    if (this.#young.size >= this.#most) this.next();
+    this.#young.set(key, value);
   }
 }

@@ -108,7 +108,6 @@ function pieceOf(
   metric: PathOptions['metric'],
 ): Piece {
   const { nodes, edges } = arrival;
-  // what a trace needs is taken out now, so that a kept piece does not keep its network
   const points = nodes.map((node) => pointOf(net, node));
   const steps = edges.map((edge, i) => ({
     kind: net.kind[edge]!,
@@ -124,9 +123,14 @@ function pieceOf(
     rank: metric === 'clearance' ? 0 : edges.reduce((worst, edge) => Math.max(worst, net.rank[edge]!), 0),
     from: points[0]!,
     to: points.at(-1)!,
-    trace: () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!))),
+    trace: traceOf(steps, points),
   };
 }
+
+/** In a function of its own: a closure keeps all that its scope holds, and a kept piece would keep its network. */
+const traceOf = (steps: readonly Step[], points: readonly (readonly [Nm, Nm])[]): Piece['trace'] => {
+  return () => merged(steps.map((step, i) => legOf(step, points[i]!, points[i + 1]!)));
+};
 
 function puncturedAt(net: Network, edges: readonly number[], at: number): readonly Punctured[] {
   const edge = edges[at]!;
