@@ -3,6 +3,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
+import { PAGES } from '#state/app/page-list.ts';
+import { terms } from '#words/glossary/terms.ts';
 import { misconceptions } from './misconceptions.ts';
 
 const lessons = new Map(
@@ -31,10 +33,15 @@ describe('misconceptions', () => {
     },
   );
 
-  it('should say of each without a lesson where its answer is', () => {
-    for (const { lesson, speaks } of misconceptions)
-      if (lesson === null) expect(typeof speaks === 'string' && speaks.length > 5).toBe(true);
-  });
+  it.each(misconceptions.filter(({ lesson }) => lesson === null))(
+    'should say why no lesson can answer it, and lead to a page or word that there is: $id',
+    ({ speaks, at }) => {
+      expect(typeof speaks === 'string' && speaks.length > 20).toBe(true);
+      if (at === undefined) throw new Error('it leads nowhere');
+      if ('word' in at) expect(terms.map(({ id }) => id)).toContain(at.word);
+      else expect(PAGES.map(({ name }) => name)).toContain(at.page);
+    },
+  );
 
   it('should leave no lesson without a question that it answers', () => {
     const asked = new Set(misconceptions.map(({ lesson }) => lesson));

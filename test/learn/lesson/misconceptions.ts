@@ -6,8 +6,10 @@ export interface Misconception {
   readonly asks: string;
   /** Id of a lesson; null: no lesson can answer it. */
   readonly lesson: string | null;
-  /** What the lesson must speak of; without a lesson, where the answer is. */
+  /** What the lesson must speak of; without a lesson, why none can answer it. */
   readonly speaks: RegExp | string;
+  /** Without a lesson: where the answer is. */
+  readonly at?: { readonly word: string } | { readonly page: string };
 }
 
 export const misconceptions: readonly Misconception[] = [
@@ -81,7 +83,9 @@ export const misconceptions: readonly Misconception[] = [
     id: 'tracking-unknown',
     asks: 'Group unknown: the worst?',
     lesson: null,
-    speaks: 'the list of unknowns: all formers of the tables are of group III',
+    speaks:
+      'a lesson is judged, and all formers of the tables are of group III: no answer would change the verdict',
+    at: { word: 'material-group' },
   },
   { id: 'dirt', asks: 'Does dust matter?', lesson: 'pollution', speaks: /worth less in dirt/ },
   {
@@ -102,7 +106,9 @@ export const misconceptions: readonly Misconception[] = [
     id: 'test-volts',
     asks: 'AC or DC, and do bridging parts come off?',
     lesson: null,
-    speaks: 'the test plan on the page of stress',
+    speaks:
+      'a lesson is judged by distances and solids; which test is run, and with what taken off, changes no grade',
+    at: { page: 'stress' },
   },
   {
     id: 'in-bunches',
@@ -120,7 +126,8 @@ export const misconceptions: readonly Misconception[] = [
     id: 'which-finds-a-void',
     asks: 'Which test finds a void?',
     lesson: null,
-    speaks: 'the word “partial discharge” and the page of the field',
+    speaks: 'a void is no part of the file, so that no build can hold one to find',
+    at: { page: 'field' },
   },
   { id: 'from-the-cheeks', asks: 'How far from the cheeks?', lesson: 'margin', speaks: /both margins/ },
   { id: 'held-by-friction', asks: 'Must the end turns be held?', lesson: 'loose-turns', speaks: /holds it/ },
@@ -134,7 +141,8 @@ export const misconceptions: readonly Misconception[] = [
     id: 'board-and-transformer',
     asks: 'The board is bad; how bad is the coil?',
     lesson: null,
-    speaks: 'the page “Examine”',
+    speaks: 'the file holds the transformer; the board beside it is not judged',
+    at: { page: 'examine' },
   },
   {
     id: 'part-is-there',
