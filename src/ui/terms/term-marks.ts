@@ -5,8 +5,9 @@ import { standingTerms, type StandingTerm } from './standing-terms.ts';
 
 export const TERM_MARKS = 'terms';
 
+/** On paper no word leads anywhere. */
 const MARKED =
-  '::highlight(terms) { text-decoration: underline dotted var(--ink-third, #5f6b70); text-underline-offset: 3px; }';
+  '@media screen { ::highlight(terms) { text-decoration: underline dotted var(--ink-third, #5f6b70); text-underline-offset: 3px; } }';
 
 const PARTS = 'section, article, aside, form, fieldset, table, dialog, details, footer, main, li';
 /** A bar at the head of the page holds names of builds, in which a word may mean something else. */
