@@ -39,7 +39,10 @@ export type Marking =
   | { readonly kind: 'marked'; readonly marked: Marked }
   | { readonly kind: 'bad'; readonly field: string; readonly found: string; readonly expected: string };
 
-export function markAnswers(json: unknown): Marking {
+/** Exercises that were made already, by their sheet: a class that shares one has it made once. */
+export type MadeExercises = Map<string, Exercise | null>;
+
+export function markAnswers(json: unknown, made: MadeExercises = new Map()): Marking {
   const parsed = answersSchema.safeParse(json);
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
@@ -48,7 +51,9 @@ export function markAnswers(json: unknown): Marking {
   const { exercise: id, seed, pupil, answers } = parsed.data;
   const template = templateOf(id);
   if (template === null) return bad('exercise', id, `one of ${templates.map((each) => each.id).join(', ')}`);
-  const exercise = makeExercise(template, seed);
+  const sheet = `${id} ${seed}`;
+  const exercise = made.has(sheet) ? (made.get(sheet) ?? null) : makeExercise(template, seed);
+  made.set(sheet, exercise);
   if (exercise === null) return bad('seed', String(seed), 'a seed that has a build');
   const strange = Object.keys(answers).find((key) => exercise.questions.every((each) => each.id !== key));
   if (strange !== undefined)

@@ -1,6 +1,6 @@
 // `mark FILE... [--json]`: answer files of a class marked at once, one line each. A bad file does not stop the rest.
 
-import { markAnswers, type Marking } from '#learn/exercise/mark.ts';
+import { markAnswers, type MadeExercises, type Marking } from '#learn/exercise/mark.ts';
 import { markedLine } from '#words/learn/exercise-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { readArguments } from '#cli/line/arguments.ts';
@@ -13,7 +13,8 @@ export function markFiles(words: readonly string[]): Outcome {
   const given = readArguments(words, { json: 'switch' });
   if (given.kind === 'wrong') return refused(`mark: ${given.says}.`);
   if (given.files.length === 0) return refused('mark: name one answer file or more.');
-  const rows = given.files.map((file): Row => ({ file, marking: markFile(file) }));
+  const made: MadeExercises = new Map();
+  const rows = given.files.map((file): Row => ({ file, marking: markFile(file, made) }));
   const bad = rows.filter(({ marking }) => marking.kind === 'bad');
   const code = bad.length > 0 ? 2 : 0;
   if (given.options.has('json'))
@@ -25,11 +26,11 @@ export function markFiles(words: readonly string[]): Outcome {
   return { code, out: lines.map((line) => `${line}\n`), err };
 }
 
-function markFile(file: string): Marking {
+function markFile(file: string, made: MadeExercises): Marking {
   const read = readFile(file);
   if (read.kind === 'bad') return { kind: 'bad', ...read.fault };
   try {
-    return markAnswers(JSON.parse(read.text));
+    return markAnswers(JSON.parse(read.text), made);
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
     return { kind: 'bad', field: '', found: 'no JSON', expected: 'an answer file' };
