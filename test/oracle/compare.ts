@@ -24,6 +24,8 @@ export interface Comparison {
   readonly seed: number;
   /** Lengths nearer than this are the same, nanometres. */
   readonly tolerance: number;
+  /** Of the extra lines that straight lines through air may bend at; left out: 0.1 mm. */
+  readonly spacing?: number;
   /** Of these builds only those at these places; left out: all. */
   readonly only?: readonly number[];
   /** The build to compare in place of a random one; null: none. */
@@ -46,7 +48,7 @@ export interface Compared {
   readonly differences: readonly Difference[];
 }
 
-export function compare({ metric, tolerance, ...builds }: Comparison): Compared {
+export function compare({ metric, tolerance, spacing = mm(0.1), ...builds }: Comparison): Compared {
   const options = { metric, x: mm(1), leastThickness: LEAST, trackingRank: [] };
   let compared = 0;
   const differences: Difference[] = [];
@@ -54,7 +56,7 @@ export function compare({ metric, tolerance, ...builds }: Comparison): Compared 
     for (const sections of bothOf(build)) {
       const [mine, oracle] = sections;
       const pieces = shortestPieces(mine, options, build.closedJoint, MOST_PLIES);
-      for (const piece of oraclePaths(oracle, options, mm(0.1))) {
+      for (const piece of oraclePaths(oracle, options, spacing)) {
         piece.lengths.forEach((theirs, plies) => {
           const reach = pieces.filter(
             (each) => each.plies <= plies && piece.between.every((end) => each.between.includes(end)),
