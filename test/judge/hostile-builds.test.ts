@@ -270,11 +270,43 @@ const OUTSIDE: readonly Build[] = [
   ['both margins as they are, unopened', 'not-shown', { 'layers[0].margins': MARGINS, unopened: true }],
 ];
 
+const inCompound = (change: Changes) => ({
+  'surroundings.impregnation': 'potted',
+  'surroundings.proof': 'tested',
+  'windings[0].anchored': true,
+  'windings[1].anchored': true,
+  evidence: evidence('windings[0].anchored', 'windings[1].anchored'),
+  ...change,
+});
+const empty = { turns: 10, margins: margins(0, 0, false) };
+/** S begins so far from the flange; a tape of 0.24 mm, where there is one, lies at the other side. */
+const corner = (from: number, tapes: number) => {
+  const p = { ...layer('P', 0, 0), ...empty, extent: { from: 1, to: 5 } };
+  const s = { ...layer('S', 0, 0), ...empty, turns: 5, extent: { from, to: 11 } };
+  const tape = { ...PLIES, plies: 4, inset: { left: 7, right: 0 } };
+  return inCompound({ layers: tapes > 0 ? [p, tape, s] : [p, { ...s, beside: true }] });
+};
+const riser = (margin: number) =>
+  inCompound({ ...leadsOfP({ way: 'riser' }), 'layers[2].margins': margins(margin, margin, false) });
+const lowCore = (height: number) =>
+  inCompound({ 'former.height': height, core: { bond: 'pri', outerGap: 0.1 } });
+
+const COMPOUND: readonly Build[] = [
+  ['0.39 mm side by side', 'falls-short', corner(5.39, 0)],
+  ['0.41 mm side by side', 'meets', corner(5.41, 0)],
+  ['corners 0.3 by 0.24 mm apart: 0.384 mm', 'falls-short', corner(5.3, 1)],
+  ['corners 0.33 by 0.24 mm apart: 0.408 mm', 'meets', corner(5.33, 1)],
+  ['bare riser 0.27 mm beside the output', 'falls-short', riser(0.5)],
+  ['core on the primary 0.34 mm over the output', 'falls-short', lowCore(1.2)],
+  ['core on the primary 0.44 mm over the output', 'meets', lowCore(1.3)],
+];
+
 describe.each([
   ['in the window', WINDOW],
   ['wires and leads', WIRES],
   ['over the core', CORE],
   ['outside and across', OUTSIDE],
+  ['in compound', COMPOUND],
 ])('hostile builds %s', (_, builds) => {
   it.each(builds)('should judge: %s: %s', (_says, verdict, changes) => {
     expect(verdictWith(changes).verdict).toBe(verdict);
