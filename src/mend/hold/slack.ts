@@ -14,6 +14,10 @@ import { lengthAt, STEP, widthText } from '#mend/acts/file-lengths.ts';
 export interface Slack {
   /** First of the lengths that grow together. */
   readonly field: string;
+  /** Whose: those that the mend changes, or with them every sleeve, or every sleeve and margin, of the build. */
+  readonly of: 'mend' | 'sleeves' | 'sleeves-and-margins';
+  /** By how much each grows, mm. */
+  readonly by: number;
   /** mm. */
   readonly to: number;
   readonly share: number;
@@ -42,12 +46,48 @@ export function* heldOf(
   placement: Placement = PLACEMENT,
 ): Generator<void, Held, void> {
   const share = yield* shareOf(design, DRAWS, judge, placement);
-  const lengths = changes.flatMap(({ field }) => {
+  if (share >= NEARLY_ALL) return { share, slack: null };
+  const own = changes.map(({ field }) => field).filter((field) => GROWS.test(field));
+  const sleeves = design.windings.flatMap((_, w) =>
+    ['start', 'finish'].map((end) => `windings[${w}].leads.${end}.sleeve.into`),
+  );
+  const margins = design.layers.flatMap((_, i) =>
+    ['left', 'right'].map((side) => `layers[${i}].margins.${side}.width`),
+  );
+  // where the mend has no length that lifts it, what wanders lies elsewhere in the build
+  for (const [fields, of] of [
+    [own, 'mend'],
+    [[...own, ...sleeves], 'sleeves'],
+    [[...own, ...sleeves, ...margins], 'sleeves-and-margins'],
+  ] as const) {
+    const lengths = lengthsOf(design, fields);
+    const slack = yield* slackOf(design, lengths, of, judge, placement);
+    if (slack !== null) return { share, slack };
+  }
+  return { share, slack: null };
+}
+
+interface Length {
+  readonly field: string;
+  readonly now: number;
+}
+
+const lengthsOf = (design: DesignFile, fields: readonly string[]): readonly Length[] =>
+  [...new Set(fields)].flatMap((field) => {
     const now = lengthAt(design, field);
-    return now === null || !GROWS.test(field) ? [] : [{ field, now }];
+    return now === null || now === 0 ? [] : [{ field, now }];
   });
+
+/** All lengths grown alike until nearly all pieces hold; null where that is not reached. */
+function* slackOf(
+  design: DesignFile,
+  lengths: readonly Length[],
+  of: Slack['of'],
+  judge: FileJudge,
+  placement: Placement,
+): Generator<void, Slack | null, void> {
   const [first] = lengths;
-  if (first === undefined || share >= NEARLY_ALL) return { share, slack: null };
+  if (first === undefined) return null;
   const grown = (steps: number): DesignFile =>
     lengths.reduce(
       (doc, { field, now }) => editDesign(doc, field, widthText(doc, field, now + steps * STEP)),
@@ -56,17 +96,32 @@ export function* heldOf(
   const holdsAt = function* (steps: number): Generator<void, boolean, void> {
     return (yield* shareOf(grown(steps), TRIED, judge, placement, NEARLY_ALL)) >= NEARLY_ALL;
   };
+  const high = of === 'mend' ? yield* fewest(holdsAt) : yield* doubled(holdsAt);
+  if (high === null) return null;
+  const doc = grown(high);
+  const to = Math.round((first.now + high * STEP) * 100) / 100;
+  const lifted = yield* shareOf(doc, DRAWS, judge, placement);
+  return { field: first.field, of, to, by: Math.round(high * STEP * 100) / 100, share: lifted, design: doc };
+}
+
+type HoldsAt = (steps: number) => Generator<void, boolean, void>;
+
+/** The fewest steps; null where the widest does not hold. */
+function* fewest(holdsAt: HoldsAt): Generator<void, number | null, void> {
   let [low, high] = [0, MOST_STEPS];
-  if (!(yield* holdsAt(high))) return { share, slack: null };
+  if (!(yield* holdsAt(high))) return null;
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (yield* holdsAt(middle)) high = middle;
     else low = middle;
   }
-  const doc = grown(high);
-  const to = Math.round((first.now + high * STEP) * 100) / 100;
-  const lifted = yield* shareOf(doc, DRAWS, judge, placement);
-  return { share, slack: { field: first.field, to, share: lifted, design: doc } };
+  return high;
+}
+
+/** What fails is known after few draws, what holds after all: so up from little, and not to the last step. */
+function* doubled(holdsAt: HoldsAt): Generator<void, number | null, void> {
+  for (let steps = 2; steps <= MOST_STEPS; steps *= 2) if (yield* holdsAt(steps)) return steps;
+  return null;
 }
 
 /** `least`: a share below it need not be known; it ends as soon as it is below for certain. */

@@ -198,12 +198,16 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
   return [`${figure}, ${pairWords(between, doc)}`, ...full].join('; ');
 }
 
+const GROWN = { sleeves: 'every sleeve', 'sleeves-and-margins': 'every sleeve and margin' } as const;
+
 /** A mend to the edge is said to be one. */
 function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {
   const now = `   wound by hand ${percent(share)} of pieces meet`;
   if (slack === null) return [now];
   return [
-    `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} mm, and the other lengths as much wider, ${percent(slack.share)}`,
+    slack.of === 'mend'
+      ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} mm, and the other lengths as much wider, ${percent(slack.share)}`
+      : `${now}, for what wanders elsewhere; with ${GROWN[slack.of]} ${lengthUp(slack.by)} mm longer, ${percent(slack.share)}`,
   ];
 }
 

@@ -68,4 +68,5 @@ const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFi
   none: none === null ? null : noMendWords(none, doc),
 });
 
-const slackData = (slack: Held['slack']) => slack && { field: slack.field, to: slack.to, share: slack.share };
+const slackData = (slack: Held['slack']) =>
+  slack && { field: slack.field, of: slack.of, by: slack.by, to: slack.to, share: slack.share };
