@@ -10,8 +10,9 @@ const MARKED =
   '@media screen { ::highlight(terms) { text-decoration: underline dotted var(--ink-third, #5f6b70); text-underline-offset: 3px; } }';
 
 const PARTS = 'section, article, aside, form, fieldset, table, dialog, details, footer, main, li';
-/** A bar at the head of the page holds names of builds, in which a word may mean something else. */
-const UNMARKED = 'header, a, button, nav, summary, label:has(input), h1, [role="tab"], [role="button"]';
+/** The head of a page and the line beside its title hold names of builds, in which a word may mean something else. */
+const UNMARKED =
+  'header, a, button, nav, summary, label:has(input), h1, h1 + p, [role="tab"], [role="button"]';
 
 const AFTER = 250;
 
