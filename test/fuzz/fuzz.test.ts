@@ -8,7 +8,7 @@ import { brokenFile, randomFrom } from './broken-file.ts';
 import { stands } from './stands.ts';
 
 const SEED = Number(process.env['FUZZ_SEED'] ?? 20261730);
-const FILES = Number(process.env['FUZZ_FILES'] ?? 400);
+const FILES = Number(process.env['FUZZ_FILES'] ?? 1000);
 /** So much time of a processor no file may take: it would never end. */
 const MOST_MS = Number(process.env['FUZZ_MS'] ?? 60_000);
 

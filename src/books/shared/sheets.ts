@@ -8,21 +8,32 @@ import type { VoltsPeak } from '#units/quantity.ts';
 export const standingAlone = (plies: readonly Solid[], levelsOf: LevelsOf, column: Column): number =>
   plies.filter((ply) => stands(ply.strength, levelsOf(ply.material)[column])).length;
 
-/** `chosen` are those already picked. */
 export function standInTwos(
   plies: readonly Solid[],
   levelsOf: LevelsOf,
   column: Column,
   wanted: number,
-  chosen: readonly Solid[] = [],
 ): boolean {
-  if (chosen.length === wanted) return true;
-  return plies.some(
-    (ply, i) =>
-      chosen.every((other) =>
-        [ply, other].every(({ material }) => stands(together(ply, other), levelsOf(material)[column])),
-      ) && standInTwos(plies.slice(i + 1), levelsOf, column, wanted, [...chosen, ply]),
-  );
+  const standBoth = (a: Solid, b: Solid): boolean =>
+    [a, b].every(({ material }) => stands(together(a, b), levelsOf(material)[column]));
+  const canChoose = (from: readonly Solid[], chosen: readonly Solid[]): boolean =>
+    chosen.length === wanted ||
+    from.some(
+      (ply, i) =>
+        chosen.every((other) => standBoth(ply, other)) && canChoose(from.slice(i + 1), [...chosen, ply]),
+    );
+  return canChoose(atMostOfEach(plies, wanted), []);
+}
+
+/** A wound block may be a thousand plies across: of those that are the same in all, more than are wanted add nothing. */
+function atMostOfEach(plies: readonly Solid[], most: number): readonly Solid[] {
+  const kept: Solid[] = [];
+  for (const ply of plies) {
+    const isSame = ({ strength, alike, material }: Solid): boolean =>
+      strength === ply.strength && alike === ply.alike && material === ply.material;
+    if (kept.filter(isSame).length < most) kept.push(ply);
+  }
+  return kept;
 }
 
 export function together(a: Solid, b: Solid): Strength {
