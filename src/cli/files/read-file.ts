@@ -9,18 +9,19 @@ export type FileText =
 /** One byte more than the model allows, so that it can tell that there was more. */
 const MOST_BYTES = 2_000_001;
 
-export function readFile(file: string): FileText {
+/** `expected`: what the caller takes, as a fault says it. */
+export function readFile(file: string, expected = 'a design file'): FileText {
   try {
     const descriptor = file === '-' ? 0 : openSync(file, 'r');
     try {
-      return decoded(readBounded(descriptor));
+      return decoded(readBounded(descriptor), expected);
     } finally {
       if (descriptor !== 0) closeSync(descriptor);
     }
   } catch (error) {
     const found = REASONS[(error as NodeJS.ErrnoException).code ?? ''];
     if (found === undefined) throw error;
-    return bad(found);
+    return bad(found, expected);
   }
 }
 
@@ -62,23 +63,18 @@ function readSome(descriptor: number, buffer: Buffer, at: number): number {
   }
 }
 
-function decoded(bytes: Buffer): FileText {
+function decoded(bytes: Buffer, expected: string): FileText {
   try {
     return { kind: 'text', text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch (error) {
     // cut in the middle of a sign by the bound: too large, which the model says better
     if (bytes.length >= MOST_BYTES) return { kind: 'text', text: bytes.toString('latin1') };
-    if (error instanceof TypeError) return bad('no UTF-8 text');
+    if (error instanceof TypeError) return bad('no UTF-8 text', expected);
     throw error;
   }
 }
 
-const bad = (found: string): FileText => ({
+const bad = (found: string, expected: string): FileText => ({
   kind: 'bad',
-  fault: {
-    field: '',
-    found,
-    expected: 'a design file',
-    says: `the file is ${found}; expected a design file.`,
-  },
+  fault: { field: '', found, expected, says: `the file is ${found}; expected ${expected}.` },
 });

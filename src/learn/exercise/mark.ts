@@ -2,19 +2,31 @@
 // travels with the paper. An answer that cannot be read earns nothing and is told as such.
 
 import * as z from 'zod';
+import { schemaFaults } from '#model/faults/schema-faults.ts';
+import { record } from '#model/schema/schema-leaf.ts';
 import type { Exercise, Question, Slip } from './exercise.ts';
 import { makeExercise } from './make-exercise.ts';
 import { spokenLength } from './spoken-length.ts';
 import { templateOf, templates } from './templates.ts';
 
-export const answersSchema = z.strictObject({
-  format: z.literal('layerwright-answers/1'),
-  exercise: z.string().max(40),
-  seed: z.int().min(0).max(0xffffffff),
+const expected = <T>(error: T) => ({ error });
+const SEED = expected('a whole number from 0 to 4294967295');
+const PUPIL = expected('a name or a seat of up to 80 signs');
+const ANSWER = expected('an answer as a text of up to 80 signs or a number');
+const ANSWERS = expected('an object with an answer by the id of each question');
+
+export const answersSchema = record({
+  format: z.literal('layerwright-answers/1', expected('"layerwright-answers/1"')),
+  exercise: z.string(expected('the id of an exercise')).max(40, expected('the id of an exercise')),
+  seed: z.int(SEED).min(0, SEED).max(0xffffffff, SEED),
   /** A seat or a name as the class uses them. */
-  pupil: z.string().trim().min(1).max(80),
+  pupil: z.string(PUPIL).trim().min(1, PUPIL).max(80, PUPIL),
   /** By the question's id, as written: `5.0 mm`, `basic`, `falls-short`. */
-  answers: z.record(z.string().max(8), z.union([z.string().max(80), z.number()])),
+  answers: z.record(
+    z.string().max(8, expected('the id of a question')),
+    z.union([z.string().max(80), z.number()], ANSWER),
+    ANSWERS,
+  ),
 });
 
 export type Answers = z.output<typeof answersSchema>;
@@ -45,8 +57,8 @@ export type MadeExercises = Map<string, Exercise | null>;
 export function markAnswers(json: unknown, made: MadeExercises = new Map()): Marking {
   const parsed = answersSchema.safeParse(json);
   if (!parsed.success) {
-    const [issue] = parsed.error.issues;
-    return bad((issue?.path ?? []).join('.'), 'what does not fit', issue?.message ?? 'an answer file');
+    const [fault] = schemaFaults(parsed.error.issues, json);
+    return bad(fault!.field, fault!.found, fault!.expected);
   }
   const { exercise: id, seed, pupil, answers } = parsed.data;
   const template = templateOf(id);

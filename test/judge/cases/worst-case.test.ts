@@ -6,6 +6,7 @@ import { intervalsOf, settled } from '#judge/assume/assumption.ts';
 import { ruleBook } from '#books/shelf.ts';
 import { pointsOf } from '#judge/cases/interval-points.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
+import { judge } from '#judge/judging/judge.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
 import {
   barrierWith,
@@ -40,11 +41,16 @@ describe('intervals of a design', () => {
       'supply.voltage': interval('240 V', '5 V'),
       'workingVoltages[0].peak': interval('500 V', '10 V'),
     });
-    expect(intervalsOf(design)).toEqual([
-      'supply.voltage',
-      'workingVoltages[0].peak',
-      'layers[2].margins.left.width',
-    ]);
+    expect(intervalsOf(design)).toEqual(['workingVoltages[0].peak', 'layers[2].margins.left.width']);
+  });
+
+  it('should count the supply at the upper end of its interval, and say so', () => {
+    const at = (voltage: unknown) => designWith({ 'supply.voltage': voltage });
+    const open = at(interval('240 V', '5 V'));
+    expect(open.supply.voltage).toEqual(at('245 V').supply.voltage);
+    expect(judge(open).verdict.pairs).toEqual(judge(at('245 V')).verdict.pairs);
+    expect(judge(open).verdict.assumptions.map(({ field }) => field)).toContain('supply.voltage');
+    expect(judge(at('245 V')).verdict.assumptions.map(({ field }) => field)).not.toContain('supply.voltage');
   });
 
   it('should be settled at one end, the file left as it was', () => {

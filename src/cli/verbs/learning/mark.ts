@@ -27,7 +27,7 @@ export function markFiles(words: readonly string[]): Outcome {
 }
 
 function markFile(file: string, made: MadeExercises): Marking {
-  const read = readFile(file);
+  const read = readFile(file, 'an answer file');
   if (read.kind === 'bad') return { kind: 'bad', ...read.fault };
   try {
     return markAnswers(JSON.parse(read.text), made);

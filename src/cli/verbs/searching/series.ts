@@ -19,7 +19,7 @@ export function seriesOf(words: readonly string[]): Outcome {
     return refused('series: name one design file and one table of comma-separated values.');
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
-  const read = readFile(table);
+  const read = readFile(table, 'a table of comma-separated values');
   if (read.kind === 'bad') return refused(faultLines(table, [read.fault]));
   const found = readVariants(JSON.parse(loaded.text) as DesignFile, read.text);
   if (found.kind === 'bad') return refused(printable(`${table}: ${found.says}.`));

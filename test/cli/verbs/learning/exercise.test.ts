@@ -73,7 +73,10 @@ describe('mark', () => {
     });
     const bad = [
       [file('cut.json', '{"format": "layerwright-ans'), 'the file is no JSON'],
-      [file('design.json', { format: 'layerwright-design/1' }), 'format is what does not fit'],
+      [
+        file('design.json', { format: 'layerwright-design/1' }),
+        'format is "layerwright-design/1"; expected "layerwright-answers/1"',
+      ],
       [
         file('other.json', { ...answers, exercise: 'knots', answers: {} }),
         'exercise is knots; expected one of',
@@ -82,7 +85,10 @@ describe('mark', () => {
         file('strange.json', { ...answers, answers: { q9: 'basic' } }),
         'answers.q9 is q9; expected one of q1',
       ],
-      [file('nameless.json', { ...answers, pupil: ' ', answers: {} }), 'pupil is what does not fit'],
+      [
+        file('nameless.json', { ...answers, pupil: ' ', answers: {} }),
+        'pupil is " "; expected a name or a seat',
+      ],
       [join(folder, 'absent.json'), 'absent.json'],
     ] as const;
     const files = pupils.map(({ path }) => path);
