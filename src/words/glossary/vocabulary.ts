@@ -5,10 +5,12 @@ import { buildVocabulary } from './vocabulary/build.ts';
 import { electricVocabulary } from './vocabulary/electric.ts';
 import type { Entry } from './vocabulary/entry.ts';
 import { insulationVocabulary } from './vocabulary/insulation.ts';
+import { materialVocabulary } from './vocabulary/materials.ts';
 
 /** By the term's id. Source: IEC 60050, Electropedia, entry of each number, International Electrotechnical Commission. */
 export const vocabulary: Readonly<Record<string, Entry>> = {
   ...insulationVocabulary,
   ...buildVocabulary,
+  ...materialVocabulary,
   ...electricVocabulary,
 };

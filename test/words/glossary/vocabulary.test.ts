@@ -14,7 +14,7 @@ const LATIN = /^[\p{Script=Latin}' ,()-]+$/u;
 
 describe('vocabulary', () => {
   it('should have the words that were found, each under a term and an entry of its own', () => {
-    expect(entries.length).toBeGreaterThanOrEqual(30);
+    expect(entries.length).toBeGreaterThanOrEqual(44);
     const ids = new Set(terms.map(({ id }) => id));
     expect(entries.filter(({ id }) => !ids.has(id))).toEqual([]);
     expect(new Set(entries.map(({ ref }) => ref)).size).toBe(entries.length);
@@ -28,7 +28,7 @@ describe('vocabulary', () => {
 
   it.each(entries)('should be written in the script of each language: $id', ({ de, fr, es, it, zh, ja }) => {
     const latin = [de, fr, es, it].filter((name) => name !== undefined);
-    expect(latin.length).toBeGreaterThanOrEqual(3);
+    expect(latin.length).toBeGreaterThanOrEqual(2);
     for (const name of latin) expect(name).toMatch(LATIN);
     for (const name of [zh, ja]) expect(name ?? '').toBe(name?.trim() ?? '');
     if (zh !== undefined) expect(zh).toMatch(HAN);

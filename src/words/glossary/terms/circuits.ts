@@ -45,10 +45,13 @@ export const circuitTerms: readonly Term[] = [
   term('pair', 'pair', 'Two circuits that are judged against each other.', ['circuit', 'role', 'grade'], {
     also: ['pairs'],
   }),
-  term('earth', 'earth', 'The protective conductor of the installation, and what is bonded to it.', [
-    'screen',
-    'role',
-  ]),
+  term(
+    'earth',
+    'earth',
+    'The protective conductor of the installation, and what is bonded to it.',
+    ['screen', 'role'],
+    { also: ['protective earthing conductor'] },
+  ),
   term(
     'floating',
     'floating part',

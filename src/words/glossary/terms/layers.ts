@@ -111,6 +111,7 @@ export const layerTerms: readonly Term[] = [
     'impregnation',
     'Filling a finished coil with varnish or resin; only what is shown to leave no void counts.',
     ['varnish', 'potting', 'cemented'],
+    { also: ['impregnating'] },
   ),
   term(
     'potting',

@@ -1,4 +1,4 @@
-// Voltages, currents and fields. IEC 60050-103, -121, -131, -151, -195, -614.
+// Voltages, currents and fields. IEC 60050-103, -121, -131, -151, -195, -531, -581, -614.
 
 import type { Entry } from './entry.ts';
 
@@ -89,5 +89,54 @@ export const electricVocabulary: Readonly<Record<string, Entry>> = {
     it: 'convertitore (di energia elettrica)',
     zh: '电能变流器, 变流器, 电能换流器, 换流器',
     ja: '変換器, 電気エネルギー変換器',
+  },
+  earth: {
+    ref: '195-02-11',
+    published: '1998-08',
+    en: 'protective earthing conductor',
+    de: 'Schutzerdungsleiter',
+    fr: 'conducteur de mise à la terre de protection',
+    es: 'conductor de puesta a tierra de protección',
+    it: 'conduttore di protezione per la messa a terra',
+    ja: '保安用接地線',
+  },
+  peak: {
+    ref: '103-05-15',
+    published: '2009-12',
+    en: 'global maximum value, peak value',
+    de: 'globaler Maximalwert, Spitzenwert',
+    fr: 'valeur maximale globale, valeur de crête',
+    es: 'valor máximo global',
+    it: 'valore del massimo globale, valore di picco',
+    zh: '全局极大值, 峰值',
+    ja: '全体の極大値, せん頭値',
+  },
+  'working-voltage': {
+    ref: '581-21-19',
+    published: '2008-09',
+    en: 'working voltage',
+    de: 'Arbeitsspannung',
+    fr: 'tension de service',
+    zh: '工作电压',
+    ja: '動作電圧',
+  },
+  'overvoltage-category': {
+    ref: '581-21-02',
+    published: '2008-09',
+    en: 'overvoltage category',
+    de: 'Überspannungskategorie',
+    fr: 'catégorie de surtension',
+    zh: '过电压类别',
+    ja: '過電圧カテゴリー',
+  },
+  duty: {
+    ref: '531-18-15',
+    published: '2021-01',
+    en: 'duty factor',
+    de: 'Tastverhältnis, relative Einschaltdauer',
+    fr: "facteur d'utilisation",
+    es: 'factor de utilización',
+    it: 'fattore di utilizzazione',
+    ja: '負荷時間率, デューティファクタ',
   },
 };

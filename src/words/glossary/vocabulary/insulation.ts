@@ -1,4 +1,4 @@
-// Insulation: distances, grades and what breaks it. IEC 60050-195, -212, -441, -471.
+// Insulation: distances, grades and what breaks it. IEC 60050-195, -212, -441, -471, -581, -901.
 
 import type { Entry } from './entry.ts';
 
@@ -122,5 +122,24 @@ export const insulationVocabulary: Readonly<Record<string, Entry>> = {
     es: 'tensión de inicio de la descarga parcial',
     zh: '局部放电起始电压',
     ja: '部分放電開始電圧',
+  },
+  'pollution-degree': {
+    ref: '581-21-07',
+    published: '2008-09',
+    en: 'pollution degree',
+    de: 'Verschmutzungsgrad',
+    fr: 'degré de pollution',
+    zh: '污染程度',
+    ja: '汚損度',
+  },
+  'rule-book': {
+    ref: '901-02-02',
+    published: '2013-11',
+    en: 'standard',
+    de: 'Norm',
+    fr: 'norme',
+    it: 'norma',
+    zh: '标准',
+    ja: '規格',
   },
 };

@@ -1,0 +1,65 @@
+// What a coil is covered and filled with. IEC 60050-212, where a tape may be one without adhesive.
+
+import type { Entry } from './entry.ts';
+
+export const materialVocabulary: Readonly<Record<string, Entry>> = {
+  impregnation: {
+    ref: '212-13-01',
+    published: '2010-06',
+    en: 'impregnating',
+    de: 'Imprägnieren',
+    fr: 'imprégnation',
+    es: 'impregnación',
+    zh: '浸渍',
+    ja: '含浸',
+  },
+  film: {
+    ref: '212-15-02',
+    published: '2010-06',
+    en: '(plastic) film',
+    de: 'Kunststofffolie',
+    fr: 'feuille mince, film (plastique)',
+    es: 'hoja delgada, película',
+    zh: '塑料薄膜, 薄膜',
+    ja: 'プラスチックフィルム, フィルム',
+  },
+  tape: {
+    ref: '212-15-03',
+    published: '2010-06',
+    en: 'tape',
+    de: 'Band',
+    fr: 'bande, ruban',
+    es: 'cinta, banda',
+    zh: '带',
+    ja: 'テープ',
+  },
+  sleeve: {
+    ref: '212-15-06',
+    published: '2010-06',
+    en: 'sleeving',
+    de: 'Schlauch',
+    fr: 'manchon, gaine',
+    es: 'funda',
+    zh: '套管, 软管',
+    ja: 'スリービング',
+  },
+  varnish: {
+    ref: '212-15-36',
+    published: '2010-06',
+    en: 'varnish',
+    de: 'Lack',
+    fr: 'vernis',
+    es: 'barniz',
+    zh: '清漆',
+    ja: 'ワニス',
+  },
+  enamel: {
+    ref: '212-15-38',
+    published: '2010-06',
+    en: 'wire enamel',
+    de: 'Drahtlack',
+    fr: 'vernis isolant pour fils',
+    zh: '漆包线漆',
+    ja: '電線エナメル',
+  },
+};
