@@ -60,6 +60,16 @@ describe('closed forms of capacitance', () => {
     within(between(wire), 4.01020447222, 2e-3);
   });
 
+  it('should find a thin wire a metre over the ground, cut off at 10 m', () => {
+    // 2 pi / acosh(1000 / 0.5) = 0.7575534; in vacuum 6.7 pF a metre (memory), which it gives to half a unit
+    const wire = section(
+      [-10000, -500, 10000, 10000],
+      [box([-10000, -500, 10000, 0], 1), disc([0, 1000], 1, 0)],
+    );
+    within(between(wire), (2 * Math.PI) / Math.acosh(2000), 5e-3);
+    expect(Math.abs(between(wire) * 8.8541878128 - 6.7)).toBeLessThan(0.05);
+  });
+
   it('should find a square in a square twice as wide', () => {
     // 8 K(k) / K'(k) by the conformal map = 10.2340926
     const outer = [
