@@ -22,7 +22,7 @@ const FLOATING = ['core', 'foil', 'band', 'clip'] as const;
 
 /** Stands the basic test, as one ply of common tape does. */
 const PLY = plyOf(3050);
-const TOOLS: GradingTools = { stuffs: [PLY], rules: solidRules(ruleBook('iec-62368-1')!) };
+const TOOLS: GradingTools = { stuffs: new Map([[0, PLY]]), rules: solidRules(ruleBook('iec-62368-1')!) };
 
 const ends = fc
   .tuple(fc.constantFrom('pri', ...FLOATING), fc.constantFrom(...FLOATING, 'out'))

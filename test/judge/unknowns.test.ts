@@ -40,7 +40,7 @@ function layerOf<K extends BuildLayer['kind']>(filled: Filled, index: number, ki
 
 /** Strength of the stuff that a tape layer's plies are of. */
 const strengthOf = (filled: Filled, index: number) =>
-  filled.stuffs[layerOf(filled, index, 'tape').stuff]!.strength;
+  filled.stuffs.get(layerOf(filled, index, 'tape').stuff)!.strength;
 
 const lead = (more: Changes = {}) => ({ at: 'left', exit: 'left', way: 'slot', sleeve: null, ...more });
 const leads = (more: Changes): Changes => ({
@@ -153,7 +153,7 @@ describe('unknown wire', () => {
       'windings[0].wire': { kind: 'fully-insulated', conductor: '0.1 mm', overallDiameter: '0.2 mm' },
     };
     const graded = (grade: number) => ({ ...changes, 'windings[0].wire.grade': grade });
-    const strength = (filled: Filled) => filled.stuffs[wireOf(filled).cover!.stuff]!.strength;
+    const strength = (filled: Filled) => filled.stuffs.get(wireOf(filled).cover!.stuff)!.strength;
     expect(strength(worst(changes))).toBe(strength(worst(graded(3))));
     expect(strength(best(changes))).toBe('whatever');
     expect(strength(best(graded(3)))).toBe(strength(worst(graded(3))));
@@ -244,14 +244,14 @@ describe('unknown margins', () => {
   it('should take a moulded block or a turn of a wound one as standing nothing, at best as standing the test *', () => {
     const moulded = { 'layers[0].margins.left.moulded': true };
     const strength = (filled: Filled) =>
-      filled.stuffs[layerOf(filled, 0, 'winding').margins.left.stuff]!.strength;
+      filled.stuffs.get(layerOf(filled, 0, 'winding').margins.left.stuff)!.strength;
     expect([strength(worst(moulded)), strength(best(moulded))]).toEqual([null, 'whatever']);
     expect([strength(worst({})), strength(best({}))]).toEqual([null, 'whatever']);
   });
 });
 
 describe('unknown former and core', () => {
-  const group = (filled: Filled) => filled.stuffs[buildOf(filled).moulding]!.group;
+  const group = (filled: Filled) => filled.stuffs.get(buildOf(filled).moulding)!.group;
 
   it.each([
     ['unknown', 'unknown'],
@@ -271,7 +271,7 @@ describe('unknown former and core', () => {
       const changes = { [`former.${part}`]: 'unknown' };
       expect(thick(worst(changes))).toBeLessThan(0.001);
       expect(thick(best(changes))).toBe(LEAST);
-      expect(worst(changes).stuffs[buildOf(worst(changes)).moulding]!.strength).toBeNull();
+      expect(worst(changes).stuffs.get(buildOf(worst(changes)).moulding)!.strength).toBeNull();
     },
   );
 
@@ -421,14 +421,14 @@ describe('unknown sleeves', () => {
   });
 
   it('should ask for the strength of a sleeve: a thin one shows nothing, a thick one its matter where that is named *', () => {
-    const strength = (filled: Filled) => filled.stuffs[sleeveOf(filled)!.stuff]!.strength;
+    const strength = (filled: Filled) => filled.stuffs.get(sleeveOf(filled)!.stuff)!.strength;
     const thin = sleeved({ wall: '0.2 mm', into: '5 mm' });
     expect([strength(worst(thin)), strength(best(thin))]).toEqual([null, 'whatever']);
     expect(fields(worst(thin))).toContain('windings[0].leads.start.sleeve.withstand');
     const perMm = (material: string | undefined, fill: typeof worst) => {
       const filled = fill(sleeved({ wall: '0.4 mm', into: '5 mm', material }));
       expect(fields(filled)).toContain('windings[0].leads.start.sleeve.withstand');
-      return filled.stuffs[sleeveOf(filled)!.stuff]!.perMm;
+      return filled.stuffs.get(sleeveOf(filled)!.stuff)!.perMm;
     };
     expect(['ptfe', 'polyolefin', 'silicone-glass', undefined].map((id) => perMm(id, worst))).toEqual([
       expect.closeTo(16_200, 6),

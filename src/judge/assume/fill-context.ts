@@ -2,7 +2,7 @@
 
 import type { CountedAs } from '#judge/verdict/assumed.ts';
 import { isBest, isRoomy, type Choice } from './assumption.ts';
-import { Stuffs } from './stuff.ts';
+import { type StuffNumbers, Stuffs } from './stuff.ts';
 
 export interface Counted {
   readonly field: string;
@@ -17,14 +17,15 @@ export interface Counted {
 
 /** Grows while the fields are walked, hence a class. */
 export class Filling {
-  readonly stuffs = new Stuffs();
+  readonly stuffs: Stuffs;
   readonly counted = new Map<string, Counted>();
   /** Circuits by the unknown fields that say how much room they take. */
   readonly rooms = new Map<string, string>();
   readonly choice: Choice;
 
-  constructor(choice: Choice) {
+  constructor(choice: Choice, numbers: StuffNumbers) {
     this.choice = choice;
+    this.stuffs = new Stuffs(numbers);
   }
 
   /** Notes an unknown and says how it is to be counted now. */

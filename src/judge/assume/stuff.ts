@@ -8,19 +8,42 @@ export const GROUPS: readonly MaterialGroup[] = ['I', 'II', 'IIIa', 'IIIb'];
 
 export const rankOfGroup = (group: MaterialGroup): number => GROUPS.indexOf(group);
 
-/** The stuffs of a build, numbered as they come; equal ones share a number. A buffer that grows, hence a class. */
+/** The solids of one way to count a build, in the order in which they were asked for. */
+export type SolidsById = ReadonlyMap<StuffId, Solid>;
+
+/**
+ * Numbers of solids by what they are. One for all the ways to count a build gives what they have in common the same number, so
+ * that what was found with it in one holds in the others. A buffer that grows, hence a class.
+ */
+export class StuffNumbers {
+  readonly #known = new Map<string, StuffId>();
+
+  of(told: string): StuffId {
+    const known = this.#known.get(told) ?? this.#known.size;
+    this.#known.set(told, known);
+    return known;
+  }
+
+  clear(): void {
+    this.#known.clear();
+  }
+}
+
+/** The stuffs of a build; equal ones share a number. A buffer that grows, hence a class. */
 export class Stuffs {
-  readonly all: Solid[] = [];
-  readonly #ids = new Map<string, StuffId>();
+  readonly all = new Map<StuffId, Solid>();
+  readonly #numbers: StuffNumbers;
+
+  constructor(numbers: StuffNumbers) {
+    this.#numbers = numbers;
+  }
 
   /** `apart` keeps solids apart that are alike but not the same thing, such as the covers of two windings. */
   id(stuff: Solid, apart = ''): StuffId {
     const { kind, alike, group, strength, stated, perMm, material, solid, bonded, layers } = stuff;
-    const key = [kind, alike, group, strength, stated, perMm, material, solid, bonded, layers, apart].join();
-    const known = this.#ids.get(key);
-    if (known !== undefined) return known;
-    this.all.push(stuff);
-    this.#ids.set(key, this.all.length - 1);
-    return this.all.length - 1;
+    const told = [kind, alike, group, strength, stated, perMm, material, solid, bonded, layers, apart].join();
+    const id = this.#numbers.of(told);
+    if (!this.all.has(id)) this.all.set(id, stuff);
+    return id;
   }
 }

@@ -7,6 +7,7 @@ import type { RunStep } from '#solver/network/pieces.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Nm } from '#units/quantity.ts';
 import { WORST, settled, withEnds } from '#judge/assume/assumption.ts';
+import { StuffNumbers } from '#judge/assume/stuff.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
 import { askedOf } from '#judge/grade/path-requirement.ts';
 import { solidRules } from '#judge/grade/solid-rules.ts';
@@ -33,10 +34,11 @@ export function pointsOf(
 ): readonly IntervalPoint[] {
   const questions = pairs.map((pair) => ({ ...pair, asked: askedOf(pair.required, true) }));
   const rules = solidRules(book);
+  const numbers = new StuffNumbers();
   const kind = (end: number): string => {
     const choice = end === 0 ? WORST : withEnds(new Map([[path, end]]));
-    const { drawn, stuffs } = fillBuild(settled(design, choice.ends), book, choice);
-    const { runs } = solidRuns(questions, stuffs, rules);
+    const { drawn, stuffs } = fillBuild(settled(design, choice.ends), book, choice, numbers);
+    const { runs } = solidRuns(questions, stuffs, rules, numbers);
     return drawn.map((build) => kindOf(build, runs)).join();
   };
   const nominal = kind(0);

@@ -2,9 +2,9 @@
 // Where an unknown leaves a choice of place, several builds stand side by side (see `Filled.builds`).
 
 import type { Book } from '#books/questions/book.ts';
-import type { Solid } from '#books/questions/solid.ts';
 import type { Choice } from '#judge/assume/assumption.ts';
 import { type Counted, Filling } from '#judge/assume/fill-context.ts';
+import { type SolidsById, StuffNumbers } from '#judge/assume/stuff.ts';
 import { touchedBy } from '#judge/conductors/core-circuit.ts';
 import { meansField } from '#judge/grade/means.ts';
 import { plainly } from '#judge/verdict/assumed.ts';
@@ -31,7 +31,7 @@ export interface Filled {
   readonly builds: readonly (readonly Build[])[];
   /** Those of them that are no taller than they are drawn. */
   readonly drawn: readonly Build[];
-  readonly stuffs: readonly Solid[];
+  readonly stuffs: SolidsById;
   readonly counted: readonly Counted[];
   /** Circuits that the core may be tied to; null floating. The worst counts, or the best. */
   readonly coreBonds: readonly (string | null)[];
@@ -43,8 +43,9 @@ export interface Filled {
   readonly outside: readonly FilledOutside[];
 }
 
-export function fillBuild(design: Design, book: Book, choice: Choice): Filled {
-  const filling = new Filling(choice);
+/** `numbers`: as its solids are known by in other ways to count the build. */
+export function fillBuild(design: Design, book: Book, choice: Choice, numbers = new StuffNumbers()): Filled {
+  const filling = new Filling(choice, numbers);
   const wires = new Map<string, BuildWire>(
     design.windings.map((winding, w) => [
       winding.id,

@@ -1,7 +1,8 @@
 // Grades one whole path: each piece by its distance and its solids, and the sum of distances over floating conductors.
 
 import { type Insulation, worthOf } from '#books/questions/insulation.ts';
-import type { LevelsOf, Solid } from '#books/questions/solid.ts';
+import type { LevelsOf } from '#books/questions/solid.ts';
+import type { SolidsById } from '#judge/assume/stuff.ts';
 import { because, type Because, judgedLater, type Judged } from '#standards/because.ts';
 import { type Chain, type ChainPiece, chainLength, chainPlies, chainRank, countedLength } from './chain.ts';
 import { distanceInsulation, highest, inSeries } from './grade.ts';
@@ -24,7 +25,7 @@ export const askedOfPiece = (piece: ChainPiece, asked: Asked): Asked =>
   piece.kind === 'outside' && piece.entry !== null ? (asked.places[piece.entry] ?? asked) : asked;
 
 export interface GradingTools {
-  readonly stuffs: readonly Solid[];
+  readonly stuffs: SolidsById;
   readonly rules: SolidRules;
 }
 

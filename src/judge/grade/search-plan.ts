@@ -4,6 +4,7 @@
 import { CLASSES } from '#solver/paths/path-label.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
 import type { RunStep } from '#solver/network/pieces.ts';
+import type { StuffId } from '#solver/section/build.ts';
 import type { Metric } from '#units/terms.ts';
 import { voltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
@@ -11,13 +12,13 @@ import { type LevelsOf, type Solid, stands } from '#books/questions/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
 import { closedFrom } from './closed-from.ts';
-import { solidRuns } from './solid-runs.ts';
-import { GROUPS, rankOfGroup } from '#judge/assume/stuff.ts';
+import { byNumber, solidRuns } from './solid-runs.ts';
+import { GROUPS, rankOfGroup, type SolidsById, type StuffNumbers } from '#judge/assume/stuff.ts';
 
 export interface SearchPlan {
   readonly grading: Counting;
   /** As grading knows them: those that the search cannot tell apart any more are worth nothing. */
-  readonly stuffs: readonly Solid[];
+  readonly stuffs: SolidsById;
   /** A piece longer than this is reinforced by its distance alone, for every pair. */
   readonly longest: Readonly<Record<Metric, number>>;
   /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
@@ -32,10 +33,11 @@ export interface SearchPlan {
 
 export function searchPlan(
   questions: readonly PairQuestion[],
-  filled: readonly Solid[],
+  filled: SolidsById,
   rules: SolidRules,
+  numbers: StuffNumbers,
 ): SearchPlan {
-  const { stuffs, runs } = solidRuns(questions, filled, rules);
+  const { stuffs, runs } = solidRuns(questions, filled, rules, numbers);
   const ranks = mergedRanks(questions);
   const worst = (metric: Metric) =>
     Math.max(
@@ -45,13 +47,16 @@ export function searchPlan(
     );
   const grading = gradingCount(questions, stuffs, rules);
   return {
-    stuffs: stuffs.map((stuff, id) =>
-      grading.classes[id] == null ? { ...stuff, strength: null, layers: null } : stuff,
+    stuffs: new Map(
+      [...stuffs].map(([id, stuff]) => [
+        id,
+        grading.classes[id] == null ? { ...stuff, strength: null, layers: null } : stuff,
+      ]),
     ),
     farEnds: [...farEnds(questions)],
     grading,
     longest: { creepage: worst('creepage'), clearance: worst('clearance') },
-    trackingRank: stuffs.map((stuff) => ranks[rankOfGroup(stuff.group)]!),
+    trackingRank: byNumber(stuffs, (_, { group }) => ranks[rankOfGroup(group)]!),
     runs,
     closedFrom: closedFrom(questions, rules),
   };
@@ -87,35 +92,35 @@ function mergedRanks(questions: readonly PairQuestion[]): readonly number[] {
 /** Counts each stuff that is worth something; enough is as many of one as are reinforced for every pair. */
 function gradingCount(
   questions: readonly PairQuestion[],
-  stuffs: readonly Solid[],
+  stuffs: SolidsById,
   rules: SolidRules,
 ): Counting {
   const classes = new Map<number, number>();
   const known = new Map<string, number>();
   const enough: (number | undefined)[] = [];
   const top = hardest(questions);
-  const pliesOf = (id: number) => pliesEnough(id, stuffs, top, rules);
+  const pliesOf = (id: StuffId) => pliesEnough(id, stuffs, top, rules);
   // where the film of a sheet counts, sheets that each stand the test are still not alike
-  const kinds = solidKinds(stuffs, (id) => rules.sheets.film === undefined && standsAlone(stuffs[id]!, top));
-  stuffs.forEach((stuff, id) => {
+  const kinds = solidKinds(stuffs, (id) => rules.sheets.film === undefined && standsAlone(stuffs.get(id)!, top));
+  for (const [id, stuff] of stuffs) {
     // more classes than a search tells apart: the rest counts for nothing, in grading too
-    if (stuff.strength === null && stuff.layers === null) return;
-    const kind = kinds[id]!;
-    if (!known.has(kind) && known.size >= CLASSES) return;
+    if (stuff.strength === null && stuff.layers === null) continue;
+    const kind = kinds.get(id)!;
+    if (!known.has(kind) && known.size >= CLASSES) continue;
     const cls = known.get(kind) ?? known.size;
     known.set(kind, cls);
     classes.set(id, cls);
     enough[cls] = stuff.kind === 'sheet' ? pliesOf(id) : undefined;
-  });
-  return { classes: stuffs.map((_, id) => classes.get(id) ?? null), enough, byRank: true };
+  }
+  return { classes: byNumber(stuffs, (id) => classes.get(id) ?? null), enough, byRank: true };
 }
 
 const standsAlone = ({ strength, bonded, material }: Solid, levels: LevelsOf): boolean =>
   bonded === null && stands(strength, levels(material).reinforced);
 
 function pliesEnough(
-  id: number,
-  stuffs: readonly Solid[],
+  id: StuffId,
+  stuffs: SolidsById,
   levels: LevelsOf,
   rules: SolidRules,
 ): number | undefined {

@@ -2,7 +2,8 @@
 
 import type { Book, SheetRule } from '#books/questions/book.ts';
 import type { Insulation } from '#books/questions/insulation.ts';
-import type { LevelsOf, Solid } from '#books/questions/solid.ts';
+import type { LevelsOf } from '#books/questions/solid.ts';
+import type { SolidsById } from '#judge/assume/stuff.ts';
 import type { Punctured } from '#solver/network/pieces.ts';
 import type { Judged } from '#standards/because.ts';
 import type { Nm } from '#units/quantity.ts';
@@ -27,13 +28,13 @@ export function solidRules(book: Book): SolidRules {
 /** One insulation for every kind of solid punctured. Solids that had to share a class count as the weakest. */
 export const solidInsulations = (
   punctured: readonly Punctured[],
-  stuffs: readonly Solid[],
+  stuffs: SolidsById,
   levelsOf: LevelsOf,
   { worth }: SolidRules,
 ): readonly Judged<Insulation>[] =>
   worth(
     punctured.flatMap(({ stuff, count }) => {
-      const solid = stuffs[stuff];
+      const solid = stuffs.get(stuff);
       return solid === undefined ? [] : [{ solid, count }];
     }),
     levelsOf,

@@ -6,26 +6,34 @@ import type { RunStep } from '#solver/network/pieces.ts';
 import { inMm, nm, voltsPeak, type Nm, type VoltsPeak } from '#units/quantity.ts';
 import type { PairQuestion } from './path-requirement.ts';
 import { SLACK, type Solid, stands } from '#books/questions/solid.ts';
+import type { SolidsById, StuffNumbers } from '#judge/assume/stuff.ts';
+import type { StuffId } from '#solver/section/build.ts';
 import { closedFrom } from './closed-from.ts';
 import type { SolidRules } from './solid-rules.ts';
 
 export interface SolidRuns {
   /** Those of the build, and behind them the runs that show only so much. */
-  readonly stuffs: readonly Solid[];
+  readonly stuffs: SolidsById;
   /** By stuff; see `RunStep`. */
   readonly runs: readonly (readonly RunStep[])[];
 }
 
 const NEVER = Infinity;
 
+/** `numbers`: the runs take theirs of them. */
 export function solidRuns(
   questions: readonly PairQuestion[],
-  stuffs: readonly Solid[],
+  stuffs: SolidsById,
   rules: SolidRules,
+  numbers: StuffNumbers,
 ): SolidRuns {
-  const all = [...stuffs];
-  const add = (stuff: Solid): number => all.push(stuff) - 1;
-  const runs = stuffs.map((stuff, id): readonly RunStep[] => {
+  const all = new Map(stuffs);
+  const addTo = (base: StuffId) => (stuff: Solid, from: number) => {
+    const id = numbers.of(`${base} run ${String(stuff.strength)} from ${from}`);
+    all.set(id, stuff);
+    return id;
+  };
+  const stepsOf = (stuff: Solid, id: StuffId): readonly RunStep[] => {
     const levels = levelsFor(stuff, questions);
     switch (stuff.kind) {
       case 'cover':
@@ -38,14 +46,22 @@ export function solidRuns(
       case 'wall':
       case 'block':
       case 'sleeve':
-        return thickSteps(stuff, id, levels, rules, add);
+        return thickSteps(stuff, id, levels, rules, addTo(id));
       case 'closed-joint':
         return [{ below: closedFrom(questions, rules), as: id }];
       case 'run':
         return [{ below: rules.leastThickness, as: id }];
     }
-  });
-  return { stuffs: all, runs: [...runs, ...all.slice(stuffs.length).map(() => [])] };
+  };
+  const steps = new Map([...stuffs].map(([id, stuff]) => [id, stepsOf(stuff, id)]));
+  return { stuffs: all, runs: byNumber(all, (id) => steps.get(id) ?? []) };
+}
+
+/** A list with a place for every number up to the highest; those that are not of this build are not asked for. */
+export function byNumber<T>(stuffs: SolidsById, make: (id: StuffId, stuff: Solid) => T): readonly T[] {
+  const list: T[] = [];
+  for (const [id, stuff] of stuffs) list[id] = make(id, stuff);
+  return list;
 }
 
 /** Every level that a pair asks of this material, rising; without end where the book has no figure. */
@@ -88,7 +104,7 @@ function thickSteps(
   id: number,
   levels: readonly number[],
   rules: SolidRules,
-  add: (stuff: Solid) => number,
+  add: (stuff: Solid, from: number) => StuffId,
 ): readonly RunStep[] {
   const least = rules.leastThickness;
   const bounds = levels.map((level) => ({ level, from: strongFrom(stuff, level, rules) }));
@@ -97,7 +113,7 @@ function thickSteps(
     const next = bounds[i + 1];
     // so long a run shows this level and not the next
     if (next === undefined || next.from === from) return;
-    steps.push({ below: next.from, as: level === 0 ? id : add(runOf(stuff, level, from)) });
+    steps.push({ below: next.from, as: level === 0 ? id : add(runOf(stuff, level, from), from) });
   });
   return steps;
 }

@@ -13,10 +13,10 @@ export function strongSolids(
 ): readonly Because[] {
   const isOfPair = ({ kind, alike }: Solid): boolean =>
     kind !== 'cover' || windings.some(({ id, circuit }) => id === alike && between.includes(circuit));
-  const strong = stuffs.filter(
-    (solid, id) => isBarrier(solid) && isOfPair(solid) && runs[id]!.every(({ below }) => below < Infinity),
+  const strong = [...stuffs].filter(
+    ([id, solid]) => isBarrier(solid) && isOfPair(solid) && runs[id]!.every(({ below }) => below < Infinity),
   );
-  const why = strong.map((solid) => solid.because);
+  const why = strong.map(([, solid]) => solid.because);
   return strong.length === 0 ? [] : [because('strong-solids', { solids: strong.length }, [], why)];
 }
 

@@ -16,7 +16,7 @@ export function judgeOnce(
   coreTo?: string | null,
 ): Outcome & { readonly filled: Filled } {
   const stated = settled(design, choice.ends);
-  const filled = fillBuild(stated, judging.book, choice);
+  const filled = fillBuild(stated, judging.book, choice, judging.cache.stuffs);
   const { pollutionDegree } = filled;
   const now: Design = { ...stated, surroundings: { ...stated.surroundings, pollutionDegree } };
   const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];

@@ -44,7 +44,7 @@ export function judgeRoles(
   );
   const questions = asked.map(({ question }) => question);
   const rules = solidRules(book);
-  const plan = searchPlan(questions, filled.stuffs, rules);
+  const plan = searchPlan(questions, filled.stuffs, rules, judging.cache.stuffs);
   const strength = {
     leastThickness: least,
     trackingRank: plan.trackingRank,

@@ -4,6 +4,7 @@
 import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
+import { StuffNumbers } from '#judge/assume/stuff.ts';
 import { GeometryKeys } from './geometry-key.ts';
 import { knownBetween, type KnownLengths } from './known-lengths.ts';
 import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/placing/lay-out.ts';
@@ -31,6 +32,7 @@ const MOST_SHORT = 12;
 
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
+  readonly stuffs = new StuffNumbers();
   readonly #sections = new Generations<SectionList>();
   readonly #movedAlone = new Generations<readonly KeyedSection[]>();
   readonly #geometries = new Generations<number>();
@@ -53,6 +55,7 @@ export class PathCache {
     this.#pieces.next();
     this.#told.next();
     this.#networks.clear();
+    this.stuffs.clear();
     this.#short.clear();
   }
 

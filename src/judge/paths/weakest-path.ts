@@ -119,7 +119,7 @@ function worthyPlies(step: ChainPiece, { stuffs }: GradingTools): number {
   if (step.kind === 'outside') return 0;
   let plies = 0;
   for (const { stuff, count } of step.piece.punctured) {
-    const { strength, layers } = stuffs[stuff]!;
+    const { strength, layers } = stuffs.get(stuff)!;
     if (strength !== null || layers !== null) plies += count;
   }
   return plies;

@@ -127,7 +127,7 @@ function solidKind(path: FoundPath): SpotKind {
   const punctured = path.chain.pieces.flatMap((piece) =>
     piece.kind === 'inside' ? piece.piece.punctured : [],
   );
-  const counted = punctured.map(({ stuff, count }) => ({ stuff: path.tools.stuffs[stuff], count }));
+  const counted = punctured.map(({ stuff, count }) => ({ stuff: path.tools.stuffs.get(stuff), count }));
   const isSheet = (kind: string | undefined) => kind === 'sheet' || kind === 'cover' || kind === 'full-cover';
   if (counted.some(({ stuff }) => !isSheet(stuff?.kind))) return 'thin-wall';
   const sheets = counted.filter(({ stuff }) => stuff?.kind === 'sheet');

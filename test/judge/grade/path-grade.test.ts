@@ -11,7 +11,7 @@ import { ASKED, chainOf, inside, outside, plyOf } from '#test/judge/made-chain.t
 
 /** Stands the reinforced test: two of it in one piece are reinforced. */
 const PLY = plyOf(5000);
-const TOOLS: GradingTools = { stuffs: [PLY], rules: solidRules(ruleBook('iec-62368-1')!) };
+const TOOLS: GradingTools = { stuffs: new Map([[0, PLY]]), rules: solidRules(ruleBook('iec-62368-1')!) };
 
 const gradeOf = (pieces: readonly ChainPiece[], asked: Asked = ASKED) =>
   gradeOfPath(chainOf(...pieces), asked, TOOLS).value;

@@ -40,7 +40,7 @@ const solidInsulations = (...asked: Parameters<typeof judgedInsulations>) =>
 const through = (...solids: readonly (readonly [Solid, count: number])[]) =>
   solidInsulations(
     solids.map(([, count], stuff) => ({ stuff, count })),
-    solids.map(([one]) => one),
+    new Map(solids.map(([one], i) => [i, one])),
     () => LEVELS,
     RULES,
   );
@@ -151,7 +151,7 @@ describe('plies that can be parted', () => {
   it('should reach nothing where the book has no test level', () => {
     const none = { basic: null, reinforced: null };
     const levels = () => ({ ...none, ordinary: none });
-    expect(solidInsulations([{ stuff: 0, count: 3 }], [tape(9000)], levels, RULES)).toEqual([FUNCTIONAL]);
+    expect(solidInsulations([{ stuff: 0, count: 3 }], new Map([[0, tape(9000)]]), levels, RULES)).toEqual([FUNCTIONAL]);
   });
 });
 
@@ -223,7 +223,7 @@ describe('what a certificate shows of a cover', () => {
       ordinary: { basic: voltsPeak(ordinary), reinforced: voltsPeak(reinforced) },
     };
     const one = stuff('cover', shown, { layers, stated });
-    return solidInsulations([{ stuff: 0, count: layers }], [one], () => levels, RULES);
+    return solidInsulations([{ stuff: 0, count: layers }], new Map([[0, one]]), () => levels, RULES);
   };
 
   it.each([
@@ -251,7 +251,7 @@ describe('plies at high frequency', () => {
       return { ...both, ordinary: ORDINARY };
     };
     const grade = (material: string | null) =>
-      solidInsulations([{ stuff: 0, count: 2 }], [tape(4500, { material })], levels, RULES);
+      solidInsulations([{ stuff: 0, count: 2 }], new Map([[0, tape(4500, { material })]]), levels, RULES);
     expect(grade('ptfe')).toEqual([REINFORCED]);
     expect(grade(null)).toEqual([BASIC_AND_SUPPLEMENTARY]);
   });

@@ -22,7 +22,8 @@ const ply = (alike: string, volts: number, change: Partial<Solid> = {}): Solid =
 
 /** Kinds by number, in the order in which they come; plies from 4 kV up stand every test. */
 function numbered(stuffs: readonly Solid[]): readonly number[] {
-  const kinds = solidKinds(stuffs, (id) => Number(stuffs[id]!.strength) >= 4000);
+  const found = solidKinds(new Map(stuffs.entries()), (id) => Number(stuffs[id]!.strength) >= 4000);
+  const kinds = [...found.values()];
   return kinds.map((kind) => [...new Set(kinds)].indexOf(kind));
 }
 

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
+import { StuffNumbers } from '#judge/assume/stuff.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { solidRules } from '#judge/grade/solid-rules.ts';
 import { solidRuns } from '#judge/grade/solid-runs.ts';
@@ -29,11 +30,18 @@ const PHENOLIC = BOOK.shownPerMm('phenolic').value;
 
 const wall: Solid = { ...plyOf(0), kind: 'wall', strength: null, stated: false, perMm: PHENOLIC };
 
+/** The first so many are given away. */
+function numbersFrom(count: number): StuffNumbers {
+  const numbers = new StuffNumbers();
+  for (let i = 0; i < count; i++) numbers.of(`${i}`);
+  return numbers;
+}
+
 /** Ends of the steps in micrometres, with the strength of each. */
 const stepsOf = (one: Solid, ...levels: readonly (readonly [number, number])[]) => {
   const questions = levels.map(([basic, reinforced]) => question(basic, reinforced));
-  const { runs, stuffs } = solidRuns(questions, [one], RULES);
-  return runs[0]!.map(({ below, as }) => [Math.ceil(below / 1000), stuffs[as]!.strength]);
+  const { runs, stuffs } = solidRuns(questions, new Map([[0, one]]), RULES, numbersFrom(1));
+  return runs[0]!.map(({ below, as }) => [Math.ceil(below / 1000), stuffs.get(as)!.strength]);
 };
 
 describe('compound with proof', () => {
@@ -42,7 +50,7 @@ describe('compound with proof', () => {
     const both = (volts: number) => ({ basic: voltsPeak(volts), reinforced: voltsPeak(volts) });
     const asked = { ...ASKED, levels: () => ({ ...both(level), ordinary: both(ordinary) }) };
     const one = { ...question(level, level), asked: { creepage: asked, clearance: asked } };
-    return solidRuns([one], [compound], RULES).runs[0]!.map(({ below }) => below);
+    return solidRuns([one], new Map([[0, compound]]), RULES, numbersFrom(1)).runs[0]!.map(({ below }) => below);
   };
 
   it('should be strong from the least thickness up to 1.6 times the ordinary test, and never beyond', () => {
