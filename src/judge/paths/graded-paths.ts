@@ -49,7 +49,7 @@ export interface Place {
   readonly build: Build;
   readonly sections: SectionList;
   /** More of them for one pair: loose parts of other circuits lie as they were drawn, and shut no way by having moved. */
-  readonly movedAlone: (between: readonly [string, string]) => readonly KeyedSection[];
+  readonly movedAlone: (between: readonly [string, string]) => Iterable<KeyedSection>;
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
 }
 
@@ -61,7 +61,7 @@ export function placeOf(
   strength: SolidOptions,
 ): Place {
   const laid = { leastThickness: strength.leastThickness };
-  const alone = new Map<string, readonly KeyedSection[]>();
+  const alone = new Map<string, Iterable<KeyedSection>>();
   const outside = (metric: Metric) => outsidePieces(design, filled, build, metric, strength);
   return {
     build,

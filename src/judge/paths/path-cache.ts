@@ -7,11 +7,12 @@ import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pi
 import { StuffNumbers } from '#judge/assume/stuff.ts';
 import { GeometryKeys } from './geometry-key.ts';
 import { knownBetween, type KnownLengths } from './known-lengths.ts';
-import { LayOut, type LayOutOptions, sectionsMovedAlone } from '#solver/placing/lay-out.ts';
+import { LayOut, type LayOutOptions } from '#solver/placing/lay-out.ts';
 import type { Network } from '#solver/network/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/network/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
+import { SolidsKeys } from './solids-key.ts';
 import { type KeyedSection, SectionList } from './section-list.ts';
 
 /** Data only, so that all of it tells two searches apart. */
@@ -33,8 +34,9 @@ const MOST_SHORT = 12;
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
   readonly stuffs = new StuffNumbers();
+  readonly #layOuts = new Generations<LayOut>();
   readonly #sections = new Generations<SectionList>();
-  readonly #movedAlone = new Generations<readonly KeyedSection[]>();
+  readonly #keyed = new WeakMap<Section, KeyedSection>();
   readonly #geometries = new Generations<number>();
   readonly #pieces = new Generations<readonly Piece[]>();
   readonly #networks = new Generations<Network>(MOST_NETWORKS);
@@ -44,13 +46,15 @@ export class PathCache {
   readonly #told = new Generations<number>();
   readonly #numbers = new WeakMap<object, number>();
   readonly #searches = new WeakMap<KeyedLimits, Search>();
-  readonly #keys = new GeometryKeys((told) => this.#told.get(told, () => this.#count++));
+  readonly #numberOfText = (told: string): number => this.#told.get(told, () => this.#count++);
+  readonly #keys = new GeometryKeys(this.#numberOfText);
+  readonly #solids = new SolidsKeys(this.#numberOfText);
   #count = 0;
 
   /** Call before each judging of a document. */
   nextGeneration(): void {
+    this.#layOuts.next();
     this.#sections.next();
-    this.#movedAlone.next();
     this.#geometries.next();
     this.#pieces.next();
     this.#told.next();
@@ -61,10 +65,7 @@ export class PathCache {
 
   /** Sections of a build, each distinct geometry once, the plain one first. */
   sections(build: Build, strength: LayOutOptions): SectionList {
-    return this.#sections.get(
-      JSON.stringify([build, strength]),
-      () => new SectionList(new LayOut(build, strength), (section) => this.#geometryOf(section)),
-    );
+    return this.#listOf(build, strength, null, () => []);
   }
 
   /** Those in which only what belongs to these circuits or to none has moved, as far as none of `sections` is the same. */
@@ -72,20 +73,33 @@ export class PathCache {
     build: Build,
     circuits: readonly [string, string],
     strength: LayOutOptions,
-  ): readonly KeyedSection[] {
-    return this.#movedAlone.get(JSON.stringify([build, strength, circuits]), () => {
-      const seen = new Set(this.sections(build, strength).all.map(({ geometry }) => geometry));
-      return sectionsMovedAlone(build, circuits, strength).flatMap((section) => {
-        const geometry = this.#geometryOf(section);
-        if (seen.has(geometry)) return [];
-        seen.add(geometry);
-        return [{ ...section, geometry }];
-      });
+  ): SectionList {
+    const known = () => this.sections(build, strength).all.map(({ geometry }) => geometry);
+    return this.#listOf(build, strength, circuits, known);
+  }
+
+  #listOf(
+    build: Build,
+    strength: LayOutOptions,
+    circuits: readonly [string, string] | null,
+    known: () => Iterable<number>,
+  ): SectionList {
+    const { lays, past, ...rest } = build;
+    const common = JSON.stringify([rest, strength, circuits]);
+    return this.#sections.get(`${common} ${JSON.stringify([lays, past])}`, () => {
+      const layOut = this.#layOuts.get(common, () => new LayOut(build, strength, circuits));
+      return new SectionList(build, layOut, (section) => this.#keyedOf(section), known());
     });
   }
 
-  #geometryOf(section: Section): number {
-    return this.#geometries.get(this.#keys.of(section), () => this.#count++);
+  #keyedOf(section: Section): KeyedSection {
+    const known = this.#keyed.get(section);
+    if (known) return known;
+    const geometry = this.#geometries.get(this.#keys.of(section), () => this.#count++);
+    // its parts have served to tell it
+    const keyed = { ...section, parts: undefined, geometry };
+    this.#keyed.set(section, keyed);
+    return keyed;
   }
 
   /** Leads laid in where a pair was found to fall short in this judging: what is likely to fail it again. */
@@ -109,12 +123,13 @@ export class PathCache {
   ): readonly Piece[] {
     if (limits.window !== null) {
       // conductors that nothing joins in the whole section are not joined in a part of it
-      const whole = this.pieces(section, options, closedJoint, counting, { ...limits, window: null });
+      const whole = this.pieces(section, options, closedJoint, counting, this.#searchOf(limits).whole);
       if (whole.length === 0) return whole;
     }
     const search = this.#searchOf(limits);
-    const of = `${section.geometry} ${closedJoint} ${this.#numberOf(options)}`;
-    return this.#pieces.get(`${of} ${this.#numberOf(counting)} ${search.number}`, () => {
+    const of = this.#solids.passing(section, closedJoint, options);
+    const counted = this.#solids.counted(section, closedJoint, options, counting, of);
+    return this.#pieces.get(`${of} ${counted.number} ${search.number}`, () => {
       const { wanted } = search;
       const known = this.#networks.find(of);
       const net =
@@ -122,7 +137,7 @@ export class PathCache {
           ? known
           : networkOf(section, options, closedJoint, Math.max(wanted, limits.sightsUpTo), this.#finder);
       this.#networks.set(of, net);
-      return findPieces(net, counting, search.limits, this.#finder);
+      return findPieces(net, counted.counting, search.limits, this.#finder);
     });
   }
 
@@ -142,7 +157,7 @@ export class PathCache {
     // the clearance crosses gaps of any width
     const number = this.#numberOf(metric === 'clearance' ? { ...asked, x: 0 } : asked);
     const wanted = metric === 'clearance' ? Math.max(...length) : 0;
-    const search = { number, wanted, limits: sectionLimits(asked) };
+    const search = { number, wanted, limits: sectionLimits(asked), whole: { ...limits, window: null } };
     this.#searches.set(limits, search);
     return search;
   }
@@ -163,6 +178,8 @@ interface Search {
   /** Sight lines up to this length are needed. */
   readonly wanted: number;
   readonly limits: SectionLimits;
+  /** The same without a window. */
+  readonly whole: KeyedLimits;
 }
 
 /** In JSON what has no end and what is left out are told alike. */

@@ -1,23 +1,33 @@
 // The sections of one build, each distinct geometry once, the plain one first: laid out only as far as one looks. A class,
 // since it keeps what it has laid out.
 
+import { type LayOut, sectionsIn, sectionsWith } from '#solver/placing/lay-out.ts';
+import type { Build } from '#solver/section/build.ts';
 import type { Section } from '#solver/section/section.ts';
-import type { LayOut } from '#solver/placing/lay-out.ts';
 
 /** A section with the number of its geometry: equal numbers have equal paths. */
 export type KeyedSection = Section & { readonly geometry: number };
 
 export class SectionList implements Iterable<KeyedSection> {
   readonly #made: KeyedSection[] = [];
-  readonly #seen = new Set<number>();
+  readonly #seen: Set<number>;
   readonly #rest: Iterator<Section>;
+  readonly #build: Build;
   readonly #layOut: LayOut;
-  readonly #geometryOf: (section: Section) => number;
+  readonly #keyed: (section: Section) => KeyedSection;
 
-  constructor(layOut: LayOut, geometryOf: (section: Section) => number) {
+  /** `known`: geometries that are left out. */
+  constructor(
+    build: Build,
+    layOut: LayOut,
+    keyed: (section: Section) => KeyedSection,
+    known: Iterable<number> = [],
+  ) {
+    this.#build = build;
     this.#layOut = layOut;
-    this.#rest = layOut.sections();
-    this.#geometryOf = geometryOf;
+    this.#rest = sectionsIn(build, layOut);
+    this.#keyed = keyed;
+    this.#seen = new Set(known);
   }
 
   *[Symbol.iterator](): Generator<KeyedSection, void, void> {
@@ -31,7 +41,7 @@ export class SectionList implements Iterable<KeyedSection> {
   /** Those with just these leads first, as far as there are such, then all. */
   *from(leads: Iterable<readonly string[]>): Generator<KeyedSection, void, void> {
     for (const names of leads)
-      for (const section of this.#layOut.sectionsWith(names)) yield this.#keyed(section);
+      for (const section of sectionsWith(names, this.#build, this.#layOut)) yield this.#keyed(section);
     yield* this;
   }
 
@@ -45,10 +55,5 @@ export class SectionList implements Iterable<KeyedSection> {
       return true;
     }
     return false;
-  }
-
-  #keyed(section: Section): KeyedSection {
-    // its parts have served to tell it
-    return { ...section, parts: undefined, geometry: this.#geometryOf(section) };
   }
 }

@@ -26,68 +26,83 @@ export const plainSection = (build: Build, options: LayOutOptions): Section =>
 
 /** All sections of a build, the plain one first; a slumped section that equals its own is left out. */
 export const sectionsOf = (build: Build, options: LayOutOptions): readonly Section[] => [
-  ...new LayOut(build, options).sections(),
+  ...sectionsIn(build, new LayOut(build, options)),
 ];
 
-/** The sections of one build, each laid out when it is asked for and kept. Hence a class. */
-export class LayOut {
-  readonly #placed: PlacedBuild;
-  readonly #handled: ReturnType<typeof handlingOf>;
-  readonly #options: LayOutOptions;
-  readonly #parts = newParts();
-  readonly #made = new Map<string, readonly Section[]>();
+export function* sectionsIn(build: Build, layOut: LayOut): Generator<Section, void, void> {
+  for (const lays of laySets(build)) yield* layOut.with(lays);
+}
 
-  constructor(build: Build, options: LayOutOptions) {
-    this.#placed = placedBuild(build);
-    this.#handled = handlingOf(this.#placed, EVERYTHING);
-    this.#options = options;
-  }
-
-  *sections(): Generator<Section, void, void> {
-    for (const lays of laySets(this.#placed.build)) yield* this.#with(lays);
-  }
-
-  /** Those in which just the leads of these names are laid in; none where the build has no such section. */
-  sectionsWith(names: readonly string[]): readonly Section[] {
-    const { build } = this.#placed;
-    const lays = build.lays.filter(({ name }) => names.includes(name));
-    return lays.length === names.length && isLaySet(build, lays) ? this.#with(lays) : [];
-  }
-
-  #with(lays: readonly Lay[]): readonly Section[] {
-    const key = lays.map((lay) => this.#placed.build.lays.indexOf(lay)).join();
-    const known = this.#made.get(key);
-    if (known) return known;
-    const laid = (handling: Handling) => layOut(this.#placed, lays, handling, this.#options, this.#parts);
-    const own = laid(DRAWN);
-    const moved = this.#handled.isLoose || hasVoid(own) ? this.#handled.ways : [];
-    const made = [own, ...moved.map(laid)];
-    this.#made.set(key, made);
-    return made;
-  }
+/** Those in which just the leads of these names are laid in; none where the build has no such section. */
+export function sectionsWith(names: readonly string[], build: Build, layOut: LayOut): readonly Section[] {
+  const lays = build.lays.filter(({ name }) => names.includes(name));
+  return lays.length === names.length && isLaySet(build, lays) ? layOut.with(lays) : [];
 }
 
 /**
  * The slumped sections in which only what belongs to these circuits, and what belongs to none, has moved: a loose part of
  * another circuit may shut a way by having moved. None where all else lies as it was drawn anyway.
  */
-export function sectionsMovedAlone(
+export const sectionsMovedAlone = (
   build: Build,
   circuits: readonly string[],
   options: LayOutOptions,
-): readonly Section[] {
-  const placed = placedBuild(build);
+): readonly Section[] => [...sectionsIn(build, new LayOut(build, options, circuits))];
+
+/** The sections of builds that have all but their leads in common, each laid out when it is asked for and kept. Hence a class. */
+export class LayOut {
+  readonly #placed: PlacedBuild;
+  readonly #options: LayOutOptions;
+  /** Null: nothing of other circuits has moved, so that all lie as they do anyway. */
+  readonly #handled: ReturnType<typeof handlingOf> | null;
+  readonly #isAlone: boolean;
+  readonly #parts = newParts();
+  readonly #made = new Map<string, readonly Section[]>();
+
+  /** `circuits`: see `sectionsMovedAlone`; null: as drawn, and with all that may move moved. */
+  constructor(build: Build, options: LayOutOptions, circuits: readonly string[] | null = null) {
+    this.#placed = placedBuild(build);
+    this.#options = options;
+    this.#isAlone = circuits !== null;
+    this.#handled =
+      circuits === null ? handlingOf(this.#placed, EVERYTHING) : movedAlone(this.#placed, circuits);
+  }
+
+  /** With just these leads laid in, of one of those builds. */
+  with(lays: readonly Lay[]): readonly Section[] {
+    const key = lays.map(toldLay).join();
+    const made = this.#made.get(key) ?? this.#make(lays);
+    this.#made.set(key, made);
+    return made;
+  }
+
+  #make(lays: readonly Lay[]): readonly Section[] {
+    if (this.#handled === null) return [];
+    const { isLoose, ways } = this.#handled;
+    const laid = (handling: Handling) => layOut(this.#placed, lays, handling, this.#options, this.#parts);
+    if (this.#isAlone) return isLoose || hasVoid(laid(DRAWN)) ? ways.map(laid) : [];
+    const own = laid(DRAWN);
+    return [own, ...(isLoose || hasVoid(own) ? ways.map(laid) : [])];
+  }
+}
+
+/** All that a lead lays into a section. */
+function toldLay(lay: Lay): string {
+  const told = TOLD.get(lay) ?? JSON.stringify(lay);
+  TOLD.set(lay, told);
+  return told;
+}
+
+/** What is told of an object that never changes. */
+const TOLD = new WeakMap<Lay, string>();
+
+function movedAlone(placed: PlacedBuild, circuits: readonly string[]): ReturnType<typeof handlingOf> | null {
   const isOwn = (layer: BuildLayer): boolean => {
     const circuit = circuitOf(layer);
     return circuit === null || circuits.includes(circuit);
   };
-  if (!handlingOf(placed, { moved: [], moves: (layer) => !isOwn(layer) }).isLoose) return [];
-  const handled = handlingOf(placed, { moved: circuits, moves: isOwn });
-  const parts = newParts();
-  return [...laySets(build)].flatMap((lays) => {
-    if (!handled.isLoose && !hasVoid(layOut(placed, lays, DRAWN, options, parts))) return [];
-    return handled.ways.map((handling) => layOut(placed, lays, handling, options, parts));
-  });
+  if (!handlingOf(placed, { moved: [], moves: (layer) => !isOwn(layer) }).isLoose) return null;
+  return handlingOf(placed, { moved: circuits, moves: isOwn });
 }
 
 /** What handling may have moved, and how. */
