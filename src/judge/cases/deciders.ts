@@ -23,13 +23,17 @@ export function decidersOf(
   const reached = new Map<string, ReadonlySet<number>>();
   if (open.size === 0) return { deciding, reached };
   const reach = { ...judging, reachOnly: true };
-  const reachedWith = (best: readonly string[], among: ReadonlySet<number>): ReadonlySet<number> =>
-    reachedAtWorst(reach, design, new Set(best), worst, among);
-  for (const field of fields) {
-    const pairs = reachedWith([field], open);
-    reached.set(field, pairs);
-    if (pairs.size > 0) deciding.add(field);
-  }
+  const reachedWith = remembered((best, among) =>
+    reachedAtWorst(reach, design, new Set(best), worst, among),
+  );
+  // knowing more never makes a build worse: where some together are not enough none of them is
+  const tryAlone = (some: readonly string[], among: ReadonlySet<number>): void => {
+    const pairs = reachedWith(some, among);
+    if (some.length > 1 && pairs.size > 0) for (const half of halvesOf(some)) tryAlone(half, pairs);
+    else for (const field of some) reached.set(field, pairs);
+    if (some.length === 1 && pairs.size > 0) deciding.add(some[0]!);
+  };
+  tryAlone(fields, open);
   for (const pair of open) {
     const alone = fields.some((field) => reached.get(field)?.has(pair));
     if (alone) continue;
@@ -52,16 +56,29 @@ function smallestSet(
   const drop = (some: readonly string[]): void => {
     const without = set.filter((field) => !some.includes(field));
     if (without.length > 0 && holds(without)) set = without;
-    else if (some.length > 1) {
-      const half = some.length >> 1;
-      drop(some.slice(0, half));
-      drop(some.slice(half));
-    }
+    else if (some.length > 1) halvesOf(some).forEach(drop);
   };
-  if (fields.length > 1) {
-    const half = fields.length >> 1;
-    drop(fields.slice(0, half));
-    drop(fields.slice(half));
-  }
+  if (fields.length > 1) halvesOf(fields).forEach(drop);
   return set;
+}
+
+const halvesOf = (all: readonly string[]): readonly (readonly string[])[] => [
+  all.slice(0, all.length >> 1),
+  all.slice(all.length >> 1),
+];
+
+type Reach = (best: readonly string[], among: ReadonlySet<number>) => ReadonlySet<number>;
+
+/** Asked once for each set of unknowns, unless more pairs are asked for than before. */
+function remembered(reach: Reach): Reach {
+  const known = new Map<string, { readonly among: ReadonlySet<number>; readonly reached: ReadonlySet<number> }>();
+  return (best, among) => {
+    const name = JSON.stringify(best);
+    const before = known.get(name);
+    if (before && [...among].every((pair) => before.among.has(pair)))
+      return new Set([...among].filter((pair) => before.reached.has(pair)));
+    const reached = reach(best, among);
+    known.set(name, { among, reached });
+    return reached;
+  };
 }
