@@ -76,6 +76,8 @@ export function judgeRoles(
         )
       : questions.map(noPaths),
   );
+  // first where there is no choice: sight lines longer than any that grading wants are then collected once for both
+  if (judging.printed && sites.length === 1) shortestIn(0);
   // an isolated circuit may count as mains by how far it falls short
   const isReachEnough = judging.reachOnly && design.circuits.every(({ role }) => role !== 'isolated');
   const pairs = asked.map(({ question, neededBecause, stress, entering, required }, i): PairOutcome => {
