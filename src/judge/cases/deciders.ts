@@ -23,7 +23,7 @@ export function decidersOf(
   const reached = new Map<string, ReadonlySet<number>>();
   if (open.size === 0) return { deciding, reached };
   const reach = { ...judging, reachOnly: true };
-  const reachedWith = remembered((best, among) =>
+  const { reachedWith, smallestFor } = remembered((best, among) =>
     reachedAtWorst(reach, design, new Set(best), worst, among),
   );
   // knowing more never makes a build worse: where some together are not enough none of them is
@@ -37,21 +37,22 @@ export function decidersOf(
   for (const pair of open) {
     const alone = fields.some((field) => reached.get(field)?.has(pair));
     if (alone) continue;
-    for (const field of smallestSet(fields, (set) => reachedWith(set, new Set([pair])).size > 0))
+    const enough = smallestFor(pair);
+    if (enough === null) continue;
+    for (const field of smallestSet(enough, (set) => reachedWith(set, new Set([pair])).size > 0))
       deciding.add(field);
   }
   return { deciding, reached };
 }
 
 /**
- * Each is dropped in turn where the others do without it. Tried many at a time: what does without several does without each
+ * Of a set that is enough each is dropped in turn where the others do without it. Tried many at a time: what does without several does without each
  * of them, since knowing more never makes a build worse.
  */
 function smallestSet(
   fields: readonly string[],
   holds: (set: readonly string[]) => boolean,
 ): readonly string[] {
-  if (!holds(fields)) return [];
   let set = fields;
   const drop = (some: readonly string[]): void => {
     const without = set.filter((field) => !some.includes(field));
@@ -69,16 +70,26 @@ const halvesOf = (all: readonly string[]): readonly (readonly string[])[] => [
 
 type Reach = (best: readonly string[], among: ReadonlySet<number>) => ReadonlySet<number>;
 
-/** Asked once for each set of unknowns, unless more pairs are asked for than before. */
-function remembered(reach: Reach): Reach {
-  const known = new Map<string, { readonly among: ReadonlySet<number>; readonly reached: ReadonlySet<number> }>();
-  return (best, among) => {
-    const name = JSON.stringify(best);
-    const before = known.get(name);
-    if (before && [...among].every((pair) => before.among.has(pair)))
-      return new Set([...among].filter((pair) => before.reached.has(pair)));
-    const reached = reach(best, among);
-    known.set(name, { among, reached });
-    return reached;
+/** Asked only where what was found of other sets does not answer it; also tells the smallest set that is enough for a pair. */
+function remembered(reach: Reach) {
+  const known: { readonly set: ReadonlySet<string>; readonly pair: number; readonly isEnough: boolean }[] = [];
+  const answered = (best: ReadonlySet<string>, pair: number): boolean | undefined =>
+    known.find(
+      (one) => one.pair === pair && (one.isEnough ? isWithin(one.set, best) : isWithin(best, one.set)),
+    )?.isEnough;
+  const reachedWith: Reach = (best, among) => {
+    const set = new Set(best);
+    const open = new Set([...among].filter((pair) => answered(set, pair) === undefined));
+    const found = open.size > 0 ? reach(best, open) : open;
+    for (const pair of open) known.push({ set, pair, isEnough: found.has(pair) });
+    return new Set([...among].filter((pair) => answered(set, pair)));
   };
+  const smallestFor = (pair: number): readonly string[] | null => {
+    const enough = known.filter((one) => one.pair === pair && one.isEnough).map(({ set }) => set);
+    return enough.length === 0 ? null : [...enough.reduce((a, b) => (b.size < a.size ? b : a))];
+  };
+  return { reachedWith, smallestFor };
 }
+
+const isWithin = (part: ReadonlySet<string>, whole: ReadonlySet<string>): boolean =>
+  part.size <= whole.size && [...part].every((field) => whole.has(field));
