@@ -72,7 +72,8 @@ type Reach = (best: readonly string[], among: ReadonlySet<number>) => ReadonlySe
 
 /** Asked only where what was found of other sets does not answer it; also tells the smallest set that is enough for a pair. */
 function remembered(reach: Reach) {
-  const known: { readonly set: ReadonlySet<string>; readonly pair: number; readonly isEnough: boolean }[] = [];
+  const known: { readonly set: ReadonlySet<string>; readonly pair: number; readonly isEnough: boolean }[] =
+    [];
   const answered = (best: ReadonlySet<string>, pair: number): boolean | undefined =>
     known.find(
       (one) => one.pair === pair && (one.isEnough ? isWithin(one.set, best) : isWithin(best, one.set)),

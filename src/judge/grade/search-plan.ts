@@ -90,18 +90,17 @@ function mergedRanks(questions: readonly PairQuestion[]): readonly number[] {
 }
 
 /** Counts each stuff that is worth something; enough is as many of one as are reinforced for every pair. */
-function gradingCount(
-  questions: readonly PairQuestion[],
-  stuffs: SolidsById,
-  rules: SolidRules,
-): Counting {
+function gradingCount(questions: readonly PairQuestion[], stuffs: SolidsById, rules: SolidRules): Counting {
   const classes = new Map<number, number>();
   const known = new Map<string, number>();
   const enough: (number | undefined)[] = [];
   const top = hardest(questions);
   const pliesOf = (id: StuffId) => pliesEnough(id, stuffs, top, rules);
   // where the film of a sheet counts, sheets that each stand the test are still not alike
-  const kinds = solidKinds(stuffs, (id) => rules.sheets.film === undefined && standsAlone(stuffs.get(id)!, top));
+  const kinds = solidKinds(
+    stuffs,
+    (id) => rules.sheets.film === undefined && standsAlone(stuffs.get(id)!, top),
+  );
   for (const [id, stuff] of stuffs) {
     // more classes than a search tells apart: the rest counts for nothing, in grading too
     if (stuff.strength === null && stuff.layers === null) continue;

@@ -76,7 +76,12 @@ function countedOf(counting: Counting, stuffs: readonly StuffId[]): Counting {
   return { classes: here, enough: used.map((cls) => enough[cls]), byRank };
 }
 
-function told<Of extends object, T>(known: WeakMap<Of, Map<string, T>>, of: Of, key: string, make: () => T): T {
+function told<Of extends object, T>(
+  known: WeakMap<Of, Map<string, T>>,
+  of: Of,
+  key: string,
+  make: () => T,
+): T {
   const all = known.get(of) ?? new Map<string, T>();
   known.set(of, all);
   const value = all.get(key) ?? make();

@@ -43,7 +43,9 @@ function fieldsAlong(
   place: PathPlace,
 ): readonly string[] {
   const pieces = chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? [piece.piece] : []));
-  const kinds = pieces.flatMap(({ punctured }) => punctured.map(({ stuff }) => tools.stuffs.get(stuff)?.kind));
+  const kinds = pieces.flatMap(({ punctured }) =>
+    punctured.map(({ stuff }) => tools.stuffs.get(stuff)?.kind),
+  );
   const isOnLead = LEAD_KINDS.has(place.kind);
   const isOnCore = place.kind === 'core-bridge';
   return [

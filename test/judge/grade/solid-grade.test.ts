@@ -151,7 +151,9 @@ describe('plies that can be parted', () => {
   it('should reach nothing where the book has no test level', () => {
     const none = { basic: null, reinforced: null };
     const levels = () => ({ ...none, ordinary: none });
-    expect(solidInsulations([{ stuff: 0, count: 3 }], new Map([[0, tape(9000)]]), levels, RULES)).toEqual([FUNCTIONAL]);
+    expect(solidInsulations([{ stuff: 0, count: 3 }], new Map([[0, tape(9000)]]), levels, RULES)).toEqual([
+      FUNCTIONAL,
+    ]);
   });
 });
 

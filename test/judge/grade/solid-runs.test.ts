@@ -50,7 +50,9 @@ describe('compound with proof', () => {
     const both = (volts: number) => ({ basic: voltsPeak(volts), reinforced: voltsPeak(volts) });
     const asked = { ...ASKED, levels: () => ({ ...both(level), ordinary: both(ordinary) }) };
     const one = { ...question(level, level), asked: { creepage: asked, clearance: asked } };
-    return solidRuns([one], new Map([[0, compound]]), RULES, numbersFrom(1)).runs[0]!.map(({ below }) => below);
+    return solidRuns([one], new Map([[0, compound]]), RULES, numbersFrom(1)).runs[0]!.map(
+      ({ below }) => below,
+    );
   };
 
   it('should be strong from the least thickness up to 1.6 times the ordinary test, and never beyond', () => {
