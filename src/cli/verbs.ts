@@ -37,7 +37,7 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'mend',
-    usage: 'mend FILE [--json] [--top N]',
+    usage: 'mend FILE [--json | --out X.html [--black]] [--top N]',
     says: 'the smallest changes that reach what is needed, best first',
     load: async () => (await import('#cli/verbs/searching/mend.ts')).mendFile,
   },
@@ -56,7 +56,7 @@ export const verbs: readonly Verb[] = [
   },
   {
     name: 'compare',
-    usage: 'compare A B [--json]',
+    usage: 'compare A B [--json | --out X.html [--black]]',
     says: 'two builds side by side: layers, pairs, what changed and what it did',
     load: async () => (await import('#cli/verbs/searching/compare.ts')).compareFiles,
   },

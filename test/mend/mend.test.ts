@@ -71,6 +71,6 @@ describe('mend', () => {
 
   it('should say what stays where no act of the trade reaches it', () => {
     const tooHot = editDesign(margins, 'surroundings.hottestInsulation', '300 degC');
-    expect(mended(tooHot).none).toMatchObject({ why: 'no-act', spots: ['hot'] });
+    expect(mended(tooHot).none).toMatchObject({ why: 'no-act', spots: [{ kind: 'hot' }] });
   });
 });

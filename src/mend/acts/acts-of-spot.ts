@@ -15,10 +15,12 @@ import { windowActs } from './window-acts.ts';
 export function actsOfSpot(doc: DesignFile, spot: WeakSpot): readonly Act[] {
   switch (spot.kind) {
     case 'unsafe-bridge':
+    case 'weak-bridge':
       return bridgeActs(doc, spot);
     case 'overfull':
       return windowActs(doc);
     case 'hot':
+    case 'touch-current':
       return [];
     case 'few-plies':
     case 'weak-ply':

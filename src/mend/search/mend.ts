@@ -4,6 +4,7 @@
 // worst; what is proposed is judged whole. A generator: who asks may pause, stop, or take what there is so far.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
+import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { applyActs, changesOf, includesAll, type Act, type Change } from '#mend/acts/act.ts';
@@ -47,6 +48,8 @@ export const MEND_DEFAULTS: MendOptions = { top: 5, budget: 200 };
 
 /** With so many ways to choose from it is not searched for more. */
 const ENOUGH = 3;
+/** So many judgements at most are spent on what is smaller than all that is found. */
+const SMALLER = 60;
 
 /** Yields what asks for the mending so far. */
 export function* mend(
@@ -59,7 +62,12 @@ export function* mend(
     return { proposals: [], none: settled(first), leftOut: [], judged: 0 };
   const search = new Search(doc, judge, first);
   const now = (): Mending => search.mending(top, { why: 'stopped' });
-  for (const part of [search.singles(), search.dives(), search.nearest(Math.min(top, ENOUGH))]) {
+  for (const part of [
+    search.singles(),
+    search.dives(),
+    search.smaller(),
+    search.nearest(Math.min(top, ENOUGH)),
+  ]) {
     for (;;) {
       if (search.judged >= budget || part.next().done === true) break;
       yield now;
@@ -71,7 +79,7 @@ export function* mend(
 /** What is found so far, and what is still to be looked at. */
 class Search {
   judged = 0;
-  deadEnds: readonly string[] = [];
+  deadEnds: readonly WeakSpot[] = [];
   readonly #doc: DesignFile;
   readonly #judge: FileJudge;
   readonly #first: Verdict;
@@ -98,7 +106,7 @@ class Search {
   /** Each act alone. */
   *singles(): Generator<void, void, void> {
     const sets = nextSets(this.#doc, [], this.#first.weakSpots);
-    if (sets.length === 0) this.deadEnds = this.#first.weakSpots.map(({ kind }) => kind);
+    if (sets.length === 0) this.deadEnds = this.#first.weakSpots;
     for (const acts of sets) yield* this.#try(acts, Infinity);
   }
 
@@ -111,15 +119,30 @@ class Search {
 
   /** On from what came nearest, until there are enough. */
   *nearest(enough: number): Generator<void, void, void> {
+    yield* this.#onwards(() => (this.#found.length < enough ? Infinity : -1));
+  }
+
+  /** A way of the trade may hold more acts than another set would: what is smaller than all that is found is looked for. */
+  *smaller(): Generator<void, void, void> {
+    const until = this.judged + SMALLER;
+    yield* this.#onwards(() =>
+      this.#found.length > 0 && this.judged < until
+        ? Math.min(...this.#found.map(({ acts }) => acts.length)) - 2
+        : -1,
+    );
+  }
+
+  /** `most`: of so many acts at most a set is gone on from; asked before each step. */
+  *#onwards(most: () => number): Generator<void, void, void> {
     for (;;) {
-      const node = this.#found.length < enough ? this.#nodes.takeBest() : null;
+      const node = most() < 0 ? null : this.#nodes.takeBest(most());
       if (node === null) return;
       this.judged += 1;
       const spots = this.#judge.spots(applyActs(this.#doc, node.acts)) ?? [];
       yield;
       const sets = nextSets(this.#doc, node.acts, spots);
-      if (sets.length === 0) this.deadEnds = spots.map(({ kind }) => kind);
-      for (const acts of sets) if (this.#found.length < enough) yield* this.#try(acts, node.rank);
+      if (sets.length === 0) this.deadEnds = spots;
+      for (const acts of sets) if (acts.length <= most() + 1) yield* this.#try(acts, node.rank);
     }
   }
 

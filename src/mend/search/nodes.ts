@@ -36,10 +36,14 @@ export class Nodes {
     if (node.acts.length < MOST_ACTS) this.#open.push(node);
   }
 
-  /** Fewest acts first among those that are equally near; null where none is left. */
-  takeBest(): Node | null {
-    const score = ({ rank, acts }: Node): number => rank + acts.length * ACT_WEIGHT;
+  /** Fewest acts first among those that are equally near, none with more acts than asked; null where none is left. */
+  takeBest(most: number): Node | null {
+    const score = ({ rank, acts }: Node): number =>
+      acts.length > most ? Infinity : rank + acts.length * ACT_WEIGHT;
     const place = this.#open.reduce((best, node, i, all) => (score(node) < score(all[best]!) ? i : best), 0);
-    return this.#open.splice(place, 1)[0] ?? null;
+    const best = this.#open[place];
+    if (best === undefined || best.acts.length > most) return null;
+    this.#open.splice(place, 1);
+    return best;
   }
 }

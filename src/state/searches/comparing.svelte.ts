@@ -2,6 +2,8 @@
 // chosen, and what each is judged as. Judged beside the page, each once.
 
 import { compared, type Comparison } from '#judge/compare/comparison.ts';
+import { copperReport } from '#judge/study/copper.ts';
+import { fitChanges, type FitChange, type FitSide } from '#words/mend/fit-changes.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import type { Design } from '#model/design.ts';
@@ -70,6 +72,14 @@ export class Comparing {
     );
   });
 
+  /** What either takes of its window and of copper. */
+  readonly fit: readonly FitChange[] = $derived.by(() => {
+    const [a, b] = [this.judgedOf(this.a), this.judgedOf(this.b)].map((one) =>
+      one?.kind === 'judged' ? fitSide(one) : null,
+    );
+    return a && b ? fitChanges(a, b) : [];
+  });
+
   /** A version to look at beside another. */
   show(a: DesignFile | null, b: Version): void {
     this.#others = [...this.#others.filter(({ says }) => says !== b.says), b];
@@ -130,3 +140,11 @@ export class Comparing {
     return this.versions[place - 1] ?? version;
   }
 }
+
+const fitSide = ({
+  design,
+  judgement: { verdict },
+}: Extract<JudgedVersion, { kind: 'judged' }>): FitSide => ({
+  fit: verdict.fit,
+  copper: copperReport(design, verdict.fit),
+});

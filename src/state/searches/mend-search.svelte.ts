@@ -3,6 +3,9 @@
 
 import { withTurns } from '#judge/judging/judge.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
+import type { Design } from '#model/design.ts';
+import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { DrawnMending } from '#state/threads/asks/asks.ts';
 import type { Asked, Thread } from '#state/threads/thread.ts';
@@ -12,6 +15,8 @@ export type { Held } from '#mend/hold/slack.ts';
 
 export interface ShownMending extends Omit<DrawnMending, 'drawn'> {
   readonly drawn: readonly Drawable[];
+  /** To each proposal its file as read. */
+  readonly read: readonly Design[];
 }
 
 export class MendSearch {
@@ -86,6 +91,11 @@ export class MendSearch {
 const shown = ({ drawn, ...mending }: DrawnMending): ShownMending => ({
   ...mending,
   drawn: drawn.map(withTurns),
+  read: mending.proposals.map(({ design }) => {
+    const read = readDesign(design, knownIds);
+    if (read.kind === 'bad') throw new Error('a proposal is refused as a file');
+    return read.design;
+  }),
 });
 
 const TROUBLE = {

@@ -5,6 +5,7 @@ import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { limitingFigure } from '#words/verdict/pair-words.ts';
+import { fitChangeWords, type FitChange } from './fit-changes.ts';
 import { changesWords } from './mend-words.ts';
 
 /** `Two layers changed, one answer turned: falls short -> meets.` */
@@ -71,6 +72,7 @@ export function difference({ what, a, b }: Consequence): string {
 
 export function comparisonLines(
   comparison: Comparison,
+  fit: readonly FitChange[],
   docs: readonly [DesignFile, DesignFile],
 ): readonly string[] {
   const { layers, pairs, did } = comparison;
@@ -84,10 +86,13 @@ export function comparisonLines(
     'Pair by pair:',
     ...pairs.map((pair) => `  ${pairWords(pair)}`),
     'What it did:',
-    ...did.map(
-      (one) =>
-        `  ${consequenceName(one)}: ${consequenceFigure(one, one.a)} -> ${consequenceFigure(one, one.b)} (${difference(one)})`,
-    ),
+    ...fit.map((one) => `  ${fitChangeWords(one)}`),
+    ...did
+      .filter(({ what }) => what !== 'height')
+      .map(
+        (one) =>
+          `  ${consequenceName(one)}: ${consequenceFigure(one, one.a)} -> ${consequenceFigure(one, one.b)} (${difference(one)})`,
+      ),
   ];
 }
 

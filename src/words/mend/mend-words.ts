@@ -6,13 +6,14 @@ import type { Held } from '#mend/hold/slack.ts';
 import type { HeldMending } from '#mend/hold/held-mends.ts';
 import type { Left } from '#mend/search/left-out.ts';
 import type { Proposal } from '#mend/search/mend.ts';
-import type { NoMend } from '#mend/search/no-mend.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import { answerWords, spotWords } from '#words/text/answer-words.ts';
+import { answerWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/paths/path-words.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+import { circuitNames } from './circuit-names.ts';
+import { noMendWords } from './no-mend-words.ts';
 
 /** `left margin, layer 3: 2 mm -> 2.85 mm`, or what layer is put in. */
 export function changeWords({ field, from, to }: Change, doc: DesignFile): string {
@@ -133,23 +134,6 @@ const pliesHold = ({ limiting, achieved }: Verdict['pairs'][number]): string =>
     ? ''
     : `, and ${limiting.plies === 1 ? 'one ply' : `${limiting.plies} plies`}: ${achieved}`;
 
-/** Circuits by their names. */
-export const pairWords = (pair: readonly [string, string], { circuits }: DesignFile): string =>
-  pair.map((id) => circuits.find((one) => one.id === id)?.name || id).join(' to ');
-
-export function noMendWords(none: NoMend, doc: DesignFile): string {
-  switch (none.why) {
-    case 'meets':
-      return 'Nothing needs mending: the build meets what is asked.';
-    case 'unknown':
-      return `Whatever is mended, ${listed(none.pairs.map((pair) => pairWords(pair, doc)))} stays not shown; what would have to be known: ${listed(none.fields.map((field) => fieldWords(doc, field)))}.`;
-    case 'no-act':
-      return `No change of the trade mends it: ${listed(none.spots.map((kind) => spotWords(kind as Parameters<typeof spotWords>[0])))} stays.`;
-    case 'stopped':
-      return 'The search ended before a mend was found.';
-  }
-}
-
 /** A proposal as lines of text. */
 export function proposalLines(
   proposal: Proposal,
@@ -164,7 +148,7 @@ export function proposalLines(
     ...changesWords(proposal.changes, doc).map((words) => `   ${words}`),
     `   costs ${costWords(proposal.cost)}`,
     ...(held === undefined ? [] : heldLines(held, doc)),
-    ...(limit === null ? [] : [`   limits next: ${pairWords(limit.pair, doc)}, ${limit.says}`]),
+    ...(limit === null ? [] : [`   limits next: ${circuitNames(limit.pair, doc)}, ${limit.says}`]),
     ...[stillOpenWords(proposal.verdict, doc), coreWords(proposal.verdict)]
       .filter(Boolean)
       .map((words) => `   ${words}`),
@@ -195,7 +179,7 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
     length === null || required === null || length >= required
       ? `${achieved}, ${needed} is needed`
       : `${lengthDown(length)} of ${lengthUp(required)} mm`;
-  return [`${figure}, ${pairWords(between, doc)}`, ...full].join('; ');
+  return [`${figure}, ${circuitNames(between, doc)}`, ...full].join('; ');
 }
 
 const GROWN = { sleeves: 'every sleeve', 'sleeves-and-margins': 'every sleeve and margin' } as const;
@@ -272,7 +256,7 @@ export const heldWords = (held: Held, doc: DesignFile): string =>
 export function stillOpenWords({ pairs }: Verdict, doc: DesignFile): string {
   const open = pairs
     .filter(({ verdict }) => verdict === 'not-shown')
-    .map(({ between }) => pairWords(between, doc));
+    .map(({ between }) => circuitNames(between, doc));
   return open.length === 0 ? '' : `${listed(open)} ${open.length === 1 ? 'stays' : 'stay'} not shown.`;
 }
 

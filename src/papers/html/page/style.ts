@@ -20,6 +20,7 @@ header { display: flex; gap: 10px; border-bottom: 1.5px solid ${theme.ink}; padd
 header h1, h2, .verdict { font-family: ${LETTERING}; }
 h2 { font-size: 13px; margin: 24px 0 7px; break-after: avoid; }
 header h1 { font-size: 12px; margin: 0; }
+h3 { font-size: 12px; margin: 12px 0 4px; break-after: avoid; }
 h2.answer { font-size: 21px; line-height: 1.2; margin: 14px 0 7px; }
 p.scope { color: ${theme.second}; }
 p { margin: 0 0 7px; orphans: 2; widows: 2; }
@@ -68,6 +69,8 @@ span.path { display: block; font-size: 0.88em; }
 .spots { display: grid; grid-template-columns: repeat(3, 1fr); gap: 14px; }
 .spots.few { grid-template-columns: repeat(2, 1fr); }
 .spots figure > svg { border: 1px solid ${theme.ink}; }
+figure.two figcaption { grid-column: 1 / -1; margin-top: -18px; }
+.two svg { width: 100%; height: auto; display: block; }
 .two { display: grid; grid-template-columns: 1fr 1fr; gap: 24px; align-items: start; }
 .box { margin-top: 24px; border: 1px solid ${theme.ink}; padding: 7px 14px; break-inside: avoid; }
 .box h2 { margin-top: 4px; }

@@ -13,7 +13,6 @@ import { headline, worstFirst } from '#words/verdict/pair-words.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
-import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { attached } from '#papers/html/evidence/attached.ts';
 import { build } from './build.ts';
 import { derivations, foundBlock } from './derivations.ts';
@@ -27,6 +26,7 @@ import { spotActs } from './spot-acts.ts';
 import { field } from './field.ts';
 import type { ReportParts } from '#papers/html/page/report-parts.ts';
 import { sheet } from '#papers/html/page/document.ts';
+import { paperFoot } from '#papers/html/page/paper-foot.ts';
 import { stress } from './stress.ts';
 import { openQuestions, unknowns } from './unknowns.ts';
 
@@ -49,11 +49,7 @@ export function reportHtml(input: ReportInput): string {
     looks: circuitLooks(input.design.circuits),
     theme,
   };
-  const foot = {
-    left: `Layerwright ${TOOL_VERSION}, ${bookWords(parts.judgement.verdict.rules)}`,
-    right:
-      'meets, falls short or cannot be shown, for the named edition; a test laboratory and local codes decide',
-  };
+  const foot = paperFoot(parts.judgement.verdict.rules);
   const { design, judgement } = parts;
   const about = `${ORIGIN[design.origin]}; judged to ${bookWords(judgement.verdict.rules)}`;
   const head = { title: `${design.title}: report`, name: design.title, about, theme, foot };
