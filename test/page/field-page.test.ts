@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright';
+import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { axeFaults, hasBrowser, launch, openDemo, openPage } from './open-page.ts';
 
@@ -35,7 +35,7 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText(/two meshes agree within/).waitFor(LONG);
     await page.keyboard.press('2');
     await page.getByRole('heading', { name: 'Gap 2, close' }).waitFor();
-    await page.getByRole('application').focus();
+    await page.getByRole('group', { name: 'drawing of the section' }).focus();
     await page.keyboard.press('ArrowUp');
     await page.getByText(/x [\d.]+ mm, y [\d.]+ mm: .* V/).waitFor();
     await page.keyboard.press('t');
@@ -61,5 +61,70 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText('coarse; stopped').waitFor();
     await page.getByRole('button', { name: 'Work out the fine answer' }).click();
     await page.getByText(/two meshes agree within/).waitFor(LONG);
+  });
+
+  const MARGIN = '[data-grip="layers[0].margins.left.width"]';
+  const FINE = /two meshes agree within/;
+
+  /** What the fine answer says of couplings: it changes with every edge that moves. */
+  async function fineCouplings(page: Page): Promise<string> {
+    await page.getByText(FINE).waitFor(LONG);
+    return page.locator('[aria-labelledby="couples"] table').innerText();
+  }
+  const pictures = async (page: Page): Promise<number> =>
+    Number(await page.locator('[data-pictures]').getAttribute('data-pictures'));
+
+  it('should follow an edge under the mouse coarsely, finely when it rests, and go back as one step', async () => {
+    const { page, wrongs } = await openField();
+    const before = await fineCouplings(page);
+    const grip = page.locator(MARGIN);
+    const width = await grip.getAttribute('aria-valuenow');
+    const box = (await grip.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    const shown = await pictures(page);
+    // the hand never rests, and pictures come all the same
+    for (let i = 1; (await pictures(page)) < shown + 3; i++) {
+      await page.mouse.move(x + 8 + (i % 30), y);
+      await page.waitForTimeout(20);
+      expect(i).toBeLessThan(1500);
+    }
+    expect(await page.locator('.state').innerText()).toContain('coarse');
+    expect(await page.getByText(FINE).count()).toBe(0);
+    await page.mouse.up();
+    expect(await grip.getAttribute('aria-valuenow')).not.toBe(width);
+    expect(await fineCouplings(page)).not.toBe(before);
+    expect(await page.locator('.state').innerText()).not.toContain('coarse');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => grip.getAttribute('aria-valuenow')).toBe(width);
+    await page.getByText('a first look on a coarse mesh').waitFor(LONG);
+    expect(await fineCouplings(page)).toBe(before);
+    expect(wrongs).toEqual([]);
+  }, 120_000);
+
+  it('should move an edge by key, and go back by key', async () => {
+    const { page, wrongs } = await openField();
+    const before = await fineCouplings(page);
+    const grip = page.locator(MARGIN);
+    const width = Number(await grip.getAttribute('aria-valuenow'));
+    await grip.focus();
+    for (let i = 0; i < 6; i++) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => grip.getAttribute('aria-valuenow')).toBe(`${Number((width + 0.3).toFixed(2))}`);
+    await page.getByText('a first look on a coarse mesh').waitFor(LONG);
+    expect(await fineCouplings(page)).not.toBe(before);
+    for (let i = 0; i < 6; i++) await page.keyboard.press('Control+z');
+    await expect.poll(() => grip.getAttribute('aria-valuenow')).toBe(`${width}`);
+    await page.getByText('a first look on a coarse mesh').waitFor(LONG);
+    expect(await fineCouplings(page)).toBe(before);
+    expect(await axeFaults(page)).toEqual([]);
+    expect(wrongs).toEqual([]);
+  }, 120_000);
+
+  it('should pick a gap by its flag', async () => {
+    const { page } = await openField();
+    await page.getByText(FINE).waitFor(LONG);
+    await page.getByRole('button', { name: 'gap 3', exact: true }).click();
+    await page.getByRole('heading', { name: 'Gap 3, close' }).waitFor();
   });
 });

@@ -1,6 +1,6 @@
 // The field as SVG: the whole section with its gaps numbered and a scale, or the close picture of one gap.
 
-import type { FieldPicture, FieldShot } from '#judge/field/field-picture.ts';
+import type { FieldPicture } from '#judge/field/field-picture.ts';
 import type { FieldGap } from '#judge/field/field-report.ts';
 import type { Mark, Point } from '#drawing/paper/mark.ts';
 import { guessedWidth, type Paper } from '#drawing/paper/paper.ts';
@@ -11,10 +11,11 @@ import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { svgPage } from '#drawing/svg/svg.ts';
 import { escapeText } from '#words/text/escape-text.ts';
 import { fieldMarks } from './field-marks.ts';
-import { gapFlag, gapMarks } from './gap-marks.ts';
-import { scaleMarks } from './scale-marks.ts';
+import { gapMarks } from './gap-marks.ts';
+import { SCALE, scaleMarks } from './scale-marks.ts';
+import { lined, scaleEnd, wholeMarks, type FieldShown } from './whole-marks.ts';
 
-export interface FieldSvgOptions {
+export interface FieldSvgOptions extends FieldShown {
   readonly theme: ThemeName;
   readonly width: number;
   readonly prefix: string;
@@ -22,32 +23,24 @@ export interface FieldSvgOptions {
   readonly heading: string | null;
   /** What is said under it. */
   readonly says: string;
-  /** Lines of equal potential. */
-  readonly lines: boolean;
-  /** Number of the picked gap, from 0; null: none. */
-  readonly picked: number | null;
 }
 
 /** Room over the picture, for the scale. */
-export const FIELD_TOP = 34;
-const TOP = FIELD_TOP;
+const TOP = 34;
 const UNDER = 44;
-const FLAGS = 9;
 
 /** Empty where there is no field. */
 export function fieldSvg(scene: Scene, picture: FieldPicture, options: FieldSvgOptions): string {
-  const { whole, boxes, report } = picture;
+  const { whole, report } = picture;
   if (whole === null) return '';
   const { x0, y0, x1, y1 } = whole.raster;
   const scale = options.width / (x1 - x0);
   const deep = (y1 - y0) * scale;
   const height = Math.ceil(TOP + deep + (options.heading === null ? 2 : UNDER));
   const paper = paperOf(options, scale, { left: -x0 * scale, base: TOP + y1 * scale }, deep, TOP);
-  const strongest = scaleEnd(picture);
   const marks: readonly Mark[] = [
-    ...fieldMarks(scene, lined(whole, options), boxes, paper, strongest),
-    ...report.gaps.slice(0, FLAGS).flatMap((gap, i) => gapFlag(gap, i, paper, options.picked === i)),
-    ...scaleMarks(paper, strongest, options.width),
+    ...wholeMarks(scene, picture, paper, options),
+    ...scaleMarks(paper.theme, scaleEnd(picture), options.width),
   ];
   const { theme } = paper;
   const text = (y: number, size: number, weight: number, words: string) =>
@@ -82,15 +75,16 @@ export function gapSvg(scene: Scene, picture: FieldPicture, gap: number, options
   return page(options, Math.ceil(deep), svgMarks(marks, options.prefix), paper.theme.sheet, label);
 }
 
-const lined = (shot: FieldShot, { lines }: FieldSvgOptions): FieldShot =>
-  lines ? shot : { ...shot, lines: [] };
-
 const isNear = ([x, y]: Point, overall: number, { at }: FieldGap): boolean =>
   Math.hypot(x - at[0], y - at[1]) < 3 + overall;
 
-/** The scale ends where the air is strongest: solids and sharp edges beyond it have its last colour. */
-function scaleEnd({ report }: FieldPicture): number {
-  return Math.max(1, ...report.cases.slice(0, 1).map(({ strongest }) => 0.6 * strongest));
+/** The scale of field strength alone. */
+export function scaleSvg(picture: FieldPicture, theme: ThemeName): string {
+  const width = SCALE.width + SCALE.right + SCALE.left;
+  const marks = scaleMarks(palette[theme], scaleEnd(picture), width);
+  const label = 'scale of field strength, kV/mm';
+  const size = { width, height: TOP - 4, viewBox: `0 0 ${width} ${TOP - 4}`, 'aria-label': label };
+  return svgPage(size, svgMarks(marks, 'scale-'));
 }
 
 function page(

@@ -3,13 +3,25 @@
 import type { FieldGap } from '#judge/field/field-report.ts';
 import type { Mark, Point } from '#drawing/paper/mark.ts';
 import { place, type Paper } from '#drawing/paper/paper.ts';
+import { toScreenX, toScreenY, type Plate } from '#drawing/scene/view.ts';
 
 const FLAG = { nose: 7, width: 24, half: 8.5 } as const;
 
+/** Which way a gap's flag stands: off the middle. */
+const sideOf = (x: number, { room }: Pick<Paper, 'room'>): 1 | -1 =>
+  x < (room.left + room.right) / 2 ? -1 : 1;
+
+/** What the flag of a gap covers. */
+export function gapPlate(gap: FieldGap, paper: Pick<Paper, 'room' | 'view'>): Plate {
+  const [x, y] = [toScreenX(paper.view, gap.at[0]), toScreenY(paper.view, gap.at[1])];
+  const back = x + sideOf(x, paper) * FLAG.width;
+  return { left: Math.min(x, back), right: Math.max(x, back), top: y - FLAG.half, bottom: y + FLAG.half };
+}
+
 export function gapFlag(gap: FieldGap, i: number, paper: Paper, isPicked: boolean): readonly Mark[] {
-  const { theme, room } = paper;
+  const { theme } = paper;
   const [x, y] = place(paper, gap.at);
-  const side = x < (room.left + room.right) / 2 ? -1 : 1;
+  const side = sideOf(x, paper);
   const [neck, back] = [x + side * FLAG.nose, x + side * FLAG.width];
   const loops: readonly (readonly Point[])[] = [
     [

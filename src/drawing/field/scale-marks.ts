@@ -1,13 +1,13 @@
 // The scale of field strength at the upper right: its steps side by side, numbers in kV/mm under some of them.
 
 import type { Mark } from '#drawing/paper/mark.ts';
-import type { Paper } from '#drawing/paper/paper.ts';
+import type { Theme } from '#drawing/scene/palette.ts';
 import { rampColor, strengthAt, STEPS } from './ramp.ts';
 
-const SCALE = { width: 260, height: 10, top: 4, right: 44 } as const;
+export const SCALE = { width: 260, height: 10, top: 4, left: 6, right: 44 } as const;
 
-export function scaleMarks({ theme }: Paper, strongest: number, width: number): readonly Mark[] {
-  const across = Math.min(SCALE.width, width * 0.5);
+export function scaleMarks(theme: Theme, strongest: number, width: number): readonly Mark[] {
+  const across = Math.min(SCALE.width, width - SCALE.right - SCALE.left, Math.max(120, width * 0.5));
   const [left, each] = [width - SCALE.right - across, across / STEPS];
   const cells = Array.from({ length: STEPS }, (_, i): Mark => {
     const [a, b] = [left + i * each, left + (i + 1) * each];

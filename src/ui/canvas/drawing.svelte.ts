@@ -13,7 +13,7 @@ import { gripPlate, gripsOf, REACH, stands, type Grip } from '#ui/canvas/grips/g
 import { Hand } from '#ui/canvas/grips/pointer-tool.svelte.ts';
 import type { DrawnSection, Handle } from '#ui/canvas/handles/handle.ts';
 import { handlesOf } from '#ui/canvas/handles/handles.ts';
-import type { Picture } from '#ui/canvas/nodes/picture.ts';
+import type { FieldGround, Picture } from '#ui/canvas/nodes/picture.ts';
 import { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
 import { Reading } from './path-narration.svelte.ts';
 import { Sight, type Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
@@ -32,17 +32,20 @@ export class Drawing {
   isTouched = $state(false);
   readonly #bench: Bench;
   readonly #isStill: () => boolean;
+  readonly #field: () => FieldGround | null;
 
   /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself;
-   * `isStill`: no edge can be moved. */
+   * `isStill`: no edge can be moved; `field`: drawn instead of the build's solids, on the section that it is solved on. */
   constructor(
     bench: Bench,
     focus: (id: string) => void,
     isTaken: (x: number, y: number) => boolean,
     isStill: () => boolean = () => false,
+    field: () => FieldGround | null = () => null,
   ) {
     this.#bench = bench;
     this.#isStill = isStill;
+    this.#field = field;
     this.sight = new Sight(() => sightsOf(this.scene));
     this.hand = new Hand(bench, this.sight, {
       scene: () => this.scene,
@@ -59,16 +62,23 @@ export class Drawing {
     );
   }
 
+  readonly #isField: boolean = $derived.by(() => this.#field() !== null);
+
+  readonly #name: string = $derived.by(() =>
+    this.#isField ? (this.#bench.sections[0] ?? 'plain') : this.#bench.section,
+  );
+
   readonly scene: Scene | null = $derived.by(() => {
-    const { editor, section, pair, spot } = this.#bench;
+    const { editor, pair, spot } = this.#bench;
     if (editor.drawn === null) return null;
     const { design, judgement } = editor.drawn;
-    return sceneOf(design, judgement, section, { pair: pair?.between ?? null, spot });
+    const scene = sceneOf(design, judgement, this.#name, { pair: pair?.between ?? null, spot });
+    // the field has flags of its own
+    return this.#isField && scene !== null ? { ...scene, path: null, otherPaths: [], flags: [] } : scene;
   });
 
   readonly section: DrawnSection | null = $derived.by(
-    () =>
-      this.#bench.editor.drawn?.judgement.sections.find(({ name }) => name === this.#bench.section) ?? null,
+    () => this.#bench.editor.drawn?.judgement.sections.find(({ name }) => name === this.#name) ?? null,
   );
 
   readonly handles: readonly Handle[] = $derived.by(() => {
@@ -120,6 +130,7 @@ export class Drawing {
     return {
       scene,
       theme: palette[theme.shown],
+      field: this.#field(),
       view: sight.view,
       width: sight.width,
       height: sight.height,

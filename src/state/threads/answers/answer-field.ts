@@ -22,7 +22,10 @@ export function answerField(): Answerer<'field'> {
         yield;
         continue;
       }
+      // told to stop, the thread hears it between pieces of work
+      yield;
       const picture = fieldPicture(value, quick ? QUICK : PICTURE);
+      yield;
       return { picture, judged: quick ? null : judgedByField(design, value.report, cache) };
     }
   };

@@ -1,6 +1,8 @@
 // Everything one frame of the canvas is painted from: the scene, where it stands on the screen, and what is in the hand.
 // Painters read it and nothing else.
 
+import type { FieldPicture } from '#state/searches/field-search.svelte.ts';
+import type { FieldShown } from '#drawing/field/whole-marks.ts';
 import type { Theme } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import type { Paper } from '#drawing/paper/paper.ts';
@@ -12,9 +14,16 @@ import type { Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
 import type { Surface } from '#ui/canvas/grips/stroke.ts';
 import type { Plate, View } from '#drawing/scene/view.ts';
 
+/** The field in place of solids and their hatches; null until there is one. */
+export interface FieldGround extends FieldShown {
+  readonly picture: FieldPicture | null;
+}
+
 export interface Picture {
   readonly scene: Scene;
   readonly theme: Theme;
+  /** Null: the drawing of the build itself. */
+  readonly field: FieldGround | null;
   readonly view: View;
   readonly width: number;
   readonly height: number;

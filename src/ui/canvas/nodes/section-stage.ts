@@ -4,6 +4,7 @@
 import { fontOf } from '#drawing/canvas/canvas-marks.ts';
 import type { Mark } from '#drawing/paper/mark.ts';
 import type { Paper } from '#drawing/paper/paper.ts';
+import { wholeMarks } from '#drawing/field/whole-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { gripPlate, stands } from '#ui/canvas/grips/grip.ts';
@@ -90,7 +91,7 @@ export class SectionStage {
     if (before?.density !== picture.density) this.#sharpen(picture.density);
     const paper = paperOf(picture, this.#measure);
     if (isResized || before.density !== picture.density || groundDiffers(before, picture)) {
-      this.#ground.show(groundMarks(picture.scene, paper, picture.isNumbered));
+      this.#ground.show(groundOf(picture, paper));
       this.#layers.ground.draw();
     }
     this.#under.show([...pickedMarks(picture, paper), ...otherPathMarks(picture.scene, paper)]);
@@ -106,6 +107,12 @@ export class SectionStage {
   #sharpen(density: number): void {
     for (const layer of [this.#layers.ground, this.#layers.over]) layer.getCanvas().setPixelRatio(density);
   }
+}
+
+function groundOf({ scene, field, isNumbered }: Picture, paper: Paper): readonly Mark[] {
+  const found = field?.picture ?? null;
+  if (field === null || found === null || found.whole === null) return groundMarks(scene, paper, isNumbered);
+  return wholeMarks(scene, found, paper, field);
 }
 
 const heldMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
@@ -126,6 +133,7 @@ const upperMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
 const groundDiffers = (a: Picture, b: Picture): boolean =>
   a.view !== b.view ||
   a.theme !== b.theme ||
+  a.field !== b.field ||
   a.isNumbered !== b.isNumbered ||
   a.scene.areas !== b.scene.areas ||
   a.scene.turns !== b.scene.turns ||
