@@ -24,6 +24,16 @@ export function extrapolated(
   };
 }
 
+/** The same of one figure: where both point to, and the part of it by which that may be off, 1 at most. */
+export function extrapolatedOne(
+  coarse: number,
+  fine: number,
+): { readonly value: number; readonly error: number } {
+  const step = (fine - coarse) / 3;
+  const value = fine + step;
+  return { value, error: step === 0 ? 0 : Math.min(1, Math.abs(step / value)) };
+}
+
 /** The mean of both halves: what the mesh is off by is not quite alike on either side. */
 export function symmetric({ size, value }: Square): Square {
   const mean = new Float64Array(value.length);

@@ -52,6 +52,8 @@ export interface SolvedField {
   /** How far each of them may be off; null where one mesh alone was looked at. */
   readonly off: Square | null;
   readonly states: readonly FieldState[];
+  /** The same on the coarser mesh, which tells how far any reading of the finer one may be off; null where there was one alone. */
+  readonly coarser: SolvedField | null;
 }
 
 export type FieldAnswer =
@@ -73,9 +75,23 @@ export function* solveField(question: FieldQuestion): Generator<number, FieldAns
   if (question.resolutions === 1) {
     const { mesh, map } = meshed;
     const states = yield* statesOf(quick.system, question, quick.matrix, quick.units, 0.25);
-    return { kind: 'solved', section, mesh, map, capacitance: quick.matrix, off: null, states };
+    return {
+      kind: 'solved',
+      section,
+      mesh,
+      map,
+      capacitance: quick.matrix,
+      off: null,
+      states,
+      coarser: null,
+    };
   }
   const { map, system: coarse, units: first, matrix: a } = yield* betterWhereAsked(quick, section);
+  const before = yield* statesOf(coarse, question, a, first, 0.3, 0.35);
+  const coarser: SolvedField = {
+    ...{ kind: 'solved', section, mesh: coarse.mesh, map, capacitance: a, off: null, coarser: null },
+    states: before,
+  };
   const finer = refined(coarse.mesh, map);
   yield 0.35;
   const fine = new System(finer.mesh, section.axis);
@@ -84,7 +100,7 @@ export function* solveField(question: FieldQuestion): Generator<number, FieldAns
   const b = symmetric(matrixOf(fine, section, second));
   const { matrix, off } = extrapolated(a, b);
   const states = yield* statesOf(fine, question, b, second, 0.8);
-  return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states };
+  return { kind: 'solved', section, mesh: finer.mesh, map, capacitance: matrix, off, states, coarser };
 }
 
 interface OnOneMesh extends Meshed {
@@ -112,7 +128,7 @@ function* betterWhereAsked(found: OnOneMesh, section: FieldSection): Generator<n
   const meshed = found.divided(which);
   yield 0.25;
   const near = found.units.map((unit) => carriedOver(meshed.mesh, unit));
-  return yield* solvedOn(meshed, section, near, 0.25, 0.35);
+  return yield* solvedOn(meshed, section, near, 0.25, 0.3);
 }
 
 function* statesOf(
@@ -121,12 +137,13 @@ function* statesOf(
   matrix: Square,
   units: readonly Float64Array[],
   from: number,
+  to = 1,
 ): Generator<number, readonly FieldState[], void> {
   const found: FieldState[] = [];
   const before = atRest(system, section);
   units.forEach((unit, k) => before.keep(unitVolts(section, k), unit));
   for (const [i, asked] of states.entries()) {
-    yield from + ((1 - from) * i) / states.length;
+    yield from + ((to - from) * i) / states.length;
     found.push(stateOf(system, section, asked, matrix, units, before));
   }
   return found;

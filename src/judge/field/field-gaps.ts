@@ -19,10 +19,12 @@ const WEAK = 0.04;
 const WIDE = 0.5;
 const MOST_GAPS = 12;
 
+/** `coarser`: the same cases on the coarser mesh; empty where there was one alone. */
 export function fieldGaps(
   design: Design,
   drawn: DrawnField,
   views: readonly FieldView[],
+  coarser: readonly FieldView[],
   cases: readonly FieldCase[],
   testOf: (between: readonly [string, string]) => number | null,
 ): readonly FieldGap[] {
@@ -41,7 +43,26 @@ export function fieldGaps(
       best.set(key, gapOf(drawn, line, one, holds, testOf));
     }
   }
-  return [...best.values()].sort((a, b) => a.margin - b.margin).slice(0, MOST_GAPS);
+  const worst = [...best.values()].sort((a, b) => a.margin - b.margin).slice(0, MOST_GAPS);
+  return worst.map((gap) => {
+    const view = coarser[cases.findIndex(({ between }) => between.join() === gap.between.join())];
+    return view === undefined ? gap : { ...gap, error: errorOf(gap, view) };
+  });
+}
+
+/** Half of what the two meshes differ by: with errors that fall by the square of the triangles it would be a third. */
+function errorOf({ points, peak }: FieldGap, coarser: FieldView): number {
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const voltsAt = ([x, y]: readonly [number, number], other: readonly [number, number]): number | null => {
+    // the very end may lie in the sliver between a round wire and the corners of its mesh
+    for (const part of [0, 0.01, 0.03]) {
+      const found = coarser.at(x + part * (other[0] - x), y + part * (other[1] - y));
+      if (found !== null) return found.volts;
+    }
+    return null;
+  };
+  const [a, b] = [voltsAt(first, last), voltsAt(last, first)];
+  return a === null || b === null ? 1 : Math.min(1, Math.abs(Math.abs(a - b) - peak) / peak / 2);
 }
 
 interface Holds {
@@ -83,6 +104,7 @@ function gapOf(
     points,
     length: line.length,
     peak: line.volts,
+    error: null,
     holds: volts,
     margin,
     layers: [layerOf(drawn, a), layerOf(drawn, b)],

@@ -85,7 +85,11 @@ export function* fieldOf(
   const testOf = (between: readonly [string, string]) =>
     study.verdict.pairs.find((pair) => pair.between.join() === between.join())?.required?.test?.peak ?? null;
   const views = cases.map((_, i) => new FieldView(answer, answer.states[i]!));
-  const gaps = fieldGaps(design, drawn, views, cases, testOf);
+  yield 0.98;
+  const { coarser } = answer;
+  const before = coarser === null ? [] : cases.map((_, i) => new FieldView(coarser, coarser.states[i]!));
+  const gaps = fieldGaps(design, drawn, views, before, cases, testOf);
+  yield 0.99;
   const report: FieldReport = {
     ...emptyReport(design, study, drawn, null),
     capacitances: capacitancesOf(design, drawn, answer, answer.capacitance),

@@ -23,7 +23,8 @@ export interface FieldReport {
   readonly inceptionPeak: number | null;
   readonly division: readonly DividedPart[];
   readonly switching: readonly SwitchingCharge[];
-  /** What capacitances may be off by, as a part, from two resolutions; null without a field, or after a first look on one mesh. */
+  /** What capacitances may be off by, as a part, from two resolutions: the worst of those over a fiftieth of the largest, which
+   * are the ones the mesh is made for; each has its own `error` besides. Null without a field, or after a first look on one mesh. */
   readonly error: number | null;
   readonly altitude: number;
   readonly permittivities: readonly {
@@ -60,6 +61,8 @@ export interface WindingCapacitance {
   /** Ids of the windings. */
   readonly between: readonly [string, string];
   readonly farads: number;
+  /** Part by which it may be off; null where one mesh alone was looked at. */
+  readonly error: number | null;
   /** Null where the field was turned round an axis. */
   readonly meanTurn: number | null;
 }
@@ -81,6 +84,8 @@ export interface FieldGap {
   readonly points: readonly (readonly [number, number])[];
   readonly length: number;
   readonly peak: number;
+  /** Part by which that may be off, by what the coarser mesh says; null where one mesh alone was looked at. */
+  readonly error: number | null;
   readonly holds: number;
   /** What it holds by what it carries. */
   readonly margin: number;
@@ -111,6 +116,8 @@ export interface SwitchingCharge {
   readonly onto: string;
   /** Farads: coulombs a volt. */
   readonly farads: number;
+  /** Part by which it may be off; null where one mesh alone was looked at. */
+  readonly error: number | null;
   /** With every bonded screen left to float: what it would be without them. Null where there is none. */
   readonly withoutScreens: number | null;
   /** A through it for each volt rms of the fundamental; null where no frequency is given. */

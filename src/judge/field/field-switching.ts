@@ -2,6 +2,7 @@
 // a mains winding swings by its place. Once as it is, once with every bonded screen floating, which tells what the
 // screens are good for. Held circuits stand still: the charge is what a tied output would have to carry away.
 
+import { extrapolatedOne } from '#field/solve/capacitance.ts';
 import type { AskedState, SolvedField } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
 import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
@@ -41,20 +42,26 @@ export function switchingCharges(
   if (asIs === undefined || primary === null) return [];
   const frequency = design.converter?.switchingFrequency.value ?? null;
   return touchedOf(design, drawn).map((onto): SwitchingCharge => {
-    const charge = (state: typeof asIs): number => {
+    const on = (of: SolvedField, state: number): number => {
       let sum = 0;
       drawn.electrodes.forEach(({ owner, turn }, i) => {
-        if (owner === onto && turn !== null) sum += state.charges[i]!;
+        if (owner === onto && turn !== null) sum += of.states[state]!.charges[i]!;
       });
+      return sum;
+    };
+    const charge = (state: number): { readonly farads: number; readonly error: number } => {
+      const { value, error } = extrapolatedOne(on(solved.coarser ?? solved, state), on(solved, state));
       const circuit = drawn.electrodes.find(({ turn }) => turn?.winding === primary)!.owner;
       const metres = meanTurn(design, middleHeight(drawn, [circuit, onto])).millimetres / 1000;
-      return Math.abs(sum) * VACUUM * (solved.section.axis === null ? metres : 1e-3);
+      const farads = Math.abs(value) * VACUUM * (solved.section.axis === null ? metres : 1e-3);
+      return { farads, error };
     };
-    const farads = charge(asIs);
+    const { farads, error } = charge(first);
     return {
       onto,
       farads,
-      withoutScreens: bare === undefined ? null : charge(bare),
+      error: solved.coarser === null ? null : error,
+      withoutScreens: bare === undefined ? null : charge(first + 1).farads,
       amperesPerVolt: frequency === null ? null : 2 * Math.PI * frequency * farads,
     };
   });

@@ -1,6 +1,7 @@
 // Capacitance between every two windings: each at one volt in turn, everything else held at none, and the charge that
 // the others then carry. Asked for only where a circuit has more than one winding: else the circuits say the same.
 
+import { extrapolatedOne } from '#field/solve/capacitance.ts';
 import type { AskedState, SolvedField } from '#field/solve/solve-field.ts';
 import type { Design } from '#model/design.ts';
 import type { DrawnField } from '#judge/drawn-field/drawn-field.ts';
@@ -20,23 +21,27 @@ export function windingStates(drawn: DrawnField): readonly AskedState[] {
 export function windingCapacitances(
   design: Design,
   drawn: DrawnField,
-  { states, section }: SolvedField,
+  { states, section, coarser }: SolvedField,
   first: number,
 ): readonly WindingCapacitance[] {
   const windings = drawnWindings(drawn);
-  const charge = (state: number, id: string): number =>
+  const charge = (of: SolvedField['states'], state: number, id: string): number =>
     drawn.electrodes.reduce(
-      (sum, { turn }, i) => (turn?.winding === id ? sum + states[first + state]!.charges[i]! : sum),
+      (sum, { turn }, i) => (turn?.winding === id ? sum + of[first + state]!.charges[i]! : sum),
       0,
     );
   return windings.flatMap((one, i) =>
     windings.slice(i + 1).map((other, k): WindingCapacitance => {
       // the two differ by what either mesh leaves over
-      const value = Math.max(0, -(charge(i, other.id) + charge(i + 1 + k, one.id)) / 2);
+      const on = (of: SolvedField['states']): number =>
+        -(charge(of, i, other.id) + charge(of, i + 1 + k, one.id)) / 2;
+      const told = extrapolatedOne(on((coarser ?? { states }).states), on(states));
+      const value = Math.max(0, told.value);
+      const error = coarser === null ? null : told.error;
       const between = [one.id, other.id] as const;
-      if (section.axis !== null) return { between, farads: value * VACUUM * 1e-3, meanTurn: null };
+      if (section.axis !== null) return { between, farads: value * VACUUM * 1e-3, error, meanTurn: null };
       const turn = meanTurn(design, middleHeight(drawn, [one.owner, other.owner])).millimetres;
-      return { between, farads: value * VACUUM * turn * 1e-3, meanTurn: turn };
+      return { between, farads: value * VACUUM * turn * 1e-3, error, meanTurn: turn };
     }),
   );
 }

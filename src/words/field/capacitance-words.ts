@@ -4,7 +4,7 @@ import type { Design } from '#model/design.ts';
 import type { FieldCapacitance, FieldReport, WindingCapacitance } from '#judge/field/field-report.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { plain } from '#words/text/number-words.ts';
-import { ownerWords, percent } from './field-headline.ts';
+import { ownerWords, percent, within } from './field-headline.ts';
 
 export const picofarads = (farads: number): string => {
   const pF = farads * 1e12;
@@ -52,25 +52,25 @@ export function capacitanceLines(design: Design, report: FieldReport): readonly 
     const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
     const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
     const before = estimate === null ? '' : `; estimated as parallel layers ${picofarads(estimate)}`;
-    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)} ${error === null ? '' : `within ${percent(error)} `}(${each}${turn})${before}`;
+    return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)}${within(error)} (${each}${turn})${before}`;
   };
   const differs = report.effective.length !== report.capacitances.length;
   const effective = differs ? report.effective.map((one) => `with what floats taken out, ${line(one)}`) : [];
   return [...report.capacitances.map(line), ...effective, ...report.windings.map(windingLine)];
 }
 
-const windingLine = ({ between: [a, b], farads }: WindingCapacitance): string =>
-  `winding ${a} to winding ${b}, everything else held: ${picofarads(farads)}`;
+const windingLine = ({ between: [a, b], farads, error }: WindingCapacitance): string =>
+  `winding ${a} to winding ${b}, everything else held: ${picofarads(farads)}${within(error)}`;
 
 export function switchingLines(design: Design, report: FieldReport): readonly string[] {
   const looks = circuitLooks(design.circuits);
-  return report.switching.map(({ onto, farads, withoutScreens, amperesPerVolt }) => {
+  return report.switching.map(({ onto, farads, error, withoutScreens, amperesPerVolt }) => {
     const current =
       amperesPerVolt === null
         ? ''
         : `, ${plain(Number((amperesPerVolt * 1e6).toPrecision(3)))} µA for each volt of the fundamental`;
     const screens =
       withoutScreens === null ? '' : `; with the screens let go it would be ${picofarads(withoutScreens)}`;
-    return `onto ${ownerWords(onto, looks)}: ${picofarads(farads)} for each volt at the switched end${current}${screens}`;
+    return `onto ${ownerWords(onto, looks)}: ${picofarads(farads)}${within(error)} for each volt at the switched end${current}${screens}`;
   });
 }

@@ -3,12 +3,12 @@
 import type { Design } from '#model/design.ts';
 import type { DividedPart, FieldGap, FieldReport, GapEnd } from '#judge/field/field-report.ts';
 import { volts } from '#words/text/number-words.ts';
-import { times } from './field-headline.ts';
+import { times, within } from './field-headline.ts';
 
 export function gapLines(design: Design, report: FieldReport): readonly string[] {
   const gaps = report.gaps.map(
     (gap, i) =>
-      `${i + 1}  ${gapPlace(design, gap)}: ${microns(gap.length)}, carries ${volts(gap.peak)}, holds ${volts(gap.holds)}, ${times(gap.margin)}; starts at ${volts(gap.startsAt)} across its pair`,
+      `${i + 1}  ${gapPlace(design, gap)}: ${microns(gap.length)}, carries ${volts(gap.peak)}${within(gap.error)}, holds ${volts(gap.holds)}, ${times(gap.margin)}; starts at ${volts(gap.startsAt)} across its pair`,
   );
   const division = report.division.length === 0 ? [] : [`gap 1 divides: ${divisionWords(report.division)}`];
   return [...gaps, ...division];

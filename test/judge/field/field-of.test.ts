@@ -11,6 +11,7 @@ import { PathCache } from '#judge/paths/path-cache.ts';
 import { judgedByField, study, studyOf } from '#judge/study.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
+import { fieldBasis, percent } from '#words/field/field-headline.ts';
 
 type Json = Record<string, unknown>;
 
@@ -75,6 +76,42 @@ describe('the field of the greenhouse timer', () => {
     expect(Math.abs(whole / cases[0]!.peak - 1)).toBeLessThan(0.02);
     expect(division.some(({ what }) => what === 'air')).toBe(true);
   });
+});
+
+describe('what is said of how exact it is', () => {
+  it('should hold against a mesh twice as fine, gap by gap and capacitance by capacitance', () => {
+    const json = file('label-printer');
+    const told = found(json, FINE);
+    const better = found(json, { ...FINE, fineness: { around: 40, spacing: 2 } });
+    expect(better.report.points).toBeGreaterThan(1.4 * told.report.points);
+    for (const {
+      between: [a, b],
+      farads,
+      error,
+    } of told.report.capacitances) {
+      expect(Math.abs(farads / between(better, a, b, 'capacitances').farads - 1)).toBeLessThan(error! + 1e-3);
+    }
+    expect(told.report.gaps.length).toBeGreaterThan(4);
+    for (const { between: pair, points, peak, error } of told.report.gaps) {
+      const view = better.views[better.cases.findIndex((one) => one.between.join() === pair.join())]!;
+      const [a, b] = [points[0]!, points.at(-1)!].map(([x, y]) => view.at(x, y)!.volts) as [number, number];
+      expect(error).toBeGreaterThan(0);
+      expect(Math.abs(Math.abs(a - b) / peak - 1)).toBeLessThan(error! + 2e-3);
+    }
+    // one mesh alone cannot say
+    const { report } = found(json);
+    expect([report.error, report.gaps[0]!.error, report.capacitances[0]!.error]).toEqual([null, null, null]);
+  }, 120_000);
+
+  it('should name what is under a fiftieth of the largest apart from the rest', () => {
+    const { report } = found(file('greenhouse-timer'), FINE);
+    const [own, all] = [report.error!, Math.max(...report.capacitances.map((one) => one.error!))];
+    expect(all).toBeGreaterThan(own);
+    const words = fieldBasis(designOf(file('greenhouse-timer')), report).join();
+    expect(words).toContain(
+      `agree within ${percent(own)}, in capacitances under a fiftieth of the largest within ${percent(all)}`,
+    );
+  }, 120_000);
 });
 
 describe('the field of other builds', () => {
