@@ -5,6 +5,9 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
+import { finished } from '#field/solve/finished.ts';
+import { FINE, fieldOf } from '#judge/field/field-of.ts';
+import { fieldPicture } from '#judge/field/field-picture.ts';
 import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
@@ -15,11 +18,13 @@ const demo = JSON.parse(
   readFileSync(new URL('../../static/demos/greenhouse-timer.json', import.meta.url), 'utf8'),
 ) as unknown;
 
-function report(json: unknown): string {
+function report(json: unknown, withField = false): string {
   const read = readDesign(json, knownIds);
   if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
   const { design } = read;
-  return reportHtml({ design, judgement: study(design), designText: JSON.stringify(json) });
+  const judgement = study(design);
+  const field = withField ? fieldPicture(finished(fieldOf(design, judgement, FINE))) : null;
+  return reportHtml({ design, judgement, designText: JSON.stringify(json), ...(field && { field }) });
 }
 
 describe.skipIf(!hasBrowser())('report', () => {
@@ -34,9 +39,13 @@ describe.skipIf(!hasBrowser())('report', () => {
   });
 
   /** Opens the report from the disk; `wrongs` gathers what it says, asks for or runs. */
-  async function open(json: unknown, name: string): Promise<{ page: Page; wrongs: string[] }> {
+  async function open(
+    json: unknown,
+    name: string,
+    withField = false,
+  ): Promise<{ page: Page; wrongs: string[] }> {
     const file = join(folder, name);
-    writeFileSync(file, report(json));
+    writeFileSync(file, report(json, withField));
     const page = await browser.newPage();
     const wrongs: string[] = [];
     page.on('console', (message) => wrongs.push(message.text()));
@@ -69,6 +78,28 @@ describe.skipIf(!hasBrowser())('report', () => {
     expect(pages).toBeGreaterThan(2);
     expect(pages).toBeLessThan(16);
   });
+
+  it.each(['greenhouse-timer', 'garden-robot-dock', 'aquarium-light'])(
+    'should have the field of %s on a page of its own, A4 and Letter',
+    async (name) => {
+      const json: unknown = JSON.parse(readFileSync(`static/demos/${name}.json`, 'utf8'));
+      const { page, wrongs } = await open(json, `${name}.html`, true);
+      await page.emulateMedia({ media: 'print' });
+      // less the margins, at 96 pixels an inch: 180 mm by 263, and 186 by 245
+      for (const [width, height] of [
+        [680, 994],
+        [703, 927],
+      ] as const) {
+        await page.setViewportSize({ width, height });
+        const box = (await page.locator('.own-page').boundingBox())!;
+        expect(box.height, `${width}`).toBeGreaterThan(500);
+        expect(box.height, `${width}`).toBeLessThanOrEqual(height);
+        const close = (await page.locator('.gap-row figure svg').boundingBox())!;
+        expect(close.width).toBeLessThan(width / 2);
+      }
+      expect(wrongs).toEqual([]);
+    },
+  );
 
   it('should be fit for a screen reader', async () => {
     const { page } = await open(demo, 'axe.html');

@@ -40,6 +40,12 @@ li.asked { padding-bottom: 12px !important; }
 .own-page { break-before: page; break-after: page; }
 .annex { break-before: page; margin: 32px 0 0; padding-top: 7px; border-top: 2px solid ${theme.ink}; font-size: 15px; font-weight: 700; }
 .own-page svg { width: 100%; height: auto; }
+.own-page h2 { margin-top: 10px; margin-bottom: 3px; }
+.own-page td, .own-page th { padding-top: 1.5px; padding-bottom: 1.5px; line-height: 1.3; }
+.own-page p.note { margin-bottom: 2px; }
+.wide-field > svg { max-height: 238px; }
+.gap-row { display: grid; grid-template-columns: 2fr 3fr; gap: 24px; margin-top: 10px; }
+.gap-row > section > h2 { margin-top: 0; }
 figure > svg { width: 100%; height: auto; display: block; }
 figcaption { margin-top: 4px; }
 table { width: 100%; border-collapse: collapse; }
@@ -92,7 +98,7 @@ footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px
 @media screen and (max-width: 620px) {
   body { padding: 14px; margin: 0; }
   header { flex-wrap: wrap; }
-  .spots, .spots.few, .two { grid-template-columns: minmax(0, 1fr); }
+  .spots, .spots.few, .two, .gap-row { grid-template-columns: minmax(0, 1fr); }
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   tr { display: block; border-bottom: 1px solid ${theme.hair}; padding: 5px 0; }
   tbody td { display: block; position: relative; border: 0; padding: 1px 0; }
