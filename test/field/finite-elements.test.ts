@@ -1,6 +1,6 @@
 // Capacitances against values of a general-purpose finite-element package (FreeFem++ 4.11, meshes refined until nothing
 // moved), per length over the permittivity of vacuum; and against the classical handbook formula for two layers of
-// round wires, which lies between aligned and staggered (memory, 15 % at worst).
+// round wires, which lies between aligned and staggered (memory, 15 % at worst). In brackets the reference case.
 
 import { describe, expect, it } from 'vitest';
 
@@ -34,19 +34,19 @@ function taped(tape: number): FieldSection {
 }
 
 describe('capacitance by finite elements', () => {
-  it('should find the effective distance of two layers of bare wires', () => {
+  it('should find the effective distance of two layers of bare wires (layer.deff.p1.d0.8.*)', () => {
     within(between(layers(1, 0)), 0.5 / 0.32211, 2e-3);
     within(between(layers(1, 0.5)), 0.5 / 0.34985, 2e-3);
     within(between(layers(1.2, 0)), 0.5 / 0.5336, 2e-3);
     within(between(layers(1.2, 0.5)), 0.5 / 0.54137, 2e-3);
   });
 
-  it('should find two enamelled layers with one ply or three between', () => {
+  it('should find two enamelled layers with one ply or three between (layer.enamel.tape.d0.2.*)', () => {
     within(between(taped(0.025)), 23.642105 * 0.121, 3e-3);
     within(between(taped(0.075)), 16.670795 * 0.121, 3e-3);
   });
 
-  it('should find two foils with the fringe at their ends', () => {
+  it('should find two foils with the fringe at their ends (cap.foil.pair.fringe)', () => {
     const foils = [box([-2, -0.06, 2, -0.05], 0), box([-2, 0.05, 2, 0.06], 1)];
     within(between(section([-20, -20, 20, 20], foils)), 42.2007, 5e-3);
   });
