@@ -87,7 +87,7 @@ export function unknownSign(): Markup {
   });
   const mark = element(
     'text',
-    { x: 7, y: 10.5, 'text-anchor': 'middle', 'font-size': 10, 'font-weight': 700, fill: 'currentColor' },
+    { x: 7, y: 10.8, 'text-anchor': 'middle', 'font-size': 10.8, 'font-weight': 700, fill: 'currentColor' },
     '?',
   );
   return svg(14, 14, ring + mark);

@@ -65,11 +65,11 @@ thead { display: table-header-group; }
 .pencil { color: ${theme.pencil}; }
 .verdict { font-weight: 700; white-space: nowrap; }
 .grade, .known, .circuit { white-space: nowrap; }
-.known { color: ${theme.second}; font-size: 0.92em; }
+.known { color: ${theme.second}; font-size: 0.95em; }
 .known.memory span { border-bottom: 1px dotted; }
 .known .sign { margin-right: 3px; }
 .sign { vertical-align: -1.5px; }
-span.path { display: block; font-size: 0.88em; }
+span.path { display: block; font-size: 0.95em; }
 .to { color: ${theme.second}; }
 .result td { font-weight: 700; }
 .spots { display: grid; grid-template-columns: repeat(3, 1fr); gap: 14px; }
@@ -116,12 +116,12 @@ footer { margin-top: 24px; border-top: 1px solid ${theme.hair}; padding-top: 7px
 const PAGE = (theme: Theme, foot: { readonly left: string; readonly right: string }): string => `
 @page {
   margin: 16mm 15mm 18mm;
-  @bottom-left { content: ${cssText(foot.left)}; font: 9px ${READING}; color: ${theme.second}; }
-  @top-right { content: counter(page) " of " counter(pages); font: 9px ${READING}; color: ${theme.ink}; }
-  @bottom-right { content: ${cssText(foot.right)}; font: 9px ${READING}; color: ${theme.second}; }
+  @bottom-left { content: ${cssText(foot.left)}; font: 10.7px ${READING}; color: ${theme.second}; }
+  @top-right { content: counter(page) " of " counter(pages); font: 10.7px ${READING}; color: ${theme.ink}; }
+  @bottom-right { content: ${cssText(foot.right)}; font: 10.7px ${READING}; color: ${theme.second}; }
 }
 @media print {
-  html { background: none; font-size: 10.5px; }
+  html { background: none; font-size: 11.4px; }
   body { max-width: none; margin: 0; padding: 0; border: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   td { padding: 2.5px 8px 2.5px 0; }
   table.steps td { padding: 1.5px 8px 1.5px 0; }
