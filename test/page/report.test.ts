@@ -101,6 +101,37 @@ describe.skipIf(!hasBrowser())('report', () => {
     },
   );
 
+  it('should print no words smaller than 8 pt, the lettering of the section itself left out', async () => {
+    const { page } = await open(demo, 'small.html', true);
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 680, height: 994 });
+    const sizes = await page.evaluate(() => {
+      const found: { readonly words: string; readonly points: number }[] = [];
+      const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      while (walk.nextNode()) {
+        const { parentElement, textContent } = walk.currentNode;
+        const words = textContent?.trim() ?? '';
+        const isSeen = parentElement !== null && parentElement.getBoundingClientRect().width > 0;
+        const figure = parentElement?.closest('figure:has(> svg)');
+        const isSection = figure?.previousElementSibling?.matches('p.headline, p.note') === true;
+        if (!isSeen || words === '' || (isSection && parentElement.closest('svg') !== null)) continue;
+        const drawn = parentElement instanceof SVGGraphicsElement ? parentElement.getScreenCTM() : null;
+        const scale = drawn === null ? 1 : Math.hypot(drawn.a, drawn.b);
+        // 96 pixels and 72 points an inch
+        found.push({ words, points: parseFloat(getComputedStyle(parentElement).fontSize) * scale * 0.75 });
+      }
+      return found;
+    });
+    expect(sizes.length).toBeGreaterThan(400);
+    expect(sizes.filter(({ points }) => points < 8)).toEqual([]);
+    const feet = await page.evaluate(() => document.querySelector('style')!.textContent!);
+    const margins = [...feet.matchAll(/@(?:top|bottom)-\w+ \{[^}]*font: ([\d.]+)px/g)].map((found) =>
+      Number(found[1]),
+    );
+    expect(margins).toHaveLength(3);
+    expect(Math.min(...margins) * 0.75).toBeGreaterThanOrEqual(8);
+  });
+
   it('should be fit for a screen reader', async () => {
     const { page } = await open(demo, 'axe.html');
     expect(await axeFaults(page)).toEqual([]);
