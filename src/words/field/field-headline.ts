@@ -9,7 +9,13 @@ export function fieldHeadline(design: Design, { none, gaps }: FieldReport): stri
   if (none !== null) return noneWords(design, none);
   const [first] = gaps;
   if (first === undefined) return 'No gap of air carries any voltage worth telling.';
-  const start = first.margin > 1 ? 'Nothing discharges at work' : 'Discharge starts at work';
+  const isOpen = first.margin > 1 && gaps.some(({ margin, error }) => margin * (1 - (error ?? 0)) <= 1);
+  const start =
+    first.margin <= 1
+      ? 'Discharge starts at work'
+      : isOpen
+        ? 'Discharge may start at work, within what the meshes differ by'
+        : 'Nothing discharges at work';
   const over = gaps.filter(({ margin }) => margin <= 1).length;
   const at = first.margin > 1 ? '' : `, in ${over === 1 ? 'one gap' : `${over} gaps`}`;
   const tested = gaps.filter(({ test, startsAt }) => test !== null && startsAt < test).length;
