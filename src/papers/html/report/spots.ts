@@ -4,6 +4,7 @@ import type { WeakSpot } from '#judge/verdict/spot.ts';
 import { capitalised, spotWords } from '#words/text/answer-words.ts';
 import { spotMend, spotSays } from '#words/spots/spot-says.ts';
 import { pairNames, spotFigure } from '#words/verdict/pair-words.ts';
+import type { Scene } from '#drawing/scene/scene.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { closeUp } from '#drawing/svg/svg-close-up.ts';
 import { block, raw, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
@@ -11,15 +12,22 @@ import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 /** More pictures than this make the report heavy without saying more. */
 const MOST_PICTURES = 9;
+const SIZE = { width: 320, height: 200 } as const;
 
 export function spots(parts: ReportParts): Markup | null {
   const all = parts.judgement.verdict.weakSpots;
   if (all.length === 0) return null;
-  const [seen, told] = [all.slice(0, MOST_PICTURES), all.slice(MOST_PICTURES)];
-  const figures = seen.map((spot, k) =>
-    tag('figure', {}, picture(spot, k, parts), tag('figcaption', {}, words(spot, k, parts))),
+  const views = viewsOf(parts);
+  const [seen, told] = [views.slice(0, MOST_PICTURES), views.slice(MOST_PICTURES)];
+  const figures = seen.map((view) =>
+    tag(
+      'figure',
+      {},
+      picture(view, parts),
+      view.spots.map((k) => tag('figcaption', {}, words(all[k]!, k, parts))),
+    ),
   );
-  const rest = told.map((spot, k) => tag('p', {}, words(spot, k + MOST_PICTURES, parts)));
+  const rest = told.flatMap((view) => view.spots.map((k) => tag('p', {}, words(all[k]!, k, parts))));
   return block(
     'Weak spots seen close',
     tag('div', { class: figures.length <= 2 || figures.length === 4 ? 'spots few' : 'spots' }, figures),
@@ -27,12 +35,34 @@ export function spots(parts: ReportParts): Markup | null {
   );
 }
 
-function picture(spot: WeakSpot, place: number, { design, judgement, theme }: ReportParts): Content {
-  const scene = sceneOf(design, judgement, spot.section, { spot: place, elsewhere: 0 });
-  if (scene === null) return null;
-  const label = `Spot ${place + 1}: ${spotWords(spot.kind)}`;
-  const prefix = `spot${place + 1}-`;
-  return raw(closeUp(scene, spot.at, { theme: theme.name, width: 320, height: 200, prefix, label }));
+/** What one picture shows; null where none can be drawn. */
+interface View {
+  readonly scene: Scene | null;
+  /** Places in the list of weak spots. */
+  readonly spots: readonly number[];
+}
+
+/** Spots whose pictures would be equal but for the number on the flag share one. */
+function viewsOf({ design, judgement, theme }: ReportParts): readonly View[] {
+  const views = new Map<string, View>();
+  judgement.verdict.weakSpots.forEach((spot, k) => {
+    const scene = sceneOf(design, judgement, spot.section, { spot: k, elsewhere: 0 });
+    const look = { ...SIZE, theme: theme.name, prefix: '', label: '' };
+    const key = scene === null ? `${k}` : closeUp({ ...scene, flags: [] }, spot.at, look);
+    const equal = views.get(key);
+    views.set(key, equal === undefined ? { scene, spots: [k] } : { ...equal, spots: [...equal.spots, k] });
+  });
+  return [...views.values()];
+}
+
+function picture({ scene, spots: of }: View, { judgement, theme }: ReportParts): Content {
+  const [first, ...others] = of;
+  if (scene === null || first === undefined) return null;
+  const spot = judgement.verdict.weakSpots[first]!;
+  const numbers = [first, ...others].map((k) => k + 1).join(', ');
+  const label = `Spot ${numbers}: ${spotWords(spot.kind)}`;
+  const look = { ...SIZE, theme: theme.name, prefix: `spot${first + 1}-`, label };
+  return raw(closeUp(scene, spot.at, look));
 }
 
 function words(spot: WeakSpot, place: number, { looks }: ReportParts): Content {

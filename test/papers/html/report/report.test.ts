@@ -48,6 +48,21 @@ describe('reportHtml', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  it('should show spots whose pictures are equal in one, with the words of each', () => {
+    const { verdict } = greenhouse;
+    const [first, ...others] = verdict.weakSpots;
+    const twice = { ...verdict, weakSpots: [first!, { ...first! }, ...others] };
+    const study = studyOf(greenhouseDesign(), { ...greenhouse, verdict: twice });
+    const merged = reportHtml({ design: greenhouseDesign(), judgement: study, designText: DESIGN });
+    const pictures = (of: string) =>
+      [...of.matchAll(/aria-label="Spot ([\d, ]+):/g)].map((found) => found[1]);
+    const numbers = verdict.weakSpots.map((_, k) => `${k + 1}`);
+    expect(pictures(html)).toEqual(numbers);
+    expect(pictures(merged)).toEqual(['1, 2', ...numbers.slice(1).map((k) => `${Number(k) + 1}`)]);
+    const captions = (of: string) => of.match(/<figcaption><b>\d/g)?.length;
+    expect(captions(merged)).toBe(captions(html)! + 1);
+  });
+
   it('should carry the cautions', () => {
     expect(html).toContain('discharge the bulk capacitor');
   });
