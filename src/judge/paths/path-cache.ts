@@ -26,7 +26,11 @@ export interface KeyedLimits extends Pick<SectionLimits, 'metric' | 'x' | 'lengt
 }
 
 /** Networks are by far the largest; those of one build with its ends moved one way are used again and again. */
-const MOST_NETWORKS = 300;
+const MOST_NETWORKS = 100;
+
+/** Builds of which sections are kept, and searches of which pieces are. */
+const MOST_LAY_OUTS = 40;
+const MOST_SEARCHES = 20_000;
 
 /** So many places where a pair fell short are tried first. */
 const MOST_SHORT = 12;
@@ -34,11 +38,11 @@ const MOST_SHORT = 12;
 /** A buffer that outlives one judging, hence a class. */
 export class PathCache {
   readonly stuffs = new StuffNumbers();
-  readonly #layOuts = new Generations<LayOut>();
-  readonly #sections = new Generations<SectionList>();
+  readonly #layOuts = new Generations<LayOut>(MOST_LAY_OUTS);
+  readonly #sections = new Generations<SectionList>(MOST_LAY_OUTS);
   readonly #keyed = new WeakMap<Section, KeyedSection>();
   readonly #geometries = new Generations<number>();
-  readonly #pieces = new Generations<readonly Piece[]>();
+  readonly #pieces = new Generations<readonly Piece[]>(MOST_SEARCHES);
   readonly #networks = new Generations<Network>(MOST_NETWORKS);
   readonly #short = new Map<string, readonly (readonly string[])[]>();
   readonly #finder = new PathFinder();
