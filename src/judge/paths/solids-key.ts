@@ -29,8 +29,11 @@ export class SolidsKeys {
     const geometry = `${section.geometry} ${closedJoint}`;
     return told(this.#passing, options, geometry, () => {
       const { leastThickness, closedFrom, trackingRank, runs } = options;
-      const solids = this.#stuffsOf(section, closedJoint).map((id) => [id, trackingRank[id], runs?.[id]]);
-      return `${geometry} ${this.#numberOf(JSON.stringify([leastThickness, closedFrom, solids], endless))}`;
+      const solids = this.#stuffsOf(section, closedJoint).map((id) => {
+        const steps = runs?.[id]?.map(({ below, as }) => `${below} as ${as}`);
+        return `${id} ${trackingRank[id]} ${steps?.join()}`;
+      });
+      return `${geometry} ${this.#numberOf(`solids ${leastThickness} ${closedFrom} ${solids.join()}`)}`;
     });
   }
 
@@ -43,20 +46,21 @@ export class SolidsKeys {
     passing: string,
   ): CountedHere {
     // that counts all solids alike
-    if (counting.classes === 'one') return { number: this.#numberOf(JSON.stringify(counting)), counting };
+    if (counting.classes === 'one') return { number: this.#numberOf(toldCounting(counting)), counting };
     return told(this.#counted, counting, passing, () => {
       const held = this.#stuffsOf(section, closedJoint);
       const asRuns = held.flatMap((id) => (runs?.[id] ?? []).map(({ as }) => as));
       const here = countedOf(counting, [...new Set([...held, ...asRuns])]);
-      return { number: this.#numberOf(JSON.stringify(here)), counting: here };
+      return { number: this.#numberOf(toldCounting(here)), counting: here };
     });
   }
 
   #stuffsOf(section: KeyedSection, closedJoint: StuffId): readonly StuffId[] {
     const known = this.#stuffs.get(section);
     if (known) return known;
-    const held = section.regions.flatMap((region) => (region.kind === 'conductor' ? [] : [region.stuff]));
-    const stuffs = [...new Set([...held, closedJoint])].sort((a, b) => a - b);
+    const held = new Set([closedJoint]);
+    for (const region of section.regions) if (region.kind !== 'conductor') held.add(region.stuff);
+    const stuffs = [...held].sort((a, b) => a - b);
     this.#stuffs.set(section, stuffs);
     return stuffs;
   }
@@ -76,6 +80,10 @@ function countedOf(counting: Counting, stuffs: readonly StuffId[]): Counting {
   return { classes: here, enough: used.map((cls) => enough[cls]), byRank };
 }
 
+/** Classes that no stuff has are told as nothing. */
+const toldCounting = ({ classes, enough, byRank }: Counting): string =>
+  `counting ${classes === 'one' ? classes : classes.join()} ${enough.join()} ${byRank}`;
+
 function told<Of extends object, T>(
   known: WeakMap<Of, Map<string, T>>,
   of: Of,
@@ -88,6 +96,3 @@ function told<Of extends object, T>(
   all.set(key, value);
   return value;
 }
-
-/** In JSON what has no end would be told as what is left out. */
-const endless = (_: string, value: unknown): unknown => (value === Infinity ? 'without end' : value);
