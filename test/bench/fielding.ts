@@ -3,11 +3,15 @@
 
 import { readFileSync, readdirSync } from 'node:fs';
 
+import { meshOf } from '#field/mesh/triangulate.ts';
+import { refined } from '#field/mesh/refine.ts';
+import { System } from '#field/solve/system.ts';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, FINE, fieldOf, type FieldOptions } from '#judge/field/field-of.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
+import { box, disc, section } from '#test/field/draw.ts';
 import { sandwich } from './builds.ts';
 
 const FOLDER = 'static/demos';
@@ -58,9 +62,23 @@ const [coarse, fine, error] = [
   worst((one) => one.fine),
   worst((one) => one.error),
 ];
+/** At a wire over a plane: how fast its charge settles as the triangles are halved, twice. */
+function orderOfConvergence(): number {
+  const wire = section([-20, -1, 20, 20], [box([-20, -1, 20, 0], 1), disc([0, 0.25], 0.2, 0)]);
+  const found = meshOf(wire, { around: 12, spacing: 1.5 });
+  let { mesh } = found;
+  const [a, b, c] = [0, 1, 2].map((step) => {
+    if (step > 0) ({ mesh } = refined(mesh, found.map));
+    const system = new System(mesh, null);
+    return system.electrodeCharges(system.solve(Float64Array.of(1, 0), null), 2)[0]!;
+  }) as [number, number, number];
+  return Math.log2((a - b) / (b - c));
+}
+
 console.log(
   JSON.stringify([
     ...each,
+    ['field, order of convergence of a capacitance', orderOfConvergence().toFixed(2), '2'],
     ['field, first look, the slowest', `${coarse.coarse.toFixed(0)} ms, ${coarse.name}`, '<= 300 ms'],
     ['field, the very first look of a process', `${readings[0]!.cold.toFixed(0)} ms`, ''],
     ['field, fine, the slowest', `${(fine.fine / 1000).toFixed(1)} s, ${fine.name}`, '<= 5 s'],

@@ -124,7 +124,7 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
   it('should pick a gap by its flag', async () => {
     const { page } = await openField();
     await page.getByText(FINE).waitFor(LONG);
-    await page.getByRole('button', { name: 'gap 3', exact: true }).click();
-    await page.getByRole('heading', { name: 'Gap 3, close' }).waitFor();
+    await page.getByRole('button', { name: 'gap 4', exact: true }).click();
+    await page.getByRole('heading', { name: 'Gap 4, close' }).waitFor();
   });
 });

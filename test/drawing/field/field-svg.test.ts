@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 
 import { fieldSvg, gapSvg } from '#drawing/field/field-svg.ts';
+import { flagged } from '#drawing/field/whole-marks.ts';
 import { rampColor, stepOf, strengthAt, STEPS } from '#drawing/field/ramp.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
@@ -12,6 +13,7 @@ import type { Raster } from '#field/read/raster.ts';
 import { finished } from '#field/solve/finished.ts';
 import { COARSE, fieldOf } from '#judge/field/field-of.ts';
 import { fieldPicture, type FieldPicture } from '#judge/field/field-picture.ts';
+import type { FieldGap } from '#judge/field/field-report.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { study } from '#judge/study.ts';
 import { readDesign } from '#model/read/read-design.ts';
@@ -47,6 +49,18 @@ describe('the picture of a field', () => {
     expect(gapSvg(scene, picture, 0, { ...look, theme: 'light' })).toContain('gap 1');
     expect(gapSvg(scene, picture, 99, { ...look, theme: 'light' })).toBe('');
     expect(fieldSvg(scene, { ...picture, whole: null }, { ...look, theme: 'light' })).toBe('');
+  });
+
+  it('should flag the first of gaps at one place, or the picked one', () => {
+    const at = (x: number): FieldGap => ({ ...picture.report.gaps[0]!, at: [x, 1] });
+    const paper = {
+      view: { scale: 50, stretch: 1, left: 0, base: 200 },
+      room: { left: 0, top: 0, right: 900, bottom: 400 },
+    };
+    const gaps = [at(1), at(1.1), at(5), at(1.05)];
+    expect(flagged(gaps, paper, null)).toEqual([0, 2]);
+    expect(flagged(gaps, paper, 3)).toEqual([2, 3]);
+    expect(flagged([...gaps, ...Array.from({ length: 20 }, (_, i) => at(6 + i))], paper, 0)).toHaveLength(7);
   });
 
   it('should tell strength in metal from strength elsewhere', () => {

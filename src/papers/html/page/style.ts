@@ -122,6 +122,7 @@ const PAGE = (theme: Theme, foot: { readonly left: string; readonly right: strin
 }
 @media print {
   html { background: none; font-size: 11.4px; }
+  html:has(.exercise) { font-size: 10.5px; }
   body { max-width: none; margin: 0; padding: 0; border: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   td { padding: 2.5px 8px 2.5px 0; }
   table.steps td { padding: 1.5px 8px 1.5px 0; }

@@ -30,7 +30,8 @@ export function field({ design, judgement, field: picture, theme }: ReportParts)
   const look = { theme: theme.name, heading: null, says: '', lines: true, picked: null } as const;
   const whole = fieldSvg(scene, picture, { ...look, width: wideOf(picture), prefix: 'field-' });
   const close = gapSvg(scene, picture, 0, { ...look, width: CLOSE, prefix: 'gap-' });
-  const caption = 'Field strength in steps, lines of equal potential; gaps are numbered by their margin.';
+  const caption =
+    'Field strength in steps, lines of equal potential; gaps are numbered by their margin, the first of those at one place.';
   const first = report.gaps[0];
   return tag(
     'div',
