@@ -85,10 +85,11 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.mouse.down();
     const shown = await pictures(page);
     // the hand never rests, and pictures come all the same
-    for (let i = 1; (await pictures(page)) < shown + 3; i++) {
+    const until = Date.now() + 60_000;
+    for (let i = 1; (await pictures(page)) < shown + 2; i++) {
       await page.mouse.move(x + 8 + (i % 30), y);
       await page.waitForTimeout(20);
-      expect(i).toBeLessThan(1500);
+      expect(Date.now()).toBeLessThan(until);
     }
     expect(await page.locator('.state').innerText()).toContain('coarse');
     expect(await page.getByText(FINE).count()).toBe(0);
@@ -101,7 +102,7 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText('a first look on a coarse mesh').waitFor(LONG);
     expect(await fineCouplings(page)).toBe(before);
     expect(wrongs).toEqual([]);
-  }, 120_000);
+  });
 
   it('should move an edge by key, and go back by key', async () => {
     const { page, wrongs } = await openField();
@@ -119,7 +120,7 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     expect(await fineCouplings(page)).toBe(before);
     expect(await axeFaults(page)).toEqual([]);
     expect(wrongs).toEqual([]);
-  }, 120_000);
+  });
 
   it('should pick a gap by its flag', async () => {
     const { page } = await openField();

@@ -15,7 +15,7 @@ export type { FieldGap, FieldReport, DividedPart } from '#judge/field/field-repo
 /** So long a build has to rest before the fine answer is begun. */
 const REST_MS = 350;
 /** A first look that takes longer is given up for a newer build, which may be a simpler one. */
-const PATIENCE_MS = 5000;
+const PATIENCE_MS = 10_000;
 
 /** Only a round tube has an axis to turn the section about. */
 export const isRound = ({ former }: Design): boolean => former.tube?.shape === 'round';

@@ -88,7 +88,7 @@ describe('the field that follows the hand', () => {
     const { asked, thread: beside } = thread();
     const field = new FieldSearch(beside);
     field.look(build('a'));
-    await vi.advanceTimersByTimeAsync(5500);
+    await vi.advanceTimersByTimeAsync(10_500);
     field.look(build('b'));
     expect(asked[0]!.stopped).toBe(true);
     await asked[0]!.answer();
