@@ -1,6 +1,7 @@
-// The two rulers at the edges of a section: one millimetre filled, one hollow, finer ticks as the scale allows, and in the
-// corner, where a radial stretch is on, one millimetre along and one outward side by side.
+// The two rulers at the edges of a section, in the unit that lengths are told in: one millimetre filled, one hollow, finer
+// ticks as the scale allows, and in the corner, where a radial stretch is on, one millimetre along and one outward side by side.
 
+import { inUnit, lengthUnit, mmOfUnit } from '#words/text/length-unit.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { toDrawingX, toDrawingY, type Plate } from '#drawing/scene/view.ts';
 import type { AreaMark, LineMark, Mark, Point, WordsMark } from '#drawing/paper/mark.ts';
@@ -39,6 +40,7 @@ export function rulerMarks(scene: Scene, paper: Paper): readonly Mark[] {
       stroke: null,
     })),
     ...along(scene, paper, top),
+    ...unitMarks(paper, left, top),
     ...outward(scene, paper, left),
     ...(paper.view.stretch === 1 ? [] : bothScales(paper)),
   ];
@@ -104,33 +106,36 @@ function outward({ rulers: { y } }: Scene, paper: Paper, left: number): readonly
 
 function ruler({ theme }: Paper, { from, to, perMm, room, at, crispAt, words }: Edge): readonly Mark[] {
   if (to <= from) return [];
-  const { piece, fine, number } = rulerSteps(perMm, room);
+  const unit = lengthUnit();
+  const { piece, fine, number } = rulerSteps(mmOfUnit(perMm), room, unit);
   const stroke = { color: theme.second, width: 1 };
+  const [first, last] = [inUnit(from), inUnit(to)];
   const parts = (isFilled: boolean): AreaMark => ({
     kind: 'area',
     role: ROLE,
-    loops: pieces(piece, from, to)
+    loops: pieces(piece, first, last)
       .filter(({ filled }) => filled === isFilled)
-      .map(({ a, b }) => [crispAt(a, 0), crispAt(b, 0), crispAt(b, BAR), crispAt(a, BAR)]),
+      .map(({ a, b }) => [mmOfUnit(a), mmOfUnit(b)] as const)
+      .map(([a, b]) => [crispAt(a, 0), crispAt(b, 0), crispAt(b, BAR), crispAt(a, BAR)]),
     fill: isFilled ? theme.second : theme.sheet,
     stroke,
   });
   const ticks: LineMark = {
     kind: 'line',
     role: ROLE,
-    runs: (fine === null ? [] : multiples(fine, from, to)).map((mm) => [
-      at(mm, BAR),
-      at(mm, BAR + (Math.round(mm / (fine ?? 1)) % 5 === 0 ? 6 : 4)),
+    runs: (fine === null ? [] : multiples(fine, first, last)).map((place) => [
+      at(mmOfUnit(place), BAR),
+      at(mmOfUnit(place), BAR + (Math.round(place / (fine ?? 1)) % 5 === 0 ? 6 : 4)),
     ]),
     stroke: { color: theme.second, width: 0.7 },
   };
-  const numbers = multiples(number, from, to).map((mm): WordsMark => ({
+  const numbers = multiples(number, first, last).map((place): WordsMark => ({
     kind: 'words',
     role: ROLE,
-    words: `${mm}`,
+    words: `${place}`,
     size: SIZE,
     color: theme.ink,
-    ...words(mm),
+    ...words(mmOfUnit(place)),
   }));
   return [parts(true), parts(false), ticks, ...numbers];
 }
@@ -147,20 +152,31 @@ function pieces(
   });
 }
 
+/** The unit where both rulers meet; millimetres go without saying. */
+function unitMarks({ theme }: Paper, left: number, top: number): readonly Mark[] {
+  const unit = lengthUnit();
+  if (unit === 'mm') return [];
+  const look = { kind: 'words', role: ROLE, size: SIZE, color: theme.ink, align: 'right' } as const;
+  return [{ ...look, at: [left - 4, top - 8], words: unit }];
+}
+
 function bothScales(paper: Paper): readonly Mark[] {
   const { bounds, room, theme, view } = paper;
   const [right, bottom] = [bounds.right - 12, bounds.bottom - 12];
   const [across, up] = [view.scale, scaleUp(paper)];
-  const step = [1, 0.1, 0.01].find((mm) => mm * up <= (bounds.bottom - room.top) * 0.7) ?? 0.01;
-  const left = right - across * step;
-  const ground = rectangle(left - 92, bottom - up * step - 6, right + 6, bottom + 6);
+  const unit = lengthUnit();
+  const steps = unit === 'mil' ? [50, 10, 1] : unit === 'in' ? [0.05, 0.01, 0.001] : [1, 0.1, 0.01];
+  const step = steps.find((one) => mmOfUnit(one) * up <= (bounds.bottom - room.top) * 0.7) ?? steps[2] ?? 1;
+  const mm = mmOfUnit(step);
+  const left = right - across * mm;
+  const ground = rectangle(left - 92, bottom - up * mm - 6, right + 6, bottom + 6);
   const look = { color: theme.ink, width: 2 };
   const words = { kind: 'words', role: ROLE, size: SIZE, color: theme.ink, align: 'right' } as const;
   return [
     { kind: 'area', role: ROLE, loops: [ground], fill: theme.sheet, stroke: null, opacity: 0.85 },
     line(ROLE, [left, bottom], [right, bottom], look),
-    line(ROLE, [left, bottom], [left, bottom - up * step], look),
-    { ...words, at: [left - 5, bottom - 4], words: `${step} mm along` },
-    { ...words, at: [left - 5, bottom - up * step + 5], words: `${step} mm outward` },
+    line(ROLE, [left, bottom], [left, bottom - up * mm], look),
+    { ...words, at: [left - 5, bottom - 4], words: `${step} ${unit} along` },
+    { ...words, at: [left - 5, bottom - up * mm + 5], words: `${step} ${unit} outward` },
   ];
 }

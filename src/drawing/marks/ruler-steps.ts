@@ -2,32 +2,36 @@
 // told apart. One rule for the page, for paper and for plots.
 
 import { ticks, tickStep } from 'd3-array';
+import type { LengthUnit } from '#words/text/length-unit.ts';
 
 export interface RulerSteps {
-  /** Length of the pieces, filled and hollow in turn, mm: one millimetre where that can be seen. */
+  /** Length of the pieces, filled and hollow in turn, in the unit: one millimetre where that can be seen. */
   readonly piece: number;
-  /** Distance of the fine ticks, mm; null where they would run together. */
+  /** Distance of the fine ticks; null where they would run together. */
   readonly fine: number | null;
-  /** Distance of the numbers, mm. */
+  /** Distance of the numbers. */
   readonly number: number;
 }
 
 const LEAST_PIECE_PX = 5;
 const LEAST_FINE_PX = 4;
-/** Parts of a millimetre are numbered only where one millimetre is as wide as this. */
+/** Parts of a piece are numbered only where one piece is as wide as this. */
 const PARTS_FROM_PX = 150;
-/** Figures are written to a hundredth of a millimetre at most. */
-const FINEST_MM = 0.01;
+/** The shortest piece of each unit. */
+const LEAST_PIECES: Readonly<Record<LengthUnit, number>> = { mm: 1, in: 0.05, mil: 50 };
+/** Figures are written to a hundredth of a piece at most. */
+const FINEST_PART = 0.01;
 
-/** `perMm` in pixels, `room` the pixels that one number takes. */
-export function rulerSteps(perMm: number, room: number): RulerSteps {
-  const piece = Math.max(1, stepAtLeast(LEAST_PIECE_PX / perMm));
-  const fine = Math.max(FINEST_MM, stepAtLeast(LEAST_FINE_PX / perMm));
-  const number = stepAtLeast(room / perMm);
+/** `perUnit` in pixels, `room` the pixels that one number takes. */
+export function rulerSteps(perUnit: number, room: number, unit: LengthUnit = 'mm'): RulerSteps {
+  const least = LEAST_PIECES[unit];
+  const piece = Math.max(least, stepAtLeast(LEAST_PIECE_PX / perUnit));
+  const fine = Math.max(least * FINEST_PART, stepAtLeast(LEAST_FINE_PX / perUnit));
+  const number = stepAtLeast(room / perUnit);
   return {
     piece,
-    fine: piece === 1 && fine < 1 ? fine : null,
-    number: number < 1 && perMm < PARTS_FROM_PX ? 1 : number,
+    fine: piece === least && fine < least ? fine : null,
+    number: number < least && perUnit * least < PARTS_FROM_PX ? least : number,
   };
 }
 

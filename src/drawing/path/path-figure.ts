@@ -1,5 +1,6 @@
 // The figure that stands beside a path: its words, and where on the drawing it hides least of what is drawn.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { listed, solidsCrossed } from '#words/paths/path-words.ts';
 import type { Scene, PathScale } from '#drawing/scene/scene.ts';
@@ -12,7 +13,7 @@ export function pathFigure(path: PathScale): string {
 }
 
 export const pathLength = ({ length, required }: PathScale): string =>
-  `${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  `${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} ${lengthUnit()}`;
 
 export interface Paper {
   readonly toX: (mm: number) => number;

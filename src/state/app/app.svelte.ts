@@ -1,5 +1,6 @@
 // The desk around the sheet: which page is open, the builds that come and go, and what is said about them.
 
+import { inMillimetres } from '#words/text/length-unit.ts';
 import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Bench } from '#state/document/workspace.svelte.ts';
@@ -192,7 +193,7 @@ export class Desk {
       if (judged === null) return stillJudging();
       const { design, doc } = judged;
       const judgement = studyOf(design, judged.judgement);
-      return reportHtml({ design, judgement, designText: designText(doc) });
+      return inMillimetres(() => reportHtml({ design, judgement, designText: designText(doc) }));
     });
   }
 

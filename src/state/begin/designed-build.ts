@@ -2,6 +2,7 @@
 // Every figure in it was typed, is among the words of its construction, or follows from what is asked.
 // Margins start at half of what is asked along the surface, so that both together hold it.
 
+import { fileLengthWords } from '#words/text/file-length.ts';
 import type { Design } from '#model/design.ts';
 import type { ReadDesign } from '#model/read/read-design.ts';
 import { quantityText } from '#model/quantity/quantity-text.ts';
@@ -18,7 +19,9 @@ export const constructions = [
   {
     id: 'margins',
     name: 'Margins',
-    says: 'enamelled wire, leads in sleeves of 0.4 mm, margin tape at both flanges, 3 plies of polyester tape between and over',
+    get says() {
+      return `enamelled wire, leads in sleeves of ${fileLengthWords('0.4 mm')}, margin tape at both flanges, 3 plies of polyester tape between and over`;
+    },
   },
   {
     id: 'insulated-wire',
@@ -28,12 +31,16 @@ export const constructions = [
   {
     id: 'chambers',
     name: 'Two chambers',
-    says: 'primary and output side by side, a divider of 1.5 mm between, 2 plies of polyester tape over each',
+    get says() {
+      return `primary and output side by side, a divider of ${fileLengthWords('1.5 mm')} between, 2 plies of polyester tape over each`;
+    },
   },
   {
     id: 'screen',
     name: 'Screen',
-    says: 'as margins, and between the windings a screen of 0.05 mm on the mains side, over 1 ply',
+    get says() {
+      return `as margins, and between the windings a screen of ${fileLengthWords('0.05 mm')} on the mains side, over 1 ply`;
+    },
   },
   {
     id: 'sandwich',

@@ -1,6 +1,8 @@
 // The ten questions of an examination: what is asked, how to look for it, the answers, and the figures that go with each.
 // "Don't know" is among the answers of every one, and a figure that is left empty is not known either.
 
+import { fileLengthWords } from '#words/text/file-length.ts';
+
 export interface Answer {
   readonly id: string;
   readonly label: string;
@@ -63,7 +65,12 @@ export const questions: readonly Question[] = [
         label: 'measured',
         fields: [size('width', 'between the flanges', '10 mm'), size('height', 'tube to rim', '4 mm')],
       },
-      { id: 'unknown', label: 'don’t know: 8 to 16 mm wide' },
+      {
+        id: 'unknown',
+        get label() {
+          return `don’t know: ${['8 mm', '16 mm'].map(fileLengthWords).join(' to ')} wide`;
+        },
+      },
     ],
   },
   {
@@ -116,7 +123,12 @@ export const questions: readonly Question[] = [
           length('short-right', 'short at the right', '0.5 mm'),
         ],
       },
-      { id: 'unknown', label: 'don’t know: up to 1 mm short' },
+      {
+        id: 'unknown',
+        get label() {
+          return `don’t know: up to ${fileLengthWords('1 mm')} short`;
+        },
+      },
     ],
   },
   {

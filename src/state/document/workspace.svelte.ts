@@ -14,6 +14,7 @@ import { Placing } from './placing.svelte.ts';
 import { isPair, Selection, spotKey } from './selection.svelte.ts';
 import { Templates } from '#state/storage/templates.svelte.ts';
 import { Trial } from './trial.svelte.ts';
+import { LengthUnitState } from './length-unit.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
 export class Bench {
@@ -24,6 +25,7 @@ export class Bench {
   readonly placing: Placing;
   readonly trial: Trial;
   readonly templates = new Templates();
+  readonly lengths = new LengthUnitState();
 
   constructor(editor: Editor, theme: ThemeState) {
     this.editor = editor;

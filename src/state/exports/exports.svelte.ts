@@ -1,6 +1,7 @@
 // What leaves the tool on paper or as a file: the report, the winder's sheet, the figures, the drawing of a section.
 // Only its own page asks for it, so that the first script of the page need not carry it.
 
+import { inMillimetres } from '#words/text/length-unit.ts';
 import { studyOf } from '#judge/study.ts';
 import { csvOf } from '#papers/csv.ts';
 import { dxfOf } from '#drawing/dxf/dxf.ts';
@@ -60,9 +61,11 @@ export class Papers {
     const field = this.#field.fineOf(design);
     const judgement = studyOf(design, judged.judgement);
     const black = this.isBlack;
-    return this.kind === 'winder'
-      ? winderSheet({ design, judgement, black })
-      : reportHtml({ design, judgement, designText: designText(doc), black, field });
+    return inMillimetres(() =>
+      this.kind === 'winder'
+        ? winderSheet({ design, judgement, black })
+        : reportHtml({ design, judgement, designText: designText(doc), black, field }),
+    );
   });
 
   /** For what leaves the page at once, which must not be of an older state. */
@@ -81,7 +84,7 @@ export class Papers {
   async saveFigures(): Promise<void> {
     const judged = await this.#bench.editor.judgedSoon();
     if (judged === null) return;
-    const csv = csvOf(judged.design, judged.judgement.verdict);
+    const csv = inMillimetres(() => csvOf(judged.design, judged.judgement.verdict));
     saveFile(csv, fileName(this.#title, 'csv'), 'text/csv');
   }
 
@@ -109,11 +112,13 @@ export class Papers {
     const judged = await this.#bench.editor.judgedSoon();
     if (judged === null) return null;
     const { pair } = this.#bench;
-    return sceneOf(judged.design, judged.judgement, this.section, { pair: pair?.between ?? null });
+    return inMillimetres(() =>
+      sceneOf(judged.design, judged.judgement, this.section, { pair: pair?.between ?? null }),
+    );
   }
 
   #svg(scene: Scene): string {
     const theme = this.isBlack ? 'print' : 'light';
-    return svgOf(scene, { theme, radialStretch: this.stretch, heading: this.#title });
+    return inMillimetres(() => svgOf(scene, { theme, radialStretch: this.stretch, heading: this.#title }));
   }
 }

@@ -19,7 +19,10 @@ const known = (cite: Cite): string => confirmedWords(cite.confirmed);
 
 export const tapeOptions: readonly Option[] = tapes.map((tape) => ({
   value: tape.id,
-  label: `${tape.name}, ply ${lengthOf(tape.total.value)}, class ${tape.thermalClass.value} (${known(tape.total.cite)})`,
+  // asked for anew, for the unit of lengths may change
+  get label() {
+    return `${tape.name}, ply ${lengthOf(tape.total.value)}, class ${tape.thermalClass.value} (${known(tape.total.cite)})`;
+  },
 }));
 
 export const formerOptions: readonly Option[] = formers.map(withClass);
@@ -78,7 +81,9 @@ export interface FormerStart {
 export const formerStarts: readonly FormerStart[] = coilFormers.map(
   ({ id, width, height, wall, flange }) => ({
     id,
-    label: `${id}: ${lengthOf(width.value)} wide, ${lengthOf(height.value)} high (${known(width.cite)})`,
+    get label() {
+      return `${id}: ${lengthOf(width.value)} wide, ${lengthOf(height.value)} high (${known(width.cite)})`;
+    },
     width: inFile(width.value),
     height: inFile(height.value),
     wall: inFile(wall.value),

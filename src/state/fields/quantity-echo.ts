@@ -1,5 +1,6 @@
 // What a quantity was understood as, in the unit that the page prints: shown beside a field while one types.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { DimensionName } from '#model/quantity/dimension.ts';
 import { quantityField } from '#model/quantity/quantity-field.ts';
 import { dimension as length, frequency, plain, volts } from '#words/text/number-words.ts';
@@ -39,7 +40,7 @@ function withoutShape(value: object): object {
 function words(value: number, name: DimensionName): string {
   switch (name) {
     case 'length':
-      return `${length(inMm(value as Nm))} mm`;
+      return `${length(inMm(value as Nm))} ${lengthUnit()}`;
     case 'voltsRms':
     case 'voltsPeak':
     case 'voltsDc':

@@ -1,6 +1,7 @@
 // The photographs on the desk: which one lies open, what is being picked on it, and the steps that this makes in the build.
 // All that is kept stands in the build itself; here is only what the hand is about.
 
+import { fileLength } from '#state/fields/length-text.ts';
 import { levelling, withinHalfTurn, type PicturePoint } from '#geometry/photo-span.ts';
 import { photoScale } from '#geometry/photo-scale.ts';
 import { MEASURES, pointsOf, type Measure } from '#model/measure/measurement-note.ts';
@@ -168,8 +169,8 @@ export class PhotoDesk {
   setScale(): void {
     const { photo } = this;
     const [from, to] = this.points;
-    const length = millimetres(this.knownLength, true);
-    const plusMinus = millimetres(this.knownError, false);
+    const length = millimetres(fileLength(this.knownLength), true);
+    const plusMinus = millimetres(fileLength(this.knownError), false);
     if (photo === null || from === undefined || to === undefined)
       return this.#tell('Pick its two ends.', true);
     if (length === null || plusMinus === null)

@@ -1,6 +1,7 @@
 // Many design files judged one after another: one row each, the verdict itself let go so that a thousand fit in memory.
 // A bad file stays among them with its reason. Judging goes on beside the page, and one may stop.
 
+import { inMillimetres } from '#words/text/length-unit.ts';
 import { leadingPath } from '#words/paths/leading-path.ts';
 import { readDesign } from '#model/read/read-design.ts';
 import type { Design } from '#model/design.ts';
@@ -110,7 +111,7 @@ export class ManyBuilds {
     const judged = await this.#judge(design);
     if (judged.kind === 'broke') return brokeWords(judged.says);
     const judgement = studyOf(design, judged.judgement);
-    const html = reportHtml({ design, judgement, designText: text });
+    const html = inMillimetres(() => reportHtml({ design, judgement, designText: text }));
     saveFile(html, fileName(design.title, 'html'), 'text/html');
     return null;
   }

@@ -1,5 +1,6 @@
 // The figures of a pair that can be opened, each with its name, what it reads and the derivation behind it.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { kilovoltsUp, lengthUp, volts } from '#words/text/number-words.ts';
 import type { Because, PairVerdict } from '#state/judging/judged.ts';
 import type { FigureName } from '#state/document/selection.svelte.ts';
@@ -25,10 +26,10 @@ export function figureChoices(pair: PairVerdict): readonly FigureChoice[] {
   if (required === null) return always;
   const of = ({ basic, reinforced }: Asked): string => {
     const length = isReinforced(pair) ? reinforced : basic;
-    return length === null ? 'no figure' : `${lengthUp(length)} mm`;
+    return length === null ? 'no figure' : `${lengthUp(length)} ${lengthUnit()}`;
   };
   const { creepage, clearance, throughInsulation, test } = required;
-  const least = `${lengthUp(throughInsulation.leastThickness)} mm`;
+  const least = `${lengthUp(throughInsulation.leastThickness)} ${lengthUnit()}`;
   return [
     { figure: 'creepage', name: 'creepage', text: of(creepage), why: creepage.because },
     { figure: 'clearance', name: 'clearance', text: of(clearance), why: clearance.because },

@@ -1,6 +1,7 @@
 // Several rule books on one build as lines of plain text: a block for every pair that asks for something, a row a book,
 // where each figure comes from, and where the books part.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { remarkSays } from '#words/verdict/remark-words.ts';
 import type { BookColumn, BookPair, SideBySide } from '#judge/study/side-by-side.ts';
 import type { Design } from '#model/design.ts';
@@ -77,7 +78,7 @@ function verdictOf({ verdict, limiting, beyond }: BookPair): string {
   if (limiting?.length == null || limiting.required === null) return words;
   const missing = limiting.required - limiting.length;
   return missing > 0 && verdict === 'falls-short'
-    ? `${words}: ${lengthDown(limiting.length)} mm of ${askedLength(limiting.required)}`
+    ? `${words}: ${lengthDown(limiting.length)} ${lengthUnit()} of ${askedLength(limiting.required)}`
     : words;
 }
 

@@ -1,5 +1,6 @@
 // The worked sheet of a pair as plain text: how each required figure was found, column by column.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { plyWords } from '#words/verdict/ply-words.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { Because } from '#standards/because.ts';
@@ -36,15 +37,15 @@ function askedSheets(required: NonNullable<PairVerdict['required']>): readonly S
   const { clearance, creepage, throughInsulation, test } = required;
   return [
     {
-      title: `Creepage asked: basic ${lengthUp(creepage.basic)}, reinforced ${lengthUp(creepage.reinforced)} mm, group ${creepage.materialGroup}`,
+      title: `Creepage asked: basic ${lengthUp(creepage.basic)}, reinforced ${lengthUp(creepage.reinforced)} ${lengthUnit()}, group ${creepage.materialGroup}`,
       why: creepage.because,
     },
     {
-      title: `Clearance asked: basic ${lengthUp(clearance.basic)}, reinforced ${lengthUp(clearance.reinforced)} mm`,
+      title: `Clearance asked: basic ${lengthUp(clearance.basic)}, reinforced ${lengthUp(clearance.reinforced)} ${lengthUnit()}`,
       why: clearance.because,
     },
     {
-      title: `Solid insulation asked: ${lengthUp(throughInsulation.leastThickness)} mm in one layer, or ${plyWords(throughInsulation.plies)}`,
+      title: `Solid insulation asked: ${lengthUp(throughInsulation.leastThickness)} ${lengthUnit()} in one layer, or ${plyWords(throughInsulation.plies)}`,
       why: throughInsulation.because,
     },
     {

@@ -1,5 +1,6 @@
 // What a section is called: its kind as a title, and in one clause what is laid in and what has moved.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Design } from '#model/design.ts';
 import type { Section } from '#solver/section/section.ts';
 import { inMm } from '#units/quantity.ts';
@@ -28,7 +29,7 @@ export function sectionWords(section: Pick<Section, 'kind' | 'slumped' | 'lays' 
 /** `An empty former, 12.00 × 4.20 mm.` */
 export function emptyWords({ former }: Design): string {
   const widths = former.chambers.map(({ width }) => dimension(inMm(width.value))).join(' and ');
-  return `An empty former, ${widths} × ${dimension(inMm(former.height.value))} mm.`;
+  return `An empty former, ${widths} × ${dimension(inMm(former.height.value))} ${lengthUnit()}.`;
 }
 
 const SLUMPED = {

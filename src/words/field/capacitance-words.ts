@@ -1,10 +1,11 @@
 // Capacitances in words, and what switching drives through them.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Design } from '#model/design.ts';
 import type { FieldCapacitance, FieldReport, WindingCapacitance } from '#judge/field/field-report.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
-import { plain } from '#words/text/number-words.ts';
 import { ownerWords, percent, within } from './field-headline.ts';
+import { lengthPlain, plain } from '#words/text/number-words.ts';
 
 export const picofarads = (farads: number): string => {
   const pF = farads * 1e12;
@@ -50,7 +51,8 @@ export function capacitanceLines(design: Design, report: FieldReport): readonly 
     estimate,
   }: FieldCapacitance): string => {
     const each = perMetre === null ? 'turned round the tube' : `${picofarads(perMetre)} a metre`;
-    const turn = meanTurn === null ? '' : `, mean turn ${plain(Math.round(meanTurn * 10) / 10)} mm`;
+    const turn =
+      meanTurn === null ? '' : `, mean turn ${lengthPlain(Math.round(meanTurn * 10) / 10)} ${lengthUnit()}`;
     const before = estimate === null ? '' : `; estimated as parallel layers ${picofarads(estimate)}`;
     return `${ownerWords(a, looks)} to ${ownerWords(b, looks)}: ${picofarads(farads)}${within(error)} (${each}${turn})${before}`;
   };

@@ -1,9 +1,10 @@
 // What the field comes to, in a sentence, and on what it stands.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Design } from '#model/design.ts';
 import type { FieldReport } from '#judge/field/field-report.ts';
 import { circuitLooks, type CircuitLook } from '#words/design/circuit-look.ts';
-import { plain, volts } from '#words/text/number-words.ts';
+import { lengthPlain, plain, volts } from '#words/text/number-words.ts';
 
 export function fieldHeadline(design: Design, { none, gaps }: FieldReport): string {
   if (none !== null) return noneWords(design, none);
@@ -38,7 +39,7 @@ function noneWords(design: Design, none: NonNullable<FieldReport['none']>): stri
     case 'touching': {
       const looks = circuitLooks(design.circuits);
       const [a, b] = none.between.map((id) => ownerWords(id, looks));
-      return `${a} and ${b} touch at x ${plain(none.at[0])} mm, y ${plain(none.at[1])} mm: no field between them.`;
+      return `${a} and ${b} touch at x ${lengthPlain(none.at[0])} ${lengthUnit()}, y ${lengthPlain(none.at[1])} ${lengthUnit()}: no field between them.`;
     }
   }
 }

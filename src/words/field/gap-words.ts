@@ -1,9 +1,10 @@
 // The gaps of air in words: where each is, what it carries and holds.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Design } from '#model/design.ts';
 import type { DividedPart, FieldGap, FieldReport, GapEnd } from '#judge/field/field-report.ts';
-import { volts } from '#words/text/number-words.ts';
 import { times, within } from './field-headline.ts';
+import { dimension, volts } from '#words/text/number-words.ts';
 
 export function gapLines(design: Design, report: FieldReport): readonly string[] {
   const gaps = report.gaps.map(
@@ -29,6 +30,7 @@ export function gapSentence(design: Design, gap: FieldGap, atTest: boolean): str
 }
 
 export const microns = (millimetres: number): string => {
+  if (lengthUnit() !== 'mm') return `${dimension(millimetres)} ${lengthUnit()}`;
   const um = millimetres * 1000;
   return um < 1000 ? `${um < 10 ? um.toFixed(1) : Math.round(um)} µm` : `${millimetres.toFixed(2)} mm`;
 };

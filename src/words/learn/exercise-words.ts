@@ -1,5 +1,6 @@
 // What an exercise asks and answers, in words: the question, the right answer with its reason, what a wrong number tells of.
 
+import { inMillimetres } from '#words/text/length-unit.ts';
 import { fieldAt } from '#model/edit/edit-design.ts';
 import type { Exercise, Question, RightAnswer, Slip } from '#learn/exercise/exercise.ts';
 import type { Marked } from '#learn/exercise/mark.ts';
@@ -60,7 +61,10 @@ export const rightAnswerWords = (answer: RightAnswer): string =>
       : answerWords(answer.value);
 
 /** Why the answer is right, from the judgement's own reasons; empty where the figure says it all. */
-export function reasonWords(kind: Question['kind'], { verdict, pair }: Exercise): string {
+export const reasonWords = (kind: Question['kind'], exercise: Exercise): string =>
+  inMillimetres(() => reasonOf(kind, exercise));
+
+function reasonOf(kind: Question['kind'], { verdict, pair }: Exercise): string {
   const found = verdict.pairs.find(({ between }) => between.join() === pair.join());
   const creepage = found?.required?.creepage;
   const way = found?.paths.find(({ metric, plies }) => metric === 'creepage' && plies === 0);

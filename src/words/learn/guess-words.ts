@@ -1,6 +1,7 @@
 // What a pupil said against what the solver found, line by line, and why they differ: told from the reasons of the judgement.
 // Nothing here knows an answer: every figure is the judge's.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { DrawnWay } from '#learn/lesson/drawn-way.ts';
 import type { PathLeg } from '#judge/verdict/path.ts';
 import type { Limiting, PairVerdict } from '#judge/verdict/pair.ts';
@@ -72,8 +73,8 @@ function lengthLine(said: number | null, leading: Limiting | null): GuessLine {
   const apart = said === null || length === null ? null : length - said;
   return {
     what: 'length',
-    said: said === null ? NOT_SAID : `${dimension(said)} mm`,
-    is: length === null ? 'no length: a solid alone' : `${lengthDown(length)} mm`,
+    said: said === null ? NOT_SAID : `${dimension(said)} ${lengthUnit()}`,
+    is: length === null ? 'no length: a solid alone' : `${lengthDown(length)} ${lengthUnit()}`,
     differs:
       said === null
         ? ''
@@ -149,7 +150,7 @@ function lengthDiffers(said: number | null, leading: Limiting | null): string | 
     .filter(({ length }) => length > 0)
     .map(({ length }) => lengthDown(length))
     .join(' + ');
-  const whole = `The way is ${sum} = ${lengthDown(leading.length)} mm`;
+  const whole = `The way is ${sum} = ${lengthDown(leading.length)} ${lengthUnit()}`;
   const left = parts.find(({ length }) => length > 0 && Math.abs(leading.length! - length - said) < SAME_MM);
   const only = parts.find(({ length }) => length > 0 && Math.abs(length - said) < SAME_MM);
   if (left !== undefined) return `${whole}; yours leaves out “${left.text}”.`;
@@ -170,6 +171,6 @@ function gradeDiffers(said: Grade | null, pair: PairVerdict, leading: Limiting |
   const words = metric === 'creepage' ? 'along surfaces' : 'through air';
   const both = asked.basic === null || asked.reinforced === null;
   return both
-    ? `${lengthDown(leading.length)} mm stand ${words}; the rule book has no figure for so much voltage.`
-    : `${lengthDown(leading.length)} mm stand ${words}; basic asks ${lengthUp(asked.basic)}, reinforced ${lengthUp(asked.reinforced)}.`;
+    ? `${lengthDown(leading.length)} ${lengthUnit()} stand ${words}; the rule book has no figure for so much voltage.`
+    : `${lengthDown(leading.length)} ${lengthUnit()} stand ${words}; basic asks ${lengthUp(asked.basic)}, reinforced ${lengthUp(asked.reinforced)}.`;
 }

@@ -1,5 +1,7 @@
 // Two builds compared, in words: one sentence, layer by layer, pair by pair, what was changed and what it did.
 
+import { lengthNear } from '#words/text/number-words.ts';
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { ComparedLayer, ComparedPair, Comparison, Consequence } from '#judge/compare/comparison.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
@@ -61,12 +63,12 @@ const NAMES: Readonly<Record<Consequence['what'], string>> = {
 export const consequenceName = ({ what }: Consequence): string => NAMES[what];
 
 export const consequenceFigure = ({ what }: Consequence, value: number): string =>
-  what === 'height' ? `${value.toFixed(2)} mm` : String(value);
+  what === 'height' ? `${lengthNear(value)} ${lengthUnit()}` : String(value);
 
 export function difference({ what, a, b }: Consequence): string {
   const by = b - a;
   if (Math.abs(by) < 1e-6) return '–';
-  const size = what === 'height' ? Math.abs(by).toFixed(2) : String(Math.abs(by));
+  const size = what === 'height' ? lengthNear(Math.abs(by)) : String(Math.abs(by));
   return `${by > 0 ? '+' : '−'}${size}`;
 }
 

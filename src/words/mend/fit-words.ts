@@ -1,14 +1,15 @@
 // The fit and the copper of a build, in words and rows of figures.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { CopperReport, LayerRows, WindingCopper } from '#judge/study/copper.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
-import { lengthTaken } from '#words/text/number-words.ts';
+import { lengthNear, lengthTaken } from '#words/text/number-words.ts';
 
 export const COPPER_SOURCE =
   'Copper after IEC 60028:1925: 1/58 ohm mm²/m at 20 °C, 0.00393 a kelvin, 8.89 g/cm³ (memory). Leads outside the former are not counted.';
 
 export const windowWords = ({ height }: Fit, { left, fill }: CopperReport): string =>
-  `Height ${lengthTaken(height.used)} of ${height.available.toFixed(2)} mm, ${Math.round(fill * 100)} % full, ${left.toFixed(2)} mm to a full window${left < 0 ? ': it does not fit' : ''}.`;
+  `Height ${lengthTaken(height.used)} of ${lengthNear(height.available)} ${lengthUnit()}, ${Math.round(fill * 100)} % full, ${lengthNear(left)} ${lengthUnit()} to a full window${left < 0 ? ': it does not fit' : ''}.`;
 
 /** `layer 3: 20 turns of S in 2 rows of 11, 9 in the last; 2 more find room`. */
 export function rowsWords({
@@ -29,9 +30,12 @@ export function rowsWords({
   return `layer ${layer + 1}: ${turns} turns of ${winding} in ${rows} ${rows === 1 ? 'row' : 'rows'} of up to ${turnsPerRow}, ${lastRow} in the last; ${room}${doubt}`;
 }
 
+const meanTurnWords = (mm: number): string =>
+  lengthUnit() === 'mm' ? `${mm.toFixed(1)} mm` : `${lengthNear(mm)} ${lengthUnit()}`;
+
 export function copperWords(copper: WindingCopper): string {
   const { winding, turns, meanTurn, meanTurnFrom, length } = copper;
-  const mean = `mean turn ${meanTurn.toFixed(1)} mm${meanTurnFrom === 'estimate' ? ' (estimated: the file has no tube)' : ''}`;
+  const mean = `mean turn ${meanTurnWords(meanTurn)}${meanTurnFrom === 'estimate' ? ' (estimated: the file has no tube)' : ''}`;
   return `${winding}: ${turns} turns, ${mean}, ${length.toFixed(2)} m of wire, ${ohmsWords(copper)}`;
 }
 

@@ -1,5 +1,7 @@
 // A mend in words: what is changed, what it costs, what limits the build then, and why there is none.
 
+import { fileLengthWords } from '#words/text/file-length.ts';
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Change } from '#mend/acts/act.ts';
 import type { Cost } from '#mend/search/cost.ts';
 import type { Held } from '#mend/hold/slack.ts';
@@ -11,9 +13,9 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/paths/path-words.ts';
-import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import { circuitNames } from './circuit-names.ts';
 import { noMendWords } from './no-mend-words.ts';
+import { lengthDown, lengthNear, lengthPlain, lengthUp } from '#words/text/number-words.ts';
 
 /** `left margin, layer 3: 2 mm -> 2.85 mm`, or what layer is put in. */
 export function changeWords({ field, from, to }: Change, doc: DesignFile): string {
@@ -78,16 +80,17 @@ const orderWords = (layers: unknown): string =>
 
 function valueWords(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'filled' : 'empty';
-  if (typeof value !== 'object' || value === null) return value === null ? 'none' : String(value);
+  if (typeof value !== 'object' || value === null)
+    return value === null ? 'none' : fileLengthWords(String(value));
   if ('value' in value)
-    return `${String(value.value)} ± ${'plusMinus' in value ? String(value.plusMinus) : '0'}`;
+    return `${fileLengthWords(String(value.value))} ± ${'plusMinus' in value ? fileLengthWords(String(value.plusMinus)) : '0'}`;
   const entry = value as Record<string, unknown>;
   if (entry['kind'] === 'tape') return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
-  if (entry['kind'] === 'enamelled') return `enamelled wire ${String(entry['conductor'])}`;
+  if (entry['kind'] === 'enamelled') return `enamelled wire ${fileLengthWords(String(entry['conductor']))}`;
   if (entry['kind'] === 'layer-insulated')
     return `wire with ${String(entry['insulationLayers'])} insulation layers`;
   if ('wall' in entry)
-    return `${String(entry['material'] ?? 'sleeve')}, wall ${String(entry['wall'])}, ${String(entry['into'])} into the window`;
+    return `${String(entry['material'] ?? 'sleeve')}, wall ${fileLengthWords(String(entry['wall']))}, ${fileLengthWords(String(entry['into']))} into the window`;
   if ('plies' in entry) return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
   return JSON.stringify(value);
 }
@@ -95,16 +98,19 @@ function valueWords(value: unknown): string {
 /** What a mend takes of the window; empty where it takes nothing. */
 export function costWords({ height, width, plies, fill, coupling }: Cost): string {
   const parts = [
-    height === 0 ? '' : `${signed(height)} mm of height`,
-    width === 0 ? '' : `${signed(width)} mm of winding width`,
+    height === 0 ? '' : `${signedLength(height)} ${lengthUnit()} of height`,
+    width === 0 ? '' : `${signedLength(width)} ${lengthUnit()} of winding width`,
     plies === 0 ? '' : `${signed(plies)} ${Math.abs(plies) === 1 ? 'ply' : 'plies'}`,
     coupling === 0
       ? ''
-      : `primary and output ${Math.abs(coupling).toFixed(2)} mm ${coupling > 0 ? 'further apart' : 'nearer'}`,
+      : `primary and output ${lengthNear(Math.abs(coupling))} ${lengthUnit()} ${coupling > 0 ? 'further apart' : 'nearer'}`,
     `window ${Math.round(fill * 100)} % full`,
   ];
   return parts.filter((part) => part !== '').join(', ');
 }
+
+const signedLength = (value: number): string =>
+  lengthUnit() === 'mm' ? signed(value) : `${value > 0 ? '+' : '−'}${lengthPlain(Math.abs(value))}`;
 
 const signed = (value: number): string => `${value > 0 ? '+' : '−'}${Math.abs(Number(value.toFixed(2)))}`;
 
@@ -124,7 +130,7 @@ export function limitWords({
     ? null
     : {
         pair: tight.pair.between,
-        says: `${tight.metric} ${lengthDown(tight.length)} of ${lengthUp(tight.required)} mm${pliesHold(tight.pair)}`,
+        says: `${tight.metric} ${lengthDown(tight.length)} of ${lengthUp(tight.required)} ${lengthUnit()}${pliesHold(tight.pair)}`,
       };
 }
 
@@ -178,7 +184,7 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
   const figure =
     length === null || required === null || length >= required
       ? `${achieved}, ${needed} is needed`
-      : `${lengthDown(length)} of ${lengthUp(required)} mm`;
+      : `${lengthDown(length)} of ${lengthUp(required)} ${lengthUnit()}`;
   return [`${figure}, ${circuitNames(between, doc)}`, ...full].join('; ');
 }
 
@@ -190,8 +196,8 @@ function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {
   if (slack === null) return [now];
   return [
     slack.of === 'mend'
-      ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} mm, and the other lengths as much wider, ${percent(slack.share)}`
-      : `${now}, for what wanders elsewhere; with ${GROWN[slack.of]} ${lengthUp(slack.by)} mm longer, ${percent(slack.share)}`,
+      ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} ${lengthUnit()}, and the other lengths as much wider, ${percent(slack.share)}`
+      : `${now}, for what wanders elsewhere; with ${GROWN[slack.of]} ${lengthUp(slack.by)} ${lengthUnit()} longer, ${percent(slack.share)}`,
   ];
 }
 
@@ -242,9 +248,12 @@ export function rankWords(proposal: Proposal, all: readonly Proposal[]): string 
 
 const BOUGHT: ReadonlySet<string> = new Set(['wire', 'wall', 'height', 'width', 'bridge']);
 
+/** `+2`, a dash where nothing changes. */
+export const costFigure = (value: number): string => (value === 0 ? '–' : signed(value));
+
 /** `+0.30 mm`, a dash where nothing changes. */
-export const costFigure = (value: number, unit: string): string =>
-  value === 0 ? '–' : `${signed(value)}${unit === '' ? '' : ` ${unit}`}`;
+export const costLength = (value: number): string =>
+  value === 0 ? '–' : `${signedLength(value)} ${lengthUnit()}`;
 
 /** How a mend holds in the hand, one line. */
 export const heldWords = (held: Held, doc: DesignFile): string =>

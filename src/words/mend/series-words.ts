@@ -1,5 +1,6 @@
 // A series of variants in words: one line each, and what is best and worst of them.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { LimitingDistance } from '#judge/compare/limiting-distance.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
 import { lengthDown, lengthTaken, lengthUp } from '#words/text/number-words.ts';
@@ -29,6 +30,6 @@ export function rowWords({ verdict, limiting, height }: SeriesRow): string {
   const figure =
     limiting === null
       ? 'no path limits'
-      : `${limiting.metric} ${lengthDown(limiting.length)} of ${lengthUp(limiting.required)} mm, ${limiting.between.join(' to ')}`;
-  return `${answerWords(verdict)}, ${figure}${height === null ? '' : `, stack ${lengthTaken(height)} mm`}`;
+      : `${limiting.metric} ${lengthDown(limiting.length)} of ${lengthUp(limiting.required)} ${lengthUnit()}, ${limiting.between.join(' to ')}`;
+  return `${answerWords(verdict)}, ${figure}${height === null ? '' : `, stack ${lengthTaken(height)} ${lengthUnit()}`}`;
 }

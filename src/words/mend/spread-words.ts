@@ -1,5 +1,6 @@
 // A spread in words: how many of the wound pieces meet, how sure that is, which figures decide, how the distances lie.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Deciding } from '#spread/deciding.ts';
 import type { Distances } from '#spread/distances.ts';
 import type { Placement } from '#spread/placement.ts';
@@ -7,7 +8,7 @@ import type { Rare } from '#spread/rare.ts';
 import type { Spread } from '#spread/spread.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { fieldWords } from '#words/design/field-words.ts';
-import { lengthDown, lengthUp } from '#words/text/number-words.ts';
+import { lengthDown, lengthNear, lengthPlain, lengthUp } from '#words/text/number-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 
 const MOST_FIELDS = 6;
@@ -43,24 +44,26 @@ export function worstWords({ worstCase: { judged } }: Spread): string {
   const tight = (judged?.pairs ?? [])
     .flatMap(({ length, required }) => (length === null || required === null ? [] : [{ length, required }]))
     .sort((a, b) => a.length / a.required - b.length / b.required)[0];
-  return tight === undefined ? '' : `, ${lengthDown(tight.length)} of ${lengthUp(tight.required)} mm`;
+  return tight === undefined
+    ? ''
+    : `, ${lengthDown(tight.length)} of ${lengthUp(tight.required)} ${lengthUnit()}`;
 }
 
 export const decidingWords = ({ field, weight, moreIs, from, to }: Deciding, doc: DesignFile): string =>
   `${fieldWords(doc, field)}: ${percent(weight)}, ${rangeWords(field, from, to)}, more is ${moreIs}`;
 
 export const rangeWords = (field: string, from: number, to: number): string =>
-  field.endsWith('.plies') ? `${from} or ${to}` : `${from.toFixed(2)} to ${to.toFixed(2)} mm`;
+  field.endsWith('.plies') ? `${from} or ${to}` : `${lengthNear(from)} to ${lengthNear(to)} ${lengthUnit()}`;
 
 function distanceWords({ between, metric, required, draws, least, most, quantiles }: Distances): string {
-  const asked = required === null ? 'no figure' : `${lengthUp(required)} mm`;
+  const asked = required === null ? 'no figure' : `${lengthUp(required)} ${lengthUnit()}`;
   const parts = Object.entries(quantiles).map(
-    ([part, length]) => `${percent(Number(part))} below ${length.toFixed(2)}`,
+    ([part, length]) => `${percent(Number(part))} below ${lengthNear(length)}`,
   );
-  return `${between.join(' to ')}, ${metric} against ${asked} in ${draws} measured pieces: ${[`${least.toFixed(2)} to ${most.toFixed(2)} mm`, ...parts].join('; ')}.`;
+  return `${between.join(' to ')}, ${metric} against ${asked} in ${draws} measured pieces: ${[`${lengthNear(least)} to ${lengthNear(most)} ${lengthUnit()}`, ...parts].join('; ')}.`;
 }
 
 export const placementWords = ({ margin, tape, sleeve, forgottenPly }: Placement): string =>
-  `Placement model, common practice: margins ± ${margin} mm, tape up to ${tape} mm narrow, sleeves up to ${sleeve} mm short, ${forgottenPly === 0 ? 'no ply forgotten' : `a ply forgotten once in ${forgottenPly}`}.`;
+  `Placement model, common practice: margins ± ${lengthPlain(margin)} ${lengthUnit()}, tape up to ${lengthPlain(tape)} ${lengthUnit()} narrow, sleeves up to ${lengthPlain(sleeve)} ${lengthUnit()} short, ${forgottenPly === 0 ? 'no ply forgotten' : `a ply forgotten once in ${forgottenPly}`}.`;
 
 export const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;

@@ -1,6 +1,7 @@
 // The one sentence for a path that runs out along one margin and back along another: which winding begins too near
 // its flange, and where it would have to begin.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { PathLeg } from '#judge/verdict/path.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { isWhatever, leadingPath } from './leading-path.ts';
@@ -27,7 +28,7 @@ export function marginSentence(pair: PairVerdict, nameOf: (circuit: string) => s
   const wanted = leg.length + limiting.required - limiting.length;
   const winding = `The ${inSentence(nameOf(circuit))} winding`;
   return (
-    `${winding} begins ${lengthDown(leg.length)} mm from the ${side} flange; it would have to begin at ` +
+    `${winding} begins ${lengthDown(leg.length)} ${lengthUnit()} from the ${side} flange; it would have to begin at ` +
     `${lengthUp(wanted)}. ${stands(pair, limiting.grade)}; ${pair.needed} is asked.`
   );
 }

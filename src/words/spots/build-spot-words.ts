@@ -1,7 +1,8 @@
 // The sentences of weak spots of the whole build: too hot, too much current for a person, not fitting its window.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { SpotCause, WeakSpot } from '#judge/verdict/spot.ts';
-import { lengthTaken } from '#words/text/number-words.ts';
+import { lengthNear, lengthTaken } from '#words/text/number-words.ts';
 
 type BuildCause = Exclude<SpotCause, { of: 'path' | 'bridge' }>;
 type Heat = Extract<BuildCause, { of: 'heat' }>;
@@ -15,7 +16,7 @@ export function buildSays({ verdict, length, required }: WeakSpot, cause: BuildC
     case 'touch-current':
       return touchSays(cause, isShort);
     case 'stack':
-      return `The layers are ${lengthTaken(length ?? 0)} mm high, the former ${(required ?? 0).toFixed(2)} mm: they do not fit the window.`;
+      return `The layers are ${lengthTaken(length ?? 0)} ${lengthUnit()} high, the former ${lengthNear(required ?? 0)} ${lengthUnit()}: they do not fit the window.`;
     case 'turn':
       return `One turn of layer ${cause.layer + 1} is wider than the place it has beside its margins: it does not fit the window.`;
   }

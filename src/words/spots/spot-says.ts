@@ -1,5 +1,6 @@
 // One plain sentence for a weak spot, and one that names what would mend it.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Grade } from '#units/terms.ts';
 import type { SpotBridge, SpotCause, WeakSpot } from '#judge/verdict/spot.ts';
 import { lengthDown, lengthTaken } from '#words/text/number-words.ts';
@@ -44,7 +45,7 @@ function pathSays(
   const figure =
     length === null || required === null
       ? ''
-      : `: ${measured(length)} mm where ${asked(required)} mm would do for ${needed} insulation`;
+      : `: ${measured(length)} ${lengthUnit()} where ${asked(required)} ${lengthUnit()} would do for ${needed} insulation`;
   const stands = `${achieved} insulation stands there`;
   switch (kind) {
     case 'touching':
@@ -93,7 +94,7 @@ function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
     case 'enamel-only':
       return 'Put insulation between the two windings that reaches from flange to flange.';
     case 'narrow-margin':
-      return missing === null ? '' : `Widen a margin by ${missing} mm.`;
+      return missing === null ? '' : `Widen a margin by ${missing} ${lengthUnit()}.`;
     case 'uncovered-tape-edge':
     case 'drifting-tape':
       return 'Take tape as wide as the chamber.';
@@ -126,7 +127,7 @@ function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
 }
 
 const longer = (missing: string | null, where: string): string =>
-  missing === null || missing === '0.00' ? '' : `${missing} mm more ${where} would do.`;
+  missing === null || Number(missing) === 0 ? '' : `${missing} ${lengthUnit()} more ${where} would do.`;
 
 function bridgeSays(bridge: SpotBridge, needed: Grade | null, isOpen: boolean): string {
   if (isOpen && bridge.unsafe !== null)
@@ -148,6 +149,6 @@ const partGrade = (grade: Grade): Grade => (grade === 'supplementary' ? 'basic' 
 
 function distanceSays({ short }: SpotBridge): string {
   if (short === null) return '';
-  const length = short.length === null ? 'not measured' : `${measured(short.length)} mm`;
-  return `; its ${short.metric} is ${length} where ${asked(short.required)} mm would do`;
+  const length = short.length === null ? 'not measured' : `${measured(short.length)} ${lengthUnit()}`;
+  return `; its ${short.metric} is ${length} where ${asked(short.required)} ${lengthUnit()} would do`;
 }

@@ -1,7 +1,8 @@
 // What an open field was counted as, as a phrase: `one ply`, `60 % of 7 kV rms, a table figure`.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { confirmedWords } from '#words/text/confirmed-words.ts';
-import { plain } from '#words/text/number-words.ts';
+import { lengthPlain, plain } from '#words/text/number-words.ts';
 import { sourceNamed } from '#standards/sources.ts';
 import type { CountedAs, PlainlyCounted } from '#judge/verdict/assumed.ts';
 
@@ -20,9 +21,9 @@ export function countedAsWords(counted: CountedAs): string {
     case 'lowest-grade':
       return `the lowest grade, ${counted.grade}`;
     case 'overall':
-      return `${counted.mm} mm over all`;
+      return `${lengthPlain(counted.mm)} ${lengthUnit()} over all`;
     case 'ply':
-      return `${counted.mm} mm a ply`;
+      return `${lengthPlain(counted.mm)} ${lengthUnit()} a ply`;
     case 'type-test':
       return `${Math.floor(counted.peak)} V peak, as its type test shows`;
     case 'stated-test':

@@ -1,5 +1,7 @@
 // What an open field would have to be for the verdict to turn, as a phrase: `5.40 mm`, `certified`.
 
+import { lengthNear, lengthPlain } from '#words/text/number-words.ts';
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 
 /** Null where it decides nothing, or nothing can be said of such a field. */
@@ -12,9 +14,9 @@ export function turningWords({ field, figure }: Pick<Assumption, 'field' | 'figu
 function atWords(field: string, at: NonNullable<Assumption['figure']>['at']): string | null {
   switch (at.as) {
     case 'width':
-      return `${at.mm.toFixed(2)} mm`;
+      return `${lengthNear(at.mm)} ${lengthUnit()}`;
     case 'thickness':
-      return `${at.mm} mm`;
+      return `${lengthPlain(at.mm)} ${lengthUnit()}`;
     case 'frequency':
       return `${at.hertz} Hz`;
     case 'voltage':

@@ -1,5 +1,6 @@
 // A bridging part in words: its grade, or the one fault by which it would put the mains on the other side.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { BridgeGrade, Unsafe } from '#books/shared/parts/bridge-grade.ts';
 
 import type { CircuitLook } from '#words/design/circuit-look.ts';
@@ -22,7 +23,7 @@ const ratingWords = ({ ratingAssumed }: BridgeGrade): string =>
 export function outsideLine(entry: JudgedOutside, looks: readonly CircuitLook[]): string {
   const { what, between, clearance, creepage, grade, needed } = entry;
   const figure = (name: string, value: number | null) =>
-    value === null ? `${name} not given` : `${name} ${lengthDown(value)} mm`;
+    value === null ? `${name} not given` : `${name} ${lengthDown(value)} ${lengthUnit()}`;
   const reached = grade === null ? 'nothing to judge' : `${grade} of ${needed}`;
   const named = what === '' ? 'outside distance' : what;
   return `${named}, ${pairNames(between, looks)}: ${figure('clearance', clearance)}, ${figure('creepage', creepage)}: ${reached}`;

@@ -1,5 +1,6 @@
 // A pair of circuits in words: its names, its limiting figure against the required one, and one sentence.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { isWhatever, leadingPath } from '#words/paths/leading-path.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
@@ -28,7 +29,7 @@ export function limitingFigure(limiting: Limiting | null): string {
   const { metric, bridge, length, required } = limiting;
   if (metric === 'bridge') return `bridging part ${bridge ?? ''}`.trimEnd();
   if (length === null) return `${metric}, solid insulation alone`;
-  const figure = `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} mm`;
+  const figure = `${metric} ${lengthDown(length)}${required === null ? '' : ` of ${lengthUp(required)}`} ${lengthUnit()}`;
   if (limiting.outside.length > 0 && limiting.over.length === 0) return `${figure}, outside the window`;
   return isTooShort(limiting) ? `${figure}, each piece too short to count` : figure;
 }
@@ -102,13 +103,13 @@ function limitingWords(limiting: Limiting | null): string {
   const { metric, length, required, over, legs, outside } = limiting;
   if (metric === 'bridge') return `, limited by ${limiting.bridge ?? 'a part'}, which bridges the two`;
   if (length === null) return ', limited by solid insulation alone';
-  const needed = required === null ? '' : ` where ${lengthUp(required)} mm is needed`;
+  const needed = required === null ? '' : ` where ${lengthUp(required)} ${lengthUnit()} is needed`;
   const crossed = solidsCrossed(legs);
   const through = crossed.length === 0 ? '' : `, through ${listed(crossed)}`;
   const way =
     over.length === 0 ? '' : `, over ${listed(over.map((id) => (id === 'core' ? 'the core' : id)))}`;
   if (length > 0)
-    return `: the ${wayOf(metric, outside, over)} is ${lengthDown(length)} mm${needed}${through}${way}`;
+    return `: the ${wayOf(metric, outside, over)} is ${lengthDown(length)} ${lengthUnit()}${needed}${through}${way}`;
   // no figure to set against what is needed: they touch, a solid lies between, or each piece is too short to count
   if (isTooShort(limiting))
     return `: every piece of the ${wayOf(metric, outside, over)} is too short to count${needed}${through}${way}`;
@@ -193,7 +194,9 @@ export const coreWords = ({ coreAsPrimary, verdict }: Verdict): string =>
 /** `4.83 of 5.6 mm` of a spot; empty where it has no length. */
 export function spotFigure({ length, required }: WeakSpot): string {
   if (length === null) return '';
-  return required === null ? `${lengthDown(length)} mm` : `${lengthDown(length)} of ${lengthUp(required)} mm`;
+  return required === null
+    ? `${lengthDown(length)} ${lengthUnit()}`
+    : `${lengthDown(length)} of ${lengthUp(required)} ${lengthUnit()}`;
 }
 
 /** `Primary to Output: basic of reinforced, falls short` */

@@ -1,5 +1,7 @@
 // What is worth saying of a build although it lowers no grade, one sentence each.
 
+import { lengthNear, lengthUp } from '#words/text/number-words.ts';
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { marketWords } from './market-words.ts';
 import type { BookRemark, Remark } from '#judge/verdict/remark.ts';
 
@@ -19,9 +21,9 @@ export function remarkSays(remark: Remark): string {
     case 'covered-wire-crossing':
       return `${remark.winding} ${remark.end}: covered wire crosses another under tension; some laboratories ask for a sleeve or tape there, others accept it for certified wire.`;
     case 'interpolated':
-      return `${remark.between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${remark.nextRow} mm.`;
+      return `${remark.between.join(' to ')}: meets by interpolating the table; a laboratory that takes the next row asks for ${lengthUp(remark.nextRow)} ${lengthUnit()}.`;
     case 'meets-by-climb':
-      return `${remark.between.join(' to ')}: meets only by ${remark.climb.toFixed(2)} mm of climb along the tape edges at the flange.`;
+      return `${remark.between.join(' to ')}: meets only by ${lengthNear(remark.climb)} ${lengthUnit()} of climb along the tape edges at the flange.`;
     case 'earthed-screen':
       return `Layer ${remark.layer + 1}: an earthed screen must cover the windings' full width, with its ends insulated and its lead fixed.`;
     case 'mains-outermost':
@@ -73,7 +75,7 @@ function bookSays({ book, note }: BookRemark): string {
       return `${book}: ${note.rule}.`;
     case 'other-rows': {
       const known = note.fromMemory ? ', which is memory' : '';
-      return `${book} is judged with its own ${note.metric}, ${note.own} mm, between ${note.names.join(' and ')}; the rows that it refers to would ask ${note.other} mm${known}.`;
+      return `${book} is judged with its own ${note.metric}, ${lengthUp(note.own)} ${lengthUnit()}, between ${note.names.join(' and ')}; the rows that it refers to would ask ${lengthUp(note.other)} ${lengthUnit()}${known}.`;
     }
   }
 }

@@ -1,6 +1,7 @@
 // The proving test of a pair in words, with what a pass would and would not show. A build can pass and still fall
 // short: the test knows nothing of pollution, of years, and of the next piece from the line.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { TestOutcome, TestPlan } from '#stress/breakdown/test-plan.ts';
 
 import { answerWords } from '#words/text/answer-words.ts';
@@ -53,7 +54,7 @@ function expectedWords({ expected, outcome }: PairTest): string {
     path.length === 0 && path.plies === 0
       ? 'the enamel where wires touch'
       : [
-          path.length > 0 ? `${lengthDown(inMm(path.length))} mm of air` : '',
+          path.length > 0 ? `${lengthDown(inMm(path.length))} ${lengthUnit()} of air` : '',
           path.plies > 0 ? plies(path.plies) : '',
         ]
           .filter((part) => part !== '')

@@ -18,6 +18,13 @@ describe('rulerSteps', () => {
   });
 });
 
+describe('rulerSteps in inches', () => {
+  it('should count in twentieths of an inch and fifty thousandths, with finer ticks between', () => {
+    expect(rulerSteps(66.7 * 25.4, 26, 'in')).toEqual({ piece: 0.05, fine: 0.005, number: 0.05 });
+    expect(rulerSteps(66.7 * 0.0254, 26, 'mil')).toEqual({ piece: 50, fine: 5, number: 50 });
+  });
+});
+
 describe('stepAtLeast', () => {
   it('should be 1, 2 or 5 times a power of ten, and the smallest such that is long enough', () => {
     fc.assert(

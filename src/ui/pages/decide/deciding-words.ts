@@ -1,7 +1,8 @@
 // The figure that would turn the verdict, in a sentence: `below 2.31 mm falls short, from 2.31 mm meets`.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import { answerWords } from '#words/text/answer-words.ts';
-import { plain, plies } from '#words/text/number-words.ts';
+import { lengthPlain, plain, plies } from '#words/text/number-words.ts';
 import type { Deciding } from '#state/searches/deciding.svelte.ts';
 import { unreachable } from '#units/unreachable.ts';
 
@@ -24,7 +25,12 @@ type Figures = Extract<Deciding, { readonly kind: 'figures' }>;
 type Answers = Extract<Deciding, { readonly kind: 'answers' }>;
 
 function bandWords({ bands, unit, upTo }: Figures): string {
-  const figure = (value: number): string => (unit === 'plies' ? plies(value) : `${plain(value)} ${unit}`);
+  const figure = (value: number): string =>
+    unit === 'plies'
+      ? plies(value)
+      : unit === 'mm'
+        ? `${lengthPlain(value)} ${lengthUnit()}`
+        : `${plain(value)} ${unit}`;
   const [first, ...later] = bands;
   if (first === undefined) return '';
   const [next] = later;

@@ -1,5 +1,6 @@
 // The bars of a histogram of lengths, in pixels of its drawing; the length that is asked always parts two bars.
 
+import { inUnit, mmOfUnit } from '#words/text/length-unit.ts';
 import { ticks } from 'd3-array';
 import type { Distances } from '#state/searches/spread-search.svelte.ts';
 
@@ -53,7 +54,10 @@ export function histogram({ lengths, required }: Distances, also: readonly (numb
     right: RIGHT,
     base: BASE,
     bars,
-    ticks: ticks(low, high, 8).map((tick) => ({ at: at(tick), words: String(Number(tick.toFixed(3))) })),
+    ticks: ticks(inUnit(low), inUnit(high), 8).map((tick) => ({
+      at: at(mmOfUnit(tick)),
+      words: String(Number(tick.toFixed(4))),
+    })),
     asked: required === null ? null : at(required),
     at,
   };

@@ -1,5 +1,7 @@
 // What a measurement found, and what is to be picked next, in words.
 
+import { lengthNear, lengthTaken } from '#words/text/number-words.ts';
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { MeasurementNote } from '#model/measure/measurement-note.ts';
 import { plainNumber } from '#model/measure/note-text.ts';
 import type { Tool } from '#state/photo/photo-desk.svelte.ts';
@@ -7,7 +9,10 @@ import type { Tool } from '#state/photo/photo-desk.svelte.ts';
 /** `3.02 ± 0.04 mm`; without a scale a length has no figure. */
 export function foundWords({ measure, found }: MeasurementNote): string {
   if (found === null) return 'no scale yet';
-  return `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} ${measure === 'angle' ? '°' : 'mm'}`;
+  if (measure === 'angle') return `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} °`;
+  return lengthUnit() === 'mm'
+    ? `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} mm`
+    : `${lengthNear(found.value)} ± ${lengthTaken(found.plusMinus)} ${lengthUnit()}`;
 }
 
 export const TOOL_NAMES: Readonly<Record<Tool, string>> = {

@@ -1,0 +1,69 @@
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFaults, hasBrowser, judged, launch, openPage } from './open-page.ts';
+
+/** Figures in millimetres that are told anywhere but on a worked sheet and in the words of a source. */
+const inMillimetres = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const at = walker.currentNode.parentElement;
+      if (at === null || at.closest('.sheet, script, style, table') !== null) continue;
+      if (/\d mm\b/.test(walker.currentNode.textContent ?? '')) found.push(at.textContent ?? '');
+    }
+    return found;
+  });
+
+describe.skipIf(!hasBrowser())('the unit of lengths', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('should take inches, thousandths and millimetres in any of them, and keep the file in millimetres', async () => {
+    const { page, wrongs } = await openPage(browser, '#sheet');
+    await page.locator('[data-row="2"]').press('Enter');
+    const margin = page.locator('[data-field="layers[2].margins.left.width"]');
+    const type = async (text: string): Promise<string> => {
+      await margin.fill(text);
+      await margin.press('Enter');
+      return margin.inputValue();
+    };
+    expect([await type('0.1 in'), await type('4 mil'), await type('3 mm')]).toEqual([
+      '2.54 mm',
+      '0.1016 mm',
+      '3 mm',
+    ]);
+    const unit = page.getByRole('button', { name: /^lengths in/ });
+    await unit.click();
+    await expect.poll(() => margin.inputValue()).toBe('0.11811 in');
+    expect([await type('0.1'), await type('4 mil'), await type('3 mm')]).toEqual([
+      '0.1 in',
+      '0.004 in',
+      '0.11811 in',
+    ]);
+    await unit.click();
+    expect(await type('2*50')).toBe('100 mil');
+    await unit.click();
+    await expect.poll(() => margin.inputValue()).toBe('2.54 mm');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should tell every length of the sheet in it, over a reload too, and papers in millimetres', async () => {
+    const { page, wrongs } = await openPage(browser, '#sheet');
+    expect((await inMillimetres(page)).length).toBeGreaterThan(5);
+    const unit = page.getByRole('button', { name: /^lengths in/ });
+    await unit.click();
+    await unit.click();
+    await page.reload();
+    await judged(page);
+    await expect.poll(() => page.locator('#verdict-words').innerText()).toMatch(/64\.9 mil/);
+    expect(await inMillimetres(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
+    await page.evaluate(() => (location.hash = '#report'));
+    await expect.poll(() => page.locator('main').innerText()).toMatch(/4\.83 of 5\.6 mm/);
+    expect(wrongs).toEqual([]);
+  });
+});
