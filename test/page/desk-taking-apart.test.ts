@@ -27,6 +27,11 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
       // what came off lies open; on to the next thing
       await page.getByRole('button', { name: 'Next step' }).click();
     }
+    // each piece lies in its tray, and what to look for is drawn
+    await expect.poll(() => page.locator('.trays li').count()).toBe(5);
+    await page.locator('.trays li').first().getByRole('button').click();
+    await expect.poll(() => page.locator('.bench > ol > li.open').innerText()).toContain('Outer wrap');
+    await expect.poll(() => page.locator('figure svg').count(), { timeout: 20_000 }).toBe(2);
     const open = async (): Promise<number> =>
       Number.parseInt(await page.locator('.side [role=status]').innerText());
     await judged(page);
