@@ -24,6 +24,7 @@ export function changeWords({ field, from, to }: Change, doc: DesignFile): strin
   if (field === 'layers') return `order of layers: ${orderWords(from)} -> ${orderWords(to)}`;
   if (field.endsWith('.anchored'))
     return `${fieldWords(doc, field)}: taped down, to be shown by the winding instruction`;
+  if (isUncounted({ field, from })) return `${fieldWords(doc, field)}: count them first -> ${valueWords(to)}`;
   return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
 }
 
@@ -47,10 +48,16 @@ const oppositeOf = (field: string): string | null =>
     ? field.replace(/\.(left|right)\./, (_, side: string) => (side === 'left' ? '.right.' : '.left.'))
     : null;
 
+/** Plies that nobody counted are counted before any is added. */
+const isUncounted = ({ field, from }: Pick<Change, 'field' | 'from'>): boolean =>
+  field.endsWith('.plies') && from === 'unknown';
+
 /** `left margin, layer 3 to 2.45 mm (now 1.65 mm)`. */
 function targetWords(change: Change, doc: DesignFile): string {
   const { field, from, to } = change;
   if (from === null && field.startsWith('layers[') && !field.includes('.')) return changeWords(change, doc);
+  if (isUncounted(change))
+    return `count the ${fieldWords(doc, field)} first; ${String(to)} if there are fewer`;
   return `${fieldWords(doc, field)} to ${valueWords(to)} (now ${from === null ? 'none' : valueWords(from)})`;
 }
 /** The same of several, both sides of a layer as one, and a margin that is filled told with its width. */

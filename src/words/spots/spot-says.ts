@@ -87,7 +87,7 @@ function pathSays(
   }
 }
 
-function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
+function pathMend({ kind, length, required, conditions }: WeakSpot, plies: number): string {
   const missing = length === null || required === null ? null : asked(Math.max(0, required - length));
   switch (kind) {
     case 'touching':
@@ -106,7 +106,7 @@ function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
     case 'lead-crossing':
       return 'Sleeve the crossing lead, or lay tape under and over it.';
     case 'few-plies':
-      return plies === 1 ? 'Add two plies of tape.' : 'Add a ply of tape.';
+      return morePlies(plies, conditions);
     case 'weak-ply':
       return 'Take tape whose plies are shown to stand the test, or add a ply.';
     case 'core-bridge':
@@ -124,6 +124,14 @@ function pathMend({ kind, length, required }: WeakSpot, plies: number): string {
     case 'hot':
       return '';
   }
+}
+
+/** Nobody tapes over what was only not counted: where the number is open, counting comes first. */
+function morePlies(plies: number, conditions: WeakSpot['conditions']): string {
+  const more = plies === 1 ? 'two plies' : 'a ply';
+  const open = conditions.flatMap((each) => (each.if === 'one-ply' ? [each.layer] : []));
+  if (open.length === 0) return `Add ${more} of tape.`;
+  return `Count the plies of layer ${open.join(' and ')} first; if there is no more than ${plies === 1 ? 'one' : plies}, add ${more} of tape.`;
 }
 
 const longer = (missing: string | null, where: string): string =>

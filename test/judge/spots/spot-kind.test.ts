@@ -286,4 +286,13 @@ describe('weak spots', () => {
     const found = spots({ 'layers[1].plies': 'unknown' });
     expect(found.map(({ kind, verdict }) => [kind, verdict])).toEqual([['few-plies', 'not-shown']]);
   });
+
+  it('should have plies counted first where nobody did, before any is added', () => {
+    const mends = (plies: unknown): readonly string[] =>
+      spots({ 'layers[1].plies': plies }).map(({ mend }) => mend);
+    expect(mends(1)).toEqual(['Add two plies of tape.']);
+    expect(mends('unknown')).toEqual([
+      'Count the plies of layer 2 first; if there is no more than one, add two plies of tape.',
+    ]);
+  });
 });
