@@ -9,7 +9,7 @@ const inMillimetres = (page: Page): Promise<readonly string[]> =>
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walker.nextNode()) {
       const at = walker.currentNode.parentElement;
-      if (at === null || at.closest('.sheet, script, style, table') !== null) continue;
+      if (at === null || at.closest('script, style, table, .seen') !== null) continue;
       if (/\d mm\b/.test(walker.currentNode.textContent ?? '')) found.push(at.textContent ?? '');
     }
     return found;

@@ -2,6 +2,7 @@
 
 import { fieldPath } from '#model/field-path.ts';
 import { fieldWords, type Named } from '#words/design/field-words.ts';
+import { fileLengthWords } from '#words/text/file-length.ts';
 import { findTerms } from '#words/glossary/find-terms.ts';
 import { PAGES, type PageName } from '#state/app/page-list.ts';
 
@@ -48,9 +49,12 @@ function fieldsOf(doc: object): readonly Extract<Found, { kind: 'field' }>[] {
     kind: 'field',
     path,
     says: fieldWords(doc as Named, path),
-    value,
+    value: value.split(' ± ').map(spoken).join(' ± '),
   }));
 }
+
+/** A length in the unit of the page. */
+const spoken = (value: string): string => (/^[\d.]+ mm$/.test(value) ? fileLengthWords(value) : value);
 
 /** One field, however it is written. */
 const isQuantity = (value: unknown): value is { readonly value: unknown; readonly plusMinus: unknown } =>
