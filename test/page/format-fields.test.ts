@@ -194,4 +194,26 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
     );
     expect(cut).toEqual([]);
   });
+
+  it('should keep a former, a material and a wire of one\u2019s own in the browser and in the file', async () => {
+    const { page, wrongs } = await openPage(browser, '#sheet');
+    await page.locator('[data-row="1"]').press('Enter');
+    await page.getByRole('button', { name: 'keep this material for other builds' }).click();
+    await page.getByLabel('name of the material').fill('yellow roll');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'use “yellow roll”' }).waitFor();
+    const [saved] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save', exact: true }).click(),
+    ]);
+    const file = JSON.parse(readFileSync(await saved.path(), 'utf8')) as { templates?: unknown };
+    expect(file.templates).toEqual([
+      { name: 'yellow roll', material: expect.objectContaining({ material: expect.any(String) }) },
+    ]);
+    // in another build of the same browser
+    await page.reload();
+    await page.locator('[data-row="3"]').press('Enter');
+    await page.getByRole('button', { name: 'use “yellow roll”' }).click();
+    expect(wrongs).toEqual([]);
+  });
 });

@@ -60,13 +60,17 @@ function withoutShape(input: unknown): { readonly shape: unknown; readonly plain
   return { shape, plain };
 }
 
-export const sheetFields = {
+const materialFields = {
   material: id.optional(),
-  plies: countOrUnknown(1, MOST_PLIES),
   plyThickness: reading('length', true).optional(),
   film: quantity('length', true).optional(),
   plyWithstand: withstand.optional(),
 };
+
+/** What its plies are of, without how many there are. */
+export const material = record(materialFields);
+
+export const sheetFields = { ...materialFields, plies: countOrUnknown(1, MOST_PLIES) };
 
 export const sheet = record(sheetFields);
 

@@ -15,7 +15,7 @@ import {
 } from './schema-leaf.ts';
 import { sideOrUnknown, sleeve, withstand } from './schema-solid.ts';
 
-const wire = record({
+export const wire = record({
   kind: choice('bare', 'enamelled', 'fully-insulated', 'layer-insulated', 'litz', 'unknown').optional(),
   conductor: wireSize().optional(),
   grade: z.union([count(1, 9), UNKNOWN], { error: 'a whole number from 1 to 9, or "unknown"' }).optional(),

@@ -8,6 +8,7 @@ import { converter } from './schema-converter.ts';
 import { evidence } from './schema-evidence.ts';
 import { layer } from './schema-layer.ts';
 import { choice, flag, id, list, LONG_TEXT, record, SHORT_TEXT, text } from './schema-leaf.ts';
+import { template } from './schema-template.ts';
 import { winding } from './schema-winding.ts';
 
 export const FORMAT = 'layerwright-design/1';
@@ -34,6 +35,7 @@ export const schema = record({
   evidence: list(evidence, 0, 400, 'pieces of evidence').optional(),
   confirmed: list(confirmedCell, 0, 2_000, 'confirmed cells').optional(),
   unopened: flag.optional(),
+  templates: list(template, 0, 50, 'templates').optional(),
 });
 
 /** A design file as it stands in JSON. */

@@ -1,7 +1,7 @@
 // A design begun: what was typed so far, and every kind of construction laid out on the chosen former and judged, the chosen
 // one first. An empty figure is not known.
 
-import { formerStarts } from '#state/fields/field-options.ts';
+import { formerStarts, type FormerStart } from '#state/fields/field-options.ts';
 import { designEntries, entryFault, missingEntries } from './design-entries.ts';
 import {
   constructions,
@@ -38,9 +38,11 @@ export class Designing {
     this.#typed = { ...this.#typed, [name]: text };
   }
 
-  chooseFormer(id: string): void {
+  /** `more`: formers of one's own. */
+  chooseFormer(id: string, more: readonly FormerStart[] = []): void {
     this.former = id;
-    const { width, height, wall, flange } = formerStarts.find((former) => former.id === id) ?? OWN;
+    const { width, height, wall, flange } =
+      [...more, ...formerStarts].find((former) => former.id === id) ?? OWN;
     this.#typed = { ...this.#typed, width, height, wall, flange };
   }
 

@@ -8,6 +8,7 @@ import { dimension, plain } from '#words/text/number-words.ts';
 import { bookWords } from '#words/text/answer-words.ts';
 import { marketNames } from '#books/shared/national.ts';
 import { ruleBook, ruleBookIds } from '#books/shelf.ts';
+import type { TemplateOf } from '#state/storage/templates.svelte.ts';
 import { inMm, mm, type Nm } from '#units/quantity.ts';
 
 export interface Option {
@@ -90,6 +91,22 @@ export const formerStarts: readonly FormerStart[] = coilFormers.map(
     flange: inFile(flange.value),
   }),
 );
+
+/** A former that somebody kept, as one to begin with; of several chambers the first. */
+export function formerStartOf({ name, former }: TemplateOf<'former'>): FormerStart {
+  const sizeOf = (size: unknown): string =>
+    typeof size === 'string' && size !== 'unknown' ? size : typeof size === 'number' ? `${size} mm` : '';
+  const { height, wall, flange, chambers } = former;
+  const width = sizeOf(chambers[0]?.width);
+  return {
+    id: `own:${name}`,
+    label: `${name}: kept by you`,
+    width,
+    height: sizeOf(height),
+    wall: sizeOf(wall),
+    flange: sizeOf(flange),
+  };
+}
 
 function withClass(material: (typeof formers)[number]): Option {
   const group = material.group === null ? '' : `, group ${material.group.value}`;
