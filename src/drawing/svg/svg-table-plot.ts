@@ -1,6 +1,7 @@
 // The plot of a table as SVG. What falls short is a filled square with the missing piece drawn up to what is asked, what is
 // not shown a broken rhomb, what meets a hollow circle, so that all of it holds in black and white.
 
+import { inMillimetres } from '#words/text/length-unit.ts';
 import type { PlottedLine, PlottedPoint, TablePlot } from '#drawing/plot/table-plot.ts';
 import { escapeText } from '#words/text/escape-text.ts';
 import { lengthDown, lengthUp, plain } from '#words/text/number-words.ts';
@@ -30,7 +31,11 @@ export interface PlotWords {
   readonly nameOf: (point: PlottedPoint) => string;
 }
 
-export function svgTablePlot(plot: TablePlot, words: PlotWords, inks: PlotInks): string {
+/** In millimetres, as the tables are. */
+export const svgTablePlot = (plot: TablePlot, words: PlotWords, inks: PlotInks): string =>
+  inMillimetres(() => drawn(plot, words, inks));
+
+function drawn(plot: TablePlot, words: PlotWords, inks: PlotInks): string {
   const { width, height, box } = plot;
   const ground = element('rect', { width, height, fill: inks.sheet });
   const parts = [

@@ -8,6 +8,7 @@ import { withTurns } from '#judge/judging/judge.ts';
 import { studyOf } from '#judge/study.ts';
 import { templates } from '#learn/exercise/templates.ts';
 import { readDesign } from '#model/read/read-design.ts';
+import { inMillimetres } from '#words/text/length-unit.ts';
 import { exerciseAndAnswers, exerciseClass } from '#papers/html/exercise-sheet.ts';
 import type { ExercisePaper } from '#papers/html/exercise-parts.ts';
 import { exerciseTitle } from '#words/learn/exercise-words.ts';
@@ -40,7 +41,7 @@ export class Exercises {
     const found = await makeExercise(this.#thread, template, seed);
     if (turn !== this.#turn) return;
     this.says = found.kind === 'made' ? '' : found.says;
-    if (found.kind === 'made') this.html = exerciseAndAnswers(found.made);
+    if (found.kind === 'made') this.html = inMillimetres(() => exerciseAndAnswers(found.made));
   }
 
   /** Sheets for thirty pupils, numbered in a row from this seed on. */
@@ -59,7 +60,7 @@ export class Exercises {
     this.made = null;
     this.says =
       empty === 0 ? '' : `${empty} numbers had no build with one right answer; the next ones were taken.`;
-    this.html = exerciseClass(papers);
+    this.html = inMillimetres(() => exerciseClass(papers));
   }
 
   stop(): void {

@@ -1,9 +1,10 @@
 // What two builds take of their windows and of copper, figure by figure beside each other.
 
+import { lengthUnit } from '#words/text/length-unit.ts';
 import type { CopperReport, LayerRows, WindingCopper } from '#judge/study/copper.ts';
 import type { Fit } from '#judge/verdict/verdict.ts';
-import { lengthTaken } from '#words/text/number-words.ts';
-import { ohms } from './fit-words.ts';
+import { lengthNear, lengthTaken } from '#words/text/number-words.ts';
+import { meanTurnWords, ohms } from './fit-words.ts';
 
 export interface FitSide {
   readonly fit: Fit;
@@ -33,16 +34,20 @@ interface Figure<T> {
   readonly says: (value: number) => string;
 }
 
-const mm = (value: number): string => `${value.toFixed(2)} mm`;
+const near = (mm: number): string => `${lengthNear(mm)} ${lengthUnit()}`;
 
 const WINDOW: readonly Figure<FitSide>[] = [
-  { name: 'height', of: ({ fit }) => fit.height.used, says: (value) => `${lengthTaken(value)} mm` },
-  { name: 'left to a full window', of: ({ copper }) => copper.left, says: mm },
+  {
+    name: 'height',
+    of: ({ fit }) => fit.height.used,
+    says: (value) => `${lengthTaken(value)} ${lengthUnit()}`,
+  },
+  { name: 'left to a full window', of: ({ copper }) => copper.left, says: near },
   { name: 'window full', of: ({ copper }) => copper.fill * 100, says: (value) => `${Math.round(value)} %` },
 ];
 
 const OF_WINDING: readonly Figure<WindingCopper>[] = [
-  { name: 'mean turn', of: ({ meanTurn }) => meanTurn, says: (value) => `${value.toFixed(1)} mm` },
+  { name: 'mean turn', of: ({ meanTurn }) => meanTurn, says: meanTurnWords },
   { name: 'wire', of: ({ length }) => length, says: (value) => `${value.toFixed(2)} m` },
   { name: 'resistance at 20 °C', of: ({ ohmsCold }) => ohmsCold, says: ohms },
   { name: 'resistance hot', of: ({ ohmsHot }) => ohmsHot, says: ohms },

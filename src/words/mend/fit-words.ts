@@ -30,7 +30,7 @@ export function rowsWords({
   return `layer ${layer + 1}: ${turns} turns of ${winding} in ${rows} ${rows === 1 ? 'row' : 'rows'} of up to ${turnsPerRow}, ${lastRow} in the last; ${room}${doubt}`;
 }
 
-const meanTurnWords = (mm: number): string =>
+export const meanTurnWords = (mm: number): string =>
   lengthUnit() === 'mm' ? `${mm.toFixed(1)} mm` : `${lengthNear(mm)} ${lengthUnit()}`;
 
 export function copperWords(copper: WindingCopper): string {
