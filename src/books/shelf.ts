@@ -9,8 +9,10 @@ import { iec606641 } from './iec-60664-1/iec-60664-1.ts';
 import { iec609501 } from './iec-60950-1/iec-60950-1.ts';
 import { iec61558216 } from './iec-61558-2-16/iec-61558-2-16.ts';
 import { iec623681 } from './iec-62368-1/iec-62368-1.ts';
+import { tablesOf } from './iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 
-const MAKERS: readonly ((read: Reader) => Book)[] = [
+const MAKERS: readonly ((read: Reader, byDefault: DefaultAnswers) => Book)[] = [
   iec623681,
   iec606641,
   iec61558216,
@@ -19,12 +21,15 @@ const MAKERS: readonly ((read: Reader) => Book)[] = [
   iec609501,
 ];
 
-const BOOKS: readonly Book[] = MAKERS.map((make) => make(AS_FILED));
+const DEFAULT = tablesOf(AS_FILED);
+const BOOKS: readonly Book[] = MAKERS.map((make) => make(AS_FILED, DEFAULT));
 
 export const ruleBookIds: readonly string[] = BOOKS.map(({ id }) => id);
 
 /** As filed, or with cells that a user confirmed from a copy of their own laid over; null: there is none of that id. */
 export function ruleBook(id: string, own: readonly OwnCell[] = []): Book | null {
   const i = ruleBookIds.indexOf(id);
-  return (own.length === 0 ? BOOKS[i] : MAKERS[i]?.(readerWith(own))) ?? null;
+  if (own.length === 0) return BOOKS[i] ?? null;
+  const read = readerWith(own);
+  return MAKERS[i]?.(read, tablesOf(read)) ?? null;
 }

@@ -3,7 +3,7 @@
 // by the default book's share of their strength; heat is not judged.
 
 import type { Book } from '#books/questions/book.ts';
-import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -19,10 +19,9 @@ import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';
 import { edition, tablesOf } from './tables.ts';
 
-export function iec603351(read: Reader): Book {
+export function iec603351(read: Reader, byDefault: DefaultAnswers): Book {
   const tables = tablesOf(read);
   const { files, rules } = tables;
-  const byDefault = defaultTablesOf(read).solids;
   const thickness = rules('solid-thickness');
   const layers = rules('solid-layers');
   const leastThickness = () => figureOf(thickness, 'reinforced', nm);
@@ -49,16 +48,16 @@ export function iec603351(read: Reader): Book {
         layers.because(),
       ),
     solids: solidsWorth(layers, leastSupplementary),
-    proofFactor: byDefault.proofFactor,
-    filmShare: byDefault.filmShare,
-    shownPerMm: byDefault.shownPerMm,
+    proofFactor: byDefault.solids.proofFactor,
+    filmShare: byDefault.solids.filmShare,
+    shownPerMm: byDefault.solids.shownPerMm,
     coverShown: (at) => judged(null, because('wire-layers', { at, value: null })),
     wireLayers: (at) => judged('nothing', because('wire-layers', { at, value: 'nothing' })),
-    part: (bridge, asked) => gradeOfBridge({ ...byDefault, leastThickness }, bridge, asked),
+    part: (bridge, asked) => gradeOfBridge({ ...byDefault.solids, leastThickness }, bridge, asked),
     testSeconds: figureOf(rules('electric-strength-test'), 'seconds', seconds),
     routineTest: null,
     touchCurrentLimits: sineLimits(rules('touch-current')),
-    ...noHeat(byDefault.thermocoupleAllowance),
+    ...noHeat(byDefault.solids.thermocoupleAllowance),
     highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
   };
 }

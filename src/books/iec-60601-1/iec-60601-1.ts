@@ -3,7 +3,7 @@
 // frequency nothing more is asked.
 
 import type { Book } from '#books/questions/book.ts';
-import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -24,10 +24,9 @@ const GRADE_WORDS = {
   reinforced: 'two means',
 } as const;
 
-export function iec606011(read: Reader): Book {
+export function iec606011(read: Reader, byDefault: DefaultAnswers): Book {
   const tables = tablesOf(read);
   const { files, rules } = tables;
-  const byDefault = defaultTablesOf(read);
   const solid = rules('solid-between-windings');
   const highFrequency = byDefault.rules('high-frequency').figure('above');
   return {

@@ -4,7 +4,7 @@
 
 import type { Book } from '#books/questions/book.ts';
 import { FUNCTIONAL } from '#books/questions/insulation.ts';
-import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -23,10 +23,9 @@ import { edition, tablesOf } from './tables.ts';
 /** The thinnest that a solid can be here: any thickness that shows the test is enough. */
 const ANY = nm(1);
 
-export function iec606641(read: Reader): Book {
+export function iec606641(read: Reader, byDefault: DefaultAnswers): Book {
   const tables = tablesOf(read);
   const { files, rules } = tables;
-  const byDefault = defaultTablesOf(read).solids;
   const noThickness = rules('no-thickness');
   return {
     id: 'iec-60664-1',
@@ -45,16 +44,16 @@ export function iec606641(read: Reader): Book {
     leastThickness: () => judged(ANY, noThickness.because()),
     sheets: () => judged({ alone: 1, anyTwo: null }, noThickness.because()),
     solids: solidsWorth,
-    proofFactor: byDefault.proofFactor,
-    filmShare: byDefault.filmShare,
-    shownPerMm: byDefault.shownPerMm,
+    proofFactor: byDefault.solids.proofFactor,
+    filmShare: byDefault.solids.filmShare,
+    shownPerMm: byDefault.solids.shownPerMm,
     coverShown: (at) => judged(null, because('wire-layers', { at, value: null })),
     wireLayers: (at) => judged('nothing', because('wire-layers', { at, value: 'nothing' })),
-    part: (bridge, asked) => gradeOfBridge(byDefault, bridge, asked),
+    part: (bridge, asked) => gradeOfBridge(byDefault.solids, bridge, asked),
     testSeconds: figureOf(rules('electric-strength-test'), 'seconds', seconds),
     routineTest: null,
     touchCurrentLimits: null,
-    ...noHeat(byDefault.thermocoupleAllowance),
+    ...noHeat(byDefault.solids.thermocoupleAllowance),
     highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
   };
 }

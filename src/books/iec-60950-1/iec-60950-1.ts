@@ -2,7 +2,7 @@
 // at high frequency it asks nothing more. Parts by their classes as in the default book.
 
 import type { Book } from '#books/questions/book.ts';
-import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -18,10 +18,9 @@ import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';
 import { edition, tablesOf } from './tables.ts';
 
-export function iec609501(read: Reader): Book {
+export function iec609501(read: Reader, byDefault: DefaultAnswers): Book {
   const tables = tablesOf(read);
   const { files, rules } = tables;
-  const byDefault = defaultTablesOf(read);
   const [sheet, wire, thickness] = [rules('thin-sheet'), rules('wire'), rules('least-thickness')];
   const highFrequency = byDefault.rules('high-frequency').figure('above');
   const leastThickness = () => figureOf(thickness, 'reinforced', nm);

@@ -2,7 +2,7 @@
 // printed: every verdict of this book rests on memory and says so. Heat and touch current are not judged.
 
 import type { Book } from '#books/questions/book.ts';
-import { tablesOf as defaultTablesOf } from '#books/iec-62368-1/tables.ts';
+import type { DefaultAnswers } from '#books/shared/default-answers.ts';
 import { nationalOf } from '#books/shared/national.ts';
 import { neededGrade } from '#books/shared/needed-grade.ts';
 import { noHeat } from '#books/shared/no-heat.ts';
@@ -16,10 +16,9 @@ import { requiredOf } from './required.ts';
 import { solidsWorth } from './solids.ts';
 import { edition, tablesOf } from './tables.ts';
 
-export function iec61558216(read: Reader): Book {
+export function iec61558216(read: Reader, byDefault: DefaultAnswers): Book {
   const tables = tablesOf(read);
   const { files, rules } = tables;
-  const byDefault = defaultTablesOf(read).solids;
   const [layers, wire, thickness] = [rules('layers'), rules('wire'), rules('solid-thickness')];
   const leastThickness = () => figureOf(thickness, 'reinforced', nm);
   return {
@@ -52,19 +51,19 @@ export function iec61558216(read: Reader): Book {
         layers.because(),
       ),
     solids: solidsWorth(layers, wire),
-    proofFactor: byDefault.proofFactor,
-    filmShare: byDefault.filmShare,
-    shownPerMm: byDefault.shownPerMm,
-    coverShown: byDefault.coverShown,
+    proofFactor: byDefault.solids.proofFactor,
+    filmShare: byDefault.solids.filmShare,
+    shownPerMm: byDefault.solids.shownPerMm,
+    coverShown: byDefault.solids.coverShown,
     wireLayers: (at) => {
       const value = at === wire.figure('layers') ? 'reinforced' : 'nothing';
       return judged(value, because('wire-layers', { at, value }, wire.because().cites));
     },
-    part: (bridge, asked) => gradeOfBridge({ ...byDefault, leastThickness }, bridge, asked),
+    part: (bridge, asked) => gradeOfBridge({ ...byDefault.solids, leastThickness }, bridge, asked),
     testSeconds: figureOf(rules('electric-strength-test'), 'seconds', seconds),
     routineTest: null,
     touchCurrentLimits: null,
-    ...noHeat(byDefault.thermocoupleAllowance),
+    ...noHeat(byDefault.solids.thermocoupleAllowance),
     highestFrequency: hertz(Math.max(...files.creepageHighFrequency.columnSteps)),
   };
 }
