@@ -3,28 +3,37 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { buildSync } from 'esbuild';
+import { buildSync, type OutputFile } from 'esbuild';
+import { verbs } from '#cli/verbs.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A folder of its own for one test file. */
 export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'layerwright-'));
 
-/** Bundled anew from the source, so that a test never sees an older build. */
+let built: readonly OutputFile[] | undefined;
+
+/** Bundled from the source once a worker, so that a test never sees an older build, and laid into this folder. */
 export function bundled(folder: string): string {
-  const bundle = {
-    bundle: true,
-    splitting: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'esm',
-  } as const;
+  built ??= bundle();
+  for (const { path, contents } of built) writeFileSync(join(folder, basename(path)), contents);
+  return join(folder, 'layerwright.mjs');
+}
+
+function bundle(): readonly OutputFile[] {
+  const whole = { bundle: true, splitting: true, platform: 'node', target: 'node20', format: 'esm' } as const;
   const entryPoints = { layerwright: join(ROOT, 'src/cli/main.ts') };
   const outExtension = { '.js': '.mjs' };
-  buildSync({ ...bundle, entryPoints, outdir: folder, outExtension, absWorkingDir: ROOT, logLevel: 'error' });
-  return join(folder, 'layerwright.mjs');
+  const into = {
+    outdir: 'dist',
+    outExtension,
+    absWorkingDir: ROOT,
+    logLevel: 'error',
+    write: false,
+  } as const;
+  return buildSync({ ...whole, ...into, entryPoints }).outputFiles;
 }
 
 export interface Ran {
@@ -40,6 +49,13 @@ export function run(program: string, words: readonly string[], input = ''): Ran 
     maxBuffer: 1 << 28,
   });
   return { code: status, out: stdout, err: stderr };
+}
+
+/** What a verb answers in this process: for what does not hang on how the program starts and ends. */
+export async function answered(name: string, words: readonly string[]): Promise<Ran> {
+  const answer = await verbs.find((verb) => verb.name === name)!.load();
+  const { code, out, err } = await answer(words);
+  return { code, out: out.join(''), err };
 }
 
 export function fileIn(folder: string, name: string, content: unknown): string {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { cases } from '#test/cases/read-cases.ts';
 import { complaints, isAt, refusalOf } from '#test/cases/complaints.ts';
-import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
+import { answered, bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);
@@ -178,10 +178,10 @@ describe('bad input', () => {
     ['bytes that are no text', Buffer.from([0xff, 0xfe, 0x00]), /no UTF-8 text/],
   ];
 
-  it.each(bad)('should refuse %s in a sentence and print nothing else', (name, content, says) => {
+  it.each(bad)('should refuse %s in a sentence and print nothing else', async (name, content, says) => {
     const file = fileIn(folder, `bad ${name.replace(/\W/g, ' ')}.json`, content);
     for (const words of [[file], ['--json', file], ['--explain', file]]) {
-      const { code, out, err } = judge(...words);
+      const { code, out, err } = await answered('judge', words);
       expect({ code, out }).toEqual({ code: 2, out: '' });
       expect(err).toMatch(says);
       expect(err).toMatch(/expected/);
