@@ -3,12 +3,12 @@
 import { inMillimetres } from '#words/text/length-unit.ts';
 import { createContext } from 'svelte';
 import type { DesignFile } from '#model/schema/schema.ts';
-import type { Bench } from '#state/document/workspace.svelte.ts';
+import type { Workspace } from '#state/document/workspace.svelte.ts';
 import type { KeptBuild } from '#state/storage/build-store.ts';
 import { firstDemo, type Demo } from '#state/begin/demos.ts';
 import { designText, fileName, readFile, saveFile } from '#state/storage/files.ts';
 import { rememberSheet } from '#state/session/last-sheet.ts';
-import type { Keeper } from '#state/session/autosave.svelte.ts';
+import type { Autosave } from '#state/session/autosave.svelte.ts';
 import { BooksSearch } from '#state/searches/books-search.svelte.ts';
 import { FieldSearch } from '#state/searches/field-search.svelte.ts';
 import { Comparing } from '#state/searches/comparing.svelte.ts';
@@ -31,9 +31,9 @@ type Grown = Pick<KeptBuild, 'id' | 'version'>;
 
 const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
 
-export class Desk {
-  readonly bench: Bench;
-  readonly keeper: Keeper;
+export class App {
+  readonly bench: Workspace;
+  readonly keeper: Autosave;
   readonly pages: Pages;
   readonly photos: PhotoDesk;
   readonly threads: Threads;
@@ -53,7 +53,7 @@ export class Desk {
   repair: Repair | null = $state.raw(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
 
-  constructor(bench: Bench, keeper: Keeper, pages: Pages, threads: Threads) {
+  constructor(bench: Workspace, keeper: Autosave, pages: Pages, threads: Threads) {
     this.bench = bench;
     this.keeper = keeper;
     this.pages = pages;
@@ -210,4 +210,4 @@ export class Desk {
   }
 }
 
-export const [useDesk, provideDesk] = createContext<Desk>();
+export const [useDesk, provideDesk] = createContext<App>();

@@ -2,7 +2,7 @@
 
 import type { BuildStore } from '#state/storage/build-store.ts';
 import { demos } from '#state/begin/demos.ts';
-import type { Desk } from './app.svelte.ts';
+import type { App } from './app.svelte.ts';
 import { keepSteps, keptSteps } from '#state/session/session-steps.ts';
 import { rememberedSheet } from '#state/session/last-sheet.ts';
 import { isSheetSafe } from '#state/storage/import-design.ts';
@@ -10,7 +10,7 @@ import { pageOf } from './page-list.ts';
 import { Repair } from './repair.svelte.ts';
 
 /** Returns what stops watching. */
-export function settle(desk: Desk, store: BuildStore): () => void {
+export function startApp(desk: App, store: BuildStore): () => void {
   void takeUp(desk, store);
   const leave = (): void => {
     if (document.visibilityState === 'hidden') void desk.keeper.flush();
@@ -38,7 +38,7 @@ export function settle(desk: Desk, store: BuildStore): () => void {
   };
 }
 
-async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
+async function takeUp(desk: App, store: BuildStore): Promise<void> {
   await desk.keeper.refresh();
   if (await desk.openAddress()) return;
   const page = desk.pages.current;
@@ -60,7 +60,7 @@ async function takeUp(desk: Desk, store: BuildStore): Promise<void> {
 }
 
 /** As this tab left the build, unless it was kept anew since: the last figure typed, and the steps to undo it all. */
-function resumeLeft(desk: Desk, id: string, saved: number): void {
+function resumeLeft(desk: App, id: string, saved: number): void {
   const { editor } = desk.bench;
   const found = keptSteps(id);
   if (found === null) return;

@@ -4,22 +4,22 @@ import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
 import { removeLayers } from '#model/edit/layer-edits.ts';
 import { layersText, pasteLayers } from '#model/edit/layers-text.ts';
 import { isSheetSafe } from '#state/storage/import-design.ts';
-import type { Bench } from './workspace.svelte.ts';
+import type { Workspace } from './workspace.svelte.ts';
 
 /** Those picked, else the one whose row is open. */
-export function pickedLayers({ selection, editor }: Bench): readonly number[] {
+export function pickedLayers({ selection, editor }: Workspace): readonly number[] {
   const { layers, openRow } = selection;
   const picked = layers.length > 0 ? layers : typeof openRow === 'number' ? [openRow] : [];
   return picked.filter((layer) => layer < editor.doc.layers.length);
 }
 
 /** Null where nothing is picked. */
-export function copied(bench: Bench): string | null {
+export function copied(bench: Workspace): string | null {
   const picked = pickedLayers(bench);
   return picked.length === 0 ? null : layersText(bench.editor.doc, picked);
 }
 
-export function removePicked(bench: Bench): void {
+export function removePicked(bench: Workspace): void {
   const { editor, selection } = bench;
   const picked = pickedLayers(bench);
   selection.openRow = null;
@@ -31,7 +31,7 @@ export function removePicked(bench: Bench): void {
 }
 
 /** Just outside the outermost that is picked, else outermost of all. False where the text holds no layers. */
-export function pasted(bench: Bench, text: string): boolean {
+export function pasted(bench: Workspace, text: string): boolean {
   const { editor, selection } = bench;
   const picked = pickedLayers(bench);
   const before = picked.length === 0 ? editor.doc.layers.length : Math.max(...picked) + 1;
@@ -43,12 +43,12 @@ export function pasted(bench: Bench, text: string): boolean {
   return true;
 }
 
-export function pickAll({ editor, selection }: Bench): void {
+export function pickAll({ editor, selection }: Workspace): void {
   selection.layers = [...editor.doc.layers.keys()];
 }
 
 /** The wider of both, for the narrower one is what limits; one that nobody knows takes the other's. */
-export function marginsAlike({ editor }: Bench, layer: number): void {
+export function marginsAlike({ editor }: Workspace, layer: number): void {
   const margins = `layers[${layer}].margins`;
   const [left, right] = [fieldAt(editor.doc, `${margins}.left`), fieldAt(editor.doc, `${margins}.right`)];
   const from = left === undefined || isNarrower(left, right) ? right : left;

@@ -17,7 +17,7 @@ import { Trial } from './trial.svelte.ts';
 import { LengthUnitState } from './length-unit.svelte.ts';
 import type { ThemeState } from './theme.svelte.ts';
 
-export class Bench {
+export class Workspace {
   readonly editor: Editor;
   readonly theme: ThemeState;
   readonly selection = new Selection();
@@ -142,4 +142,4 @@ export class Bench {
   }
 }
 
-export const [useBench, provideBench] = createContext<Bench>();
+export const [useBench, provideBench] = createContext<Workspace>();

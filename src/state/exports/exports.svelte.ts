@@ -11,7 +11,7 @@ import type { Scene } from '#drawing/scene/scene.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
 import { svgOf } from '#drawing/svg/svg.ts';
 import type { FieldSearch } from '#state/searches/field-search.svelte.ts';
-import type { Bench } from '#state/document/workspace.svelte.ts';
+import type { Workspace } from '#state/document/workspace.svelte.ts';
 import { designText, fileName, saveFile } from '#state/storage/files.ts';
 import { stillJudging } from './still-judging.ts';
 import { pngOf } from './svg-to-png.ts';
@@ -31,10 +31,10 @@ export class Papers {
   isBlack = $state(false);
   stretch: number = $state(1);
   #section: string | null = $state(null);
-  readonly #bench: Bench;
+  readonly #bench: Workspace;
   readonly #field: FieldSearch;
 
-  constructor(bench: Bench, field: FieldSearch) {
+  constructor(bench: Workspace, field: FieldSearch) {
     [this.#bench, this.#field] = [bench, field];
   }
 

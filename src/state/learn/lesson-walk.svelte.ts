@@ -2,7 +2,7 @@
 // it the same build is live under the hand, and the task is held against the judgement of the worker, never a stored answer.
 
 import type { Judging } from '#state/document/editor.svelte.ts';
-import { Bench } from '#state/document/workspace.svelte.ts';
+import { Workspace } from '#state/document/workspace.svelte.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import type { ThemeState } from '#state/document/theme.svelte.ts';
 import { goalMet } from '#learn/lesson/goal-met.ts';
@@ -17,8 +17,8 @@ export const MOST_HINTS = 2;
 export class LessonWalk {
   readonly lesson: Lesson;
   /** The build as it lies; its paths are not known. */
-  readonly blind: Bench;
-  readonly live: Bench;
+  readonly blind: Workspace;
+  readonly live: Workspace;
   /** Null until one has said something, or that one does not know. */
   said: Said | null = $state.raw(null);
   /** 3: the stored solution was shown. */
@@ -30,8 +30,8 @@ export class LessonWalk {
   constructor(lesson: Lesson, judging: Judging, theme: ThemeState) {
     this.lesson = lesson;
     const { read, sketch = judging.judge } = judging;
-    this.blind = new Bench(new Editor(lesson.build, { read, judge: sketch }), theme);
-    this.live = new Bench(new Editor(lesson.build, judging), theme);
+    this.blind = new Workspace(new Editor(lesson.build, { read, judge: sketch }), theme);
+    this.live = new Workspace(new Editor(lesson.build, judging), theme);
     this.live.selection.pair = lesson.pair;
   }
 

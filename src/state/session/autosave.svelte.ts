@@ -26,7 +26,7 @@ export interface KeeperWorld {
 /** A change is written at once; those that follow closer than this are written together. */
 const PAUSE_MS = 250;
 
-export class Keeper {
+export class Autosave {
   status: Keeping = $state.raw({ kind: 'untouched' });
   /** The same build lies on a sheet in another tab. */
   isElsewhere = $state(false);

@@ -5,7 +5,7 @@ import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
-import type { Bench } from '#state/document/workspace.svelte.ts';
+import type { Workspace } from '#state/document/workspace.svelte.ts';
 import { ahead } from '#ui/canvas/handles/pending-handles.ts';
 import { cornerOverview } from '#ui/canvas/viewport/corner-overview.ts';
 import { flagsInSight, type PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
@@ -16,11 +16,11 @@ import { handlesOf } from '#ui/canvas/handles/handles.ts';
 import type { FieldGround, Picture } from '#ui/canvas/nodes/picture.ts';
 import { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
 import { Reading } from './path-narration.svelte.ts';
-import { Sight, type Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
+import { Viewport, type Overview } from '#ui/canvas/viewport/viewport.svelte.ts';
 import { sightsOf } from '#ui/canvas/viewport/viewed.ts';
 
 export class Drawing {
-  readonly sight: Sight;
+  readonly sight: Viewport;
   readonly hand: Hand;
   readonly reading: Reading;
   readonly measuring = new Measuring();
@@ -30,14 +30,14 @@ export class Drawing {
   isNumbered = $state(false);
   /** The pointer is a finger. */
   isTouched = $state(false);
-  readonly #bench: Bench;
+  readonly #bench: Workspace;
   readonly #isStill: () => boolean;
   readonly #field: () => FieldGround | null;
 
   /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself;
    * `isStill`: no edge can be moved; `field`: drawn instead of the build's solids, on the section that it is solved on. */
   constructor(
-    bench: Bench,
+    bench: Workspace,
     focus: (id: string) => void,
     isTaken: (x: number, y: number) => boolean,
     isStill: () => boolean = () => false,
@@ -46,7 +46,7 @@ export class Drawing {
     this.#bench = bench;
     this.#isStill = isStill;
     this.#field = field;
-    this.sight = new Sight(() => sightsOf(this.scene));
+    this.sight = new Viewport(() => sightsOf(this.scene));
     this.hand = new Hand(bench, this.sight, {
       scene: () => this.scene,
       section: () => this.section,

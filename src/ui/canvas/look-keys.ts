@@ -1,6 +1,6 @@
 // Keys of the drawing when it has the keyboard itself: nearer, farther, all of it, the overview away and back; arrows pan.
 
-import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
+import type { Viewport } from '#ui/canvas/viewport/viewport.svelte.ts';
 
 const PAN_PX = 48;
 
@@ -14,7 +14,7 @@ const PANS: Readonly<Record<string, readonly [number, number]>> = {
 /** Whether the key meant something. */
 export function lookKey(
   event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>,
-  sight: Sight,
+  sight: Viewport,
 ): boolean {
   if (event.ctrlKey || event.metaKey || event.altKey) return false;
   const pan = PANS[event.key];

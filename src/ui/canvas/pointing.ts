@@ -2,7 +2,7 @@
 // meets a grip or the drawing is zoomed in; two fingers, and the wheel while it changes anything, belong to the drawing.
 
 import type { Hand } from '#ui/canvas/grips/pointer-tool.svelte.ts';
-import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
+import type { Viewport } from '#ui/canvas/viewport/viewport.svelte.ts';
 
 /** A turn of the wheel by one notch is about a hundred pixels. */
 const WHEEL = 0.0016;
@@ -10,7 +10,7 @@ const WHEEL = 0.0016;
 const SCROLLS_MS = 250;
 
 export const pointing =
-  (hand: Hand, sight: Sight) =>
+  (hand: Hand, sight: Viewport) =>
   (stage: HTMLElement): (() => void) => {
     let scrolledAt = -Infinity;
     const place = (event: {

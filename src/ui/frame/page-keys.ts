@@ -1,9 +1,9 @@
 // Keys that work anywhere on the page, unless one is typing: steps back and forward, files, pages, finding, weak spots, sections, the list.
 
 import { PAGES, type PageName } from '#state/app/page-list.ts';
-import type { Desk } from '#state/app/app.svelte.ts';
+import type { App } from '#state/app/app.svelte.ts';
 
-export function pageKeys(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys' | 'find') => void): void {
+export function pageKeys(event: KeyboardEvent, desk: App, show: (dialog: 'keys' | 'find') => void): void {
   if (event.defaultPrevented) return;
   const page = pageKeyed(event);
   if (page !== undefined) {
@@ -27,7 +27,7 @@ const pageKeyed = ({ altKey, shiftKey, ctrlKey, metaKey, code }: KeyboardEvent):
 /** Fields of words take steps back themselves; a choice, a switch or a slider does not. */
 const OWN_STEPS = 'textarea, input:not([type="checkbox"], [type="radio"], [type="range"], [type="file"])';
 
-function commandKey(event: KeyboardEvent, desk: Desk): boolean {
+function commandKey(event: KeyboardEvent, desk: App): boolean {
   const { bench } = desk;
   const key = event.key.toLowerCase();
   if (key === 's') {
@@ -52,7 +52,7 @@ function keepTyped(): void {
 /** Pages on which `/` leads to a field of their own. */
 const HAS_ITS_OWN_FIND: readonly string[] = ['words', 'tables'];
 
-function plainKey(event: KeyboardEvent, desk: Desk, show: (dialog: 'keys' | 'find') => void): boolean {
+function plainKey(event: KeyboardEvent, desk: App, show: (dialog: 'keys' | 'find') => void): boolean {
   const { bench, pages } = desk;
   if (event.altKey) return false;
   if (event.key === '/' && HAS_ITS_OWN_FIND.includes(pages.current)) return false;

@@ -4,7 +4,7 @@ import type { Drawable } from '#drawing/scene/scene.ts';
 import type { KeepAnswer, KeptBuild } from '#state/storage/build-store.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
-import { Keeper } from '#state/session/autosave.svelte.ts';
+import { Autosave } from '#state/session/autosave.svelte.ts';
 
 /** A shelf in memory with the rules of the real one: a write must grow from the version held. */
 class Shelf {
@@ -32,7 +32,7 @@ class Shelf {
 interface Bed {
   readonly shelf: Shelf;
   readonly editor: Editor;
-  readonly keeper: Keeper;
+  readonly keeper: Autosave;
 }
 
 function bed(): Bed {
@@ -43,7 +43,7 @@ function bed(): Bed {
   });
   const shelf = new Shelf();
   let count = 0;
-  const keeper = new Keeper(editor, {
+  const keeper = new Autosave(editor, {
     store: shelf,
     newId: () => `build ${++count}`,
     now: () => ++count,
@@ -57,7 +57,7 @@ const retitle = (editor: Editor, title: string): void =>
   editor.edit([{ path: 'title', value: title }], title);
 const titles = (builds: Iterable<KeptBuild>): readonly string[] => [...builds].map(({ title }) => title);
 
-describe('Keeper', () => {
+describe('Autosave', () => {
   it('should not say that nothing is kept before the browser has answered', async () => {
     const { keeper } = bed();
     expect(keeper.recent).toBeNull();

@@ -1,13 +1,13 @@
 // What the hand does on the drawing: takes an edge, carries a layer, pans, pinches, picks. Pointers and keys come in as
 // plain events; changes go to the editor as a preview while they last and as one step when they end.
 
-import type { Bench } from '#state/document/workspace.svelte.ts';
+import type { Workspace } from '#state/document/workspace.svelte.ts';
 import { inMm } from '#units/quantity.ts';
 import { dragged, editsOfDrag, isMoved, taken, type Drag, type Pointer } from '#ui/canvas/handles/drag.ts';
 import type { DrawnSection, Handle } from '#ui/canvas/handles/handle.ts';
 import { layerAt, layerDrop, type LayerDrop } from './layer-drop.ts';
 import type { Measuring } from '#ui/canvas/measuring/measuring.svelte.ts';
-import type { Sight } from '#ui/canvas/viewport/viewport.svelte.ts';
+import type { Viewport } from '#ui/canvas/viewport/viewport.svelte.ts';
 import { otherEdges } from '#ui/canvas/handles/snap.ts';
 import { endsOf, surfaceAt, type Stroke, type Surface } from './stroke.ts';
 import { toDrawingX, toDrawingY, toScreenX, toScreenY } from '#drawing/scene/view.ts';
@@ -61,11 +61,11 @@ export class Hand {
   surface: Surface | null = $state.raw(null);
   #pressed: Pressed | null = null;
   #fingers: readonly Finger[] = [];
-  readonly #bench: Bench;
-  readonly #sight: Sight;
+  readonly #bench: Workspace;
+  readonly #sight: Viewport;
   readonly #reach: Reach;
 
-  constructor(bench: Bench, sight: Sight, reach: Reach) {
+  constructor(bench: Workspace, sight: Viewport, reach: Reach) {
     this.#bench = bench;
     this.#sight = sight;
     this.#reach = reach;

@@ -28,7 +28,7 @@ const NEAREST = { least: 200, most: 640 } as const;
 const SLIM_PX = 560;
 const CLOSE_PX = 230;
 
-export class Sight {
+export class Viewport {
   width = $state(0);
   /** Height that the page has for the stage at most. */
   most = $state<number>(NEAREST.most);
