@@ -6,7 +6,8 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '#judge/verdict/answer.ts';
 import type { Grade } from '#units/terms.ts';
-import { barrierOf, judgeBuild, type Changes } from './judge-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierOf, judgeBuild } from './judge-build.ts';
 
 interface Change {
   readonly what: string;

@@ -4,7 +4,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Because } from '#standards/because.ts';
-import { barrierOf, judgeBuild, type Changes } from './judge-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierOf, judgeBuild } from './judge-build.ts';
 
 const BUILD = 'margin-bias-between';
 

@@ -2,7 +2,8 @@
 // clearance 1.5 and 3, creepage 2.5 and 5 mm, 4 kV peak; gaps under 1 mm count nothing at a floating conductor.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, MARGINS, NO_MARGINS, PLIES, verdictWith } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { MARGINS, NO_MARGINS, PLIES, verdictWith } from './margin-build.ts';
 
 type Build = readonly [says: string, verdict: string, changes: Changes];
 

@@ -20,7 +20,8 @@ import {
 import { leftByMarket } from '#state/fields/left-by-market.ts';
 import { told } from '#words/told.ts';
 import { countedAsWords } from '#words/unknowns/counted-words.ts';
-import { type Changes, designWith, pairOf } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith, pairOf } from './margin-build.ts';
 
 const verdict = (changes: Changes = {}) => judge(designWith(changes)).verdict;
 const clearance = (changes: Changes = {}) => pairOf(verdict(changes)).required!.clearance;

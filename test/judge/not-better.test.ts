@@ -1,7 +1,8 @@
 // Files that were once judged better than they are: hidden limits, names, ends of intervals, walls of no strength.
 
 import { describe, expect, it } from 'vitest';
-import { barrierWith, type Changes, MARGINS, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, MARGINS, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const tape = (kilovolts: number, plies = 1) => ({
   kind: 'tape',

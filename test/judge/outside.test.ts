@@ -2,7 +2,8 @@
 // Under a low former the output winding is 4.34 mm of creepage and 1.34 mm of clearance from the core.
 
 import { describe, expect, it } from 'vitest';
-import { barrierWith, type Changes, pairOf, toldWith, verdictWith } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, pairOf, toldWith, verdictWith } from './margin-build.ts';
 
 const LOW: Changes = { 'former.height': '1.8 mm' };
 

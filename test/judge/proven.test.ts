@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { headline } from '#words/verdict/pair-words.ts';
 import { judge } from '#judge/judging/judge.ts';
-import { type Changes, designWith, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith, pairOf, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const margins = (width: string) => ({ left: { width, filled: true }, right: { width, filled: true } });
 

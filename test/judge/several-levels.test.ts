@@ -1,7 +1,8 @@
 // Plies are counted as far as the hardest of all pairs asks: where two are enough for one pair, no number may be for another.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, pairOf, PLIES, verdictWith } from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { pairOf, PLIES, verdictWith } from './margin-build.ts';
 
 const wide = { left: { width: '60 mm', filled: true }, right: { width: '60 mm', filled: true } };
 const wire = { kind: 'enamelled', conductor: '0.2 mm', grade: 1, overallDiameter: '0.23 mm' };

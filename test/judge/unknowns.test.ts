@@ -8,15 +8,8 @@ import { fillBuild, type Filled } from '#judge/fill/fill-build.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Build, BuildLayer, Lay } from '#solver/section/build.ts';
 import { inMm } from '#units/quantity.ts';
-import {
-  barrierWith,
-  type Changes,
-  designWith,
-  MARGINS,
-  PLIES,
-  toldWith,
-  verdictWith,
-} from './margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, designWith, MARGINS, PLIES, toldWith, verdictWith } from './margin-build.ts';
 
 const BOOK = ruleBook('iec-62368-1')!;
 const LEAST = 0.4;

@@ -3,6 +3,7 @@
 import { mm } from '#units/quantity.ts';
 import type { KnownIds } from '#model/check/check-ids.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
+import { TWO_WINDINGS } from '#test/designs.ts';
 
 export const KNOWN: KnownIds = {
   rules: ['iec-62368-1'],
@@ -17,37 +18,13 @@ export const KNOWN: KnownIds = {
 };
 
 /** Two windings with 3 mm margins and three plies between, in a chamber of 12 mm. */
-export const plainFile = (): DesignFile => ({
-  format: 'layerwright-design/1',
-  title: 'two windings',
-  origin: 'proposed',
-  rules: 'iec-62368-1',
-  supply: { kind: 'ac', voltage: '240 V' },
-  circuits: [
-    { id: 'pri', role: 'mains' },
-    { id: 'out', role: 'touchable' },
-  ],
-  former: { height: '5 mm', wall: '0.8 mm', flange: '0.8 mm', chambers: [{ width: '12 mm' }] },
-  windings: [
-    { id: 'P', circuit: 'pri', wire: { kind: 'enamelled', conductor: '0.2 mm', grade: 1 } },
-    { id: 'S', circuit: 'out', wire: { kind: 'enamelled', conductor: '0.5 mm', grade: 1 } },
-  ],
-  layers: [
-    {
-      kind: 'winding',
-      winding: 'P',
-      turns: 60,
-      margins: { left: { width: '3 mm' }, right: { width: '3 mm' } },
-    },
-    { kind: 'tape', material: 'polyester-tape-25', plies: 3 },
-    {
-      kind: 'winding',
-      winding: 'S',
-      turns: 8,
-      margins: { left: { width: '3 mm' }, right: { width: '3 mm' } },
-    },
-  ],
-});
+export const plainFile = (): DesignFile => {
+  const margins = { left: { width: '3 mm' }, right: { width: '3 mm' } };
+  const layers = TWO_WINDINGS.layers.map((layer) =>
+    layer.kind === 'winding' ? { ...layer, margins: structuredClone(margins) } : layer,
+  );
+  return structuredClone({ ...TWO_WINDINGS, layers });
+};
 
 const sleeve = { material: 'ptfe', wall: '0.41 mm', into: '5 mm', withstand: 'unknown' } as const;
 const lead = {

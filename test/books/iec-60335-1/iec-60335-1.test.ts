@@ -12,7 +12,8 @@ import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { citesOf } from '#standards/because.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
-import { designWith, type Changes } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith } from '#test/judge/margin-build.ts';
 
 const iec603351 = ruleBook('iec-60335-1')!;
 

@@ -4,7 +4,8 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '#judge/judging/judge.ts';
 import { inMm } from '#units/quantity.ts';
-import { type Changes, designWith, MARGINS } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith, MARGINS } from '#test/judge/margin-build.ts';
 
 /** Paths of which an end is on no conductor of the section that they name. */
 function astray(changes: Changes): readonly string[] {

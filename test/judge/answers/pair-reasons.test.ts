@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { judge } from '#judge/judging/judge.ts';
 import { because, citesOf, judgedLater } from '#standards/because.ts';
 import { workedSheet } from '#words/derivation/derivation-table.ts';
-import { designWith, type Changes } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith } from '#test/judge/margin-build.ts';
 
 function told(changes: Changes) {
   const { verdict } = judge(designWith(changes));

@@ -2,7 +2,8 @@
 // known, else 20 %.
 
 import { describe, expect, it } from 'vitest';
-import { pairOf, verdictWith, type Changes } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { pairOf, verdictWith } from '#test/judge/margin-build.ts';
 
 const CONVERTER = {
   switchingFrequency: '65 kHz',

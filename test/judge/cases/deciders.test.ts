@@ -1,7 +1,8 @@
 // Which unknowns decide: alone at their best they change a pair's verdict; where none alone does, the smallest set.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, PLIES, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
 const UNKNOWN = { width: 'unknown', filled: true };
 const THREE = { width: '3 mm', filled: true };

@@ -8,14 +8,8 @@ import { pointsOf } from '#judge/cases/interval-points.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
-import {
-  barrierWith,
-  type Changes,
-  designWith,
-  pairOf,
-  PLIES,
-  verdictWith,
-} from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, designWith, pairOf, PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
 const interval = (value: string, plusMinus: string) => ({ value, plusMinus });
 const width = (layer: number, plusMinus: string): Changes => ({

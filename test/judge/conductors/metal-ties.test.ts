@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { metalTies } from '#judge/conductors/metal-ties.ts';
-import { type Changes, designWith, pairOf, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith, pairOf, verdictWith } from '#test/judge/margin-build.ts';
 
 const parts = (...list: readonly object[]): Changes => ({ parts: list });
 const tied = (changes: Changes, conductor: string, coreTo: string | null = null) =>

@@ -1,7 +1,8 @@
 // A circuit without any conductor in the window is nothing to judge, not good insulation.
 
 import { describe, expect, it } from 'vitest';
-import { barrierWith, type Changes, MARGINS, pairOf, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, MARGINS, pairOf, verdictWith } from '#test/judge/margin-build.ts';
 
 const P = { kind: 'winding', winding: 'P', turns: 20, margins: MARGINS };
 const onlyPrimary: Changes = { layers: [P] };

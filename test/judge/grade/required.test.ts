@@ -9,7 +9,8 @@ import type { Required } from '#books/questions/required.ts';
 import { ruleBook } from '#books/shelf.ts';
 import type { Grade, MaterialGroup } from '#units/terms.ts';
 import { workingVoltages } from '#stress/voltages/working-voltage.ts';
-import { type Changes, designWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { designWith } from '#test/judge/margin-build.ts';
 
 const BOOK = ruleBook('iec-62368-1')!;
 

@@ -2,15 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { ruleBook } from '#books/shelf.ts';
-import {
-  barrierWith,
-  type Changes,
-  designWith,
-  NO_MARGINS,
-  pairOf,
-  PLIES,
-  verdictWith,
-} from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { barrierWith, designWith, NO_MARGINS, pairOf, PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
 const VOLTAGE = { rms: '250 V', peak: '500 V', frequency: '65 kHz' };
 const wound = (id: string, circuit: string) => ({

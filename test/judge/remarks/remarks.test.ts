@@ -1,7 +1,8 @@
 // What lowers no grade and is said all the same, and what the verdict leaves out.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, MARGINS, PLIES, toldWith, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { MARGINS, PLIES, toldWith, verdictWith } from '#test/judge/margin-build.ts';
 
 const remarks = (changes: Changes) => toldWith(changes).remarks;
 const kinds = (changes: Changes) => remarks(changes).map(({ kind }) => kind);

@@ -1,7 +1,8 @@
 // Places that one act would mend are one spot with all of its places; what another act mends is another spot.
 
 import { describe, expect, it } from 'vitest';
-import { type Changes, MARGINS, PLIES, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { MARGINS, PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
 const spotsOf = (changes: Changes) =>
   verdictWith(changes).weakSpots.map(({ kind, layers, at, also }) => ({ kind, layers, at, also }));

@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { SpotKind } from '#judge/verdict/spot.ts';
-import { type Changes, MARGINS, NO_MARGINS, PLIES, toldWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { MARGINS, NO_MARGINS, PLIES, toldWith } from '#test/judge/margin-build.ts';
 
 const spots = (changes: Changes) => toldWith(changes).weakSpots;
 const kinds = (changes: Changes) => spots(changes).map(({ kind }) => kind);

@@ -3,7 +3,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Verdict } from '#judge/verdict/verdict.ts';
-import { type Changes, MARGINS, PLIES, verdictWith } from '#test/judge/margin-build.ts';
+import type { Changes } from '#test/designs.ts';
+import { MARGINS, PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
 const CIRCUITS = [
   { id: 'pri', role: 'mains' },
