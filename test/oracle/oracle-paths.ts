@@ -88,22 +88,23 @@ function searchFrom(grid: Grid, ways: Ways, options: PathOptions, source: number
   return found;
 }
 
-/** One move on; null where it would be through strong insulation or too many plies. */
+/** One move on; null where it would be through strong insulation or too many plies. Spelt out: it is made most often of all. */
 function after(state: State, way: Way, leastThickness: number): State | null {
   const length = state.length + way.length + way.then;
-  if (way.depth === null) return { ...PLAIN, node: way.to, plies: state.plies, length, before: state };
+  const here = { node: way.to, plies: state.plies, length, depth: 0, inJoint: false, before: state };
+  if (way.depth === null) return here;
   const goesOn = way.length === 0;
   const depth = way.depth + (goesOn ? state.depth : 0);
   const wasInJoint = goesOn && state.inJoint;
   const inJoint = wasInJoint || way.closed;
-  const plies = state.plies + way.plies + (inJoint && !wasInJoint ? 1 : 0);
-  if ((inJoint && depth >= leastThickness) || plies > MOST) return null;
-  const here = { node: way.to, plies, length, before: state };
-  return way.then > 0 ? { ...PLAIN, ...here } : { ...here, depth, inJoint };
+  here.plies += way.plies + (inJoint && !wasInJoint ? 1 : 0);
+  if ((inJoint && depth >= leastThickness) || here.plies > MOST) return null;
+  // in the open again behind it
+  if (way.then > 0) return here;
+  here.depth = depth;
+  here.inJoint = inJoint;
+  return here;
 }
-
-/** In the open. */
-const PLAIN = { depth: 0, inJoint: false } as const;
 
 function record(grid: Grid, found: Found, bits: number, state: State): void {
   grid.conductors.forEach((_, index) => {
