@@ -12,72 +12,95 @@ const SCROLLS_MS = 250;
 export const pointing =
   (hand: Hand, sight: Viewport) =>
   (stage: HTMLElement): (() => void) => {
-    let scrolledAt = -Infinity;
-    const place = (event: {
-      readonly clientX: number;
-      readonly clientY: number;
-    }): { x: number; y: number } => {
-      const { left, top } = stage.getBoundingClientRect();
-      return { x: event.clientX - left, y: event.clientY - top };
-    };
-    const spot = (event: PointerEvent) => ({
-      pointerId: event.pointerId,
-      pointerType: event.pointerType,
-      shiftKey: event.shiftKey,
-      altKey: event.altKey,
-      ctrlKey: event.ctrlKey,
-      metaKey: event.metaKey,
-      ...place(event),
-    });
-    const onwheel = (event: WheelEvent): void => {
-      const isMeant = event.ctrlKey || event.metaKey || event.timeStamp - scrolledAt > SCROLLS_MS;
-      if (!isMeant) return;
-      const { x, y } = place(event);
-      const pixels = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? event.deltaY * 40 : event.deltaY;
-      const changes = event.shiftKey
-        ? (sight.pan(-pixels, 0), true)
-        : sight.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
-      if (changes || event.ctrlKey) event.preventDefault();
-    };
-    // the menu speaks of the layer under the pointer
-    const oncontextmenu = (event: MouseEvent): void => hand.pickAt(place(event));
-    const ondblclick = (event: MouseEvent): void => {
-      if (!isControl(event.target)) hand.openAt(place(event));
-    };
-    const onpointerdown = (event: PointerEvent): void => {
-      if (event.button !== 0 || isControl(event.target)) return;
-      stage.setPointerCapture(event.pointerId);
-      hand.down(spot(event));
-    };
-    // else the stage would take the keyboard from the grip that was just given it
-    const onmousedown = (event: MouseEvent): void => {
-      if (hand.drag !== null) event.preventDefault();
-    };
-    const ontouchstart = (event: TouchEvent): void => {
-      if (event.touches.length > 1) event.preventDefault();
-    };
-    const onkeydown = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && (hand.drag !== null || hand.carried !== null || hand.stroke !== null)) {
-        hand.putBack();
-        event.preventDefault();
-      }
-    };
+    const pointers = new Pointing(hand, sight, stage);
     const stop = new AbortController();
-    const { signal } = stop;
-    stage.addEventListener('pointerdown', onpointerdown, { signal });
-    stage.addEventListener('contextmenu', oncontextmenu, { signal });
-    stage.addEventListener('dblclick', ondblclick, { signal });
-    stage.addEventListener('mousedown', onmousedown, { signal });
-    stage.addEventListener('pointermove', (event) => hand.move(spot(event)), { signal });
-    stage.addEventListener('pointerup', (event) => hand.up(spot(event)), { signal });
-    stage.addEventListener('pointercancel', (event) => hand.lost(event.pointerId), { signal });
-    stage.addEventListener('pointerleave', () => (hand.surface = null), { signal });
-    stage.addEventListener('wheel', onwheel, { signal, passive: false });
-    stage.addEventListener('touchstart', ontouchstart, { signal, passive: false });
-    addEventListener('scroll', (event) => (scrolledAt = event.timeStamp), { signal, passive: true });
-    addEventListener('keydown', onkeydown, { signal, capture: true });
+    pointers.listen(stop.signal);
     return () => stop.abort();
   };
+
+class Pointing {
+  #scrolledAt = -Infinity;
+  readonly #hand: Hand;
+  readonly #sight: Viewport;
+  readonly #stage: HTMLElement;
+
+  constructor(hand: Hand, sight: Viewport, stage: HTMLElement) {
+    this.#hand = hand;
+    this.#sight = sight;
+    this.#stage = stage;
+  }
+
+  listen(signal: AbortSignal): void {
+    const [stage, hand] = [this.#stage, this.#hand];
+    const options = { signal };
+    stage.addEventListener('pointerdown', (event) => this.#down(event), options);
+    // the menu speaks of the layer under the pointer
+    stage.addEventListener('contextmenu', (event) => hand.pickAt(this.#place(event)), options);
+    stage.addEventListener('dblclick', (event) => this.#open(event), options);
+    stage.addEventListener('mousedown', (event) => this.#keepFocus(event), options);
+    stage.addEventListener('pointermove', (event) => hand.move(this.#spot(event)), options);
+    stage.addEventListener('pointerup', (event) => hand.up(this.#spot(event)), options);
+    stage.addEventListener('pointercancel', (event) => hand.lost(event.pointerId), options);
+    stage.addEventListener('pointerleave', () => (hand.surface = null), options);
+    stage.addEventListener('wheel', (event) => this.#wheel(event), { signal, passive: false });
+    stage.addEventListener('touchstart', twoFingers, { signal, passive: false });
+    const scrolled = (event: Event): unknown => (this.#scrolledAt = event.timeStamp);
+    addEventListener('scroll', scrolled, { signal, passive: true });
+    addEventListener('keydown', (event) => this.#putBack(event), { signal, capture: true });
+  }
+
+  #place({ clientX, clientY }: { readonly clientX: number; readonly clientY: number }): Place {
+    const { left, top } = this.#stage.getBoundingClientRect();
+    return { x: clientX - left, y: clientY - top };
+  }
+
+  #spot(event: PointerEvent) {
+    const { pointerId, pointerType, shiftKey, altKey, ctrlKey, metaKey } = event;
+    return { pointerId, pointerType, shiftKey, altKey, ctrlKey, metaKey, ...this.#place(event) };
+  }
+
+  #down(event: PointerEvent): void {
+    if (event.button !== 0 || isControl(event.target)) return;
+    this.#stage.setPointerCapture(event.pointerId);
+    this.#hand.down(this.#spot(event));
+  }
+
+  #open(event: MouseEvent): void {
+    if (!isControl(event.target)) this.#hand.openAt(this.#place(event));
+  }
+
+  /** Else the stage would take the keyboard from the grip that was just given it. */
+  #keepFocus(event: MouseEvent): void {
+    if (this.#hand.drag !== null) event.preventDefault();
+  }
+
+  #wheel(event: WheelEvent): void {
+    const isMeant = event.ctrlKey || event.metaKey || event.timeStamp - this.#scrolledAt > SCROLLS_MS;
+    if (!isMeant) return;
+    const { x, y } = this.#place(event);
+    const pixels = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? event.deltaY * 40 : event.deltaY;
+    const changes = event.shiftKey
+      ? (this.#sight.pan(-pixels, 0), true)
+      : this.#sight.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
+    if (changes || event.ctrlKey) event.preventDefault();
+  }
+
+  #putBack(event: KeyboardEvent): void {
+    const { drag, carried, stroke } = this.#hand;
+    if (event.key !== 'Escape' || (drag === null && carried === null && stroke === null)) return;
+    this.#hand.putBack();
+    event.preventDefault();
+  }
+}
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+function twoFingers(event: TouchEvent): void {
+  if (event.touches.length > 1) event.preventDefault();
+}
 
 /** Flags and the typed figure answer for themselves. */
 const isControl = (target: EventTarget | null): boolean =>
