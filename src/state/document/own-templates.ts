@@ -12,10 +12,10 @@ import {
   type TemplateOf,
 } from '#state/storage/templates.svelte.ts';
 import { copied, pasted } from './layer-tools.ts';
-import type { Bench } from './workspace.svelte.ts';
+import type { Workspace } from './workspace.svelte.ts';
 
 export function templatesOf<K extends TemplateKind>(
-  { editor, templates }: Bench,
+  { editor, templates }: Workspace,
   kind: K,
 ): readonly TemplateOf<K>[] {
   const filed: readonly Template[] = Array.isArray(editor.shown.templates) ? editor.shown.templates : [];
@@ -23,14 +23,14 @@ export function templatesOf<K extends TemplateKind>(
   return [...filed, ...more].filter((one): one is TemplateOf<K> => isOfKind(one, kind));
 }
 
-export function keepTemplate({ editor, templates }: Bench, one: Template): void {
+export function keepTemplate({ editor, templates }: Workspace, one: Template): void {
   templates.keep(one);
   const all = withTemplate(editor.doc.templates ?? [], one);
   editor.change(editDesign(editor.doc, 'templates', all), `keep “${one.name}”`);
 }
 
 /** In this browser and in the open file; other files that it lies in keep it. */
-export function forgetTemplate({ editor, templates }: Bench, one: Template): void {
+export function forgetTemplate({ editor, templates }: Workspace, one: Template): void {
   templates.forget(one);
   const filed = editor.doc.templates ?? [];
   const left = filed.filter((each) => !isSameTemplate(each, one));
@@ -42,7 +42,7 @@ export function forgetTemplate({ editor, templates }: Bench, one: Template): voi
 }
 
 /** The picked layers with their windings; false where nothing is picked. */
-export function keepPicked(bench: Bench, name: string): boolean {
+export function keepPicked(bench: Workspace, name: string): boolean {
   const found = layersOfText(copied(bench) ?? '');
   if (found === null) return false;
   const { layers, windings, circuits } = found;
@@ -50,5 +50,7 @@ export function keepPicked(bench: Bench, name: string): boolean {
   return true;
 }
 
-export const putInLayers = (bench: Bench, { layers, windings, circuits }: TemplateOf<'layers'>): boolean =>
-  pasted(bench, JSON.stringify({ format: 'layerwright-layers/1', layers, windings, circuits }));
+export const putInLayers = (
+  bench: Workspace,
+  { layers, windings, circuits }: TemplateOf<'layers'>,
+): boolean => pasted(bench, JSON.stringify({ format: 'layerwright-layers/1', layers, windings, circuits }));
