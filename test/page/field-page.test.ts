@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { rampColor, STEPS } from '#drawing/field/ramp.ts';
 import { axeFaults, hasBrowser, launch, openDemo, openPage } from './open-page.ts';
 
 const TIMER = 'Wall supply of a greenhouse irrigation timer';
@@ -26,6 +27,21 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText(/two meshes agree within/).waitFor(LONG);
     await page.getByRole('heading', { name: /Nothing discharges at work/ }).waitFor();
     await expect.poll(() => page.locator('tbody tr').count()).toBeGreaterThan(8);
+    // the colours of the scale lie on the drawing, strong ones among them
+    const colors = await page
+      .locator('.stage canvas')
+      .first()
+      .evaluate((canvas: HTMLCanvasElement) => {
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+        const seen = new Map<string, number>();
+        for (let i = 0; i < data.length; i += 4) {
+          const color = `#${[0, 1, 2].map((k) => data[i + k]!.toString(16).padStart(2, '0')).join('')}`;
+          seen.set(color, (seen.get(color) ?? 0) + 1);
+        }
+        return [...seen].filter(([, count]) => count > 20).map(([color]) => color);
+      });
+    const steps = Array.from({ length: STEPS }, (_, step) => rampColor('light', step));
+    expect(steps.filter((color) => colors.includes(color)).length).toBeGreaterThan(4);
     expect(wrongs).toEqual([]);
     expect(await axeFaults(page)).toEqual([]);
   });

@@ -1,5 +1,5 @@
-// One picture of a field as marks: field strength in steps of colour, outlines of solids, lines of equal potential with
-// their numbers, turns and metal over it.
+// One picture of a field as marks: field strength in steps of colour; over it outlines of solids, lines of equal potential with
+// their numbers, turns and metal.
 
 import type { FieldShot, PictureBox } from '#judge/field/field-picture.ts';
 import type { LineMark, Mark, Point } from '#drawing/paper/mark.ts';
@@ -13,10 +13,8 @@ export function fieldMarks(
   shot: FieldShot,
   boxes: readonly PictureBox[],
   paper: Paper,
-  strongest: number,
 ): readonly Mark[] {
   return [
-    ...strengthMarks(shot, paper, strongest),
     ...boxMarks(boxes, paper, false),
     ...lineMarks(shot, paper),
     ...boxMarks(boxes, paper, true),
@@ -26,7 +24,7 @@ export function fieldMarks(
 }
 
 /** Rows of cells of one step are one thick line; steps that the ground shows by itself are left out. */
-function strengthMarks({ raster }: FieldShot, paper: Paper, strongest: number): readonly LineMark[] {
+export function strengthMarks({ raster }: FieldShot, paper: Paper, strongest: number): readonly LineMark[] {
   const { x0, y0, step, columns, rows, strength } = raster;
   const runs: (readonly Point[])[][] = Array.from({ length: STEPS }, () => []);
   for (let row = 0; row < rows; row++) {

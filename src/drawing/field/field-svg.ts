@@ -10,7 +10,7 @@ import { element } from '#drawing/svg/svg-element.ts';
 import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { svgPage } from '#drawing/svg/svg.ts';
 import { escapeText } from '#words/text/escape-text.ts';
-import { fieldMarks } from './field-marks.ts';
+import { fieldMarks, strengthMarks } from './field-marks.ts';
 import { gapMarks } from './gap-marks.ts';
 import { SCALE, scaleMarks } from './scale-marks.ts';
 import { lined, scaleEnd, wholeMarks, type FieldShown } from './whole-marks.ts';
@@ -68,7 +68,8 @@ export function gapSvg(scene: Scene, picture: FieldPicture, gap: number, options
   const paper = paperOf(options, scale, { left: -x0 * scale, base: y1 * scale }, deep, 0);
   const near = { ...scene, turns: scene.turns.filter(({ x, y, overall }) => isNear([x, y], overall, found)) };
   const marks = [
-    ...fieldMarks(near, lined(shot, options), picture.boxes, paper, scaleEnd(picture)),
+    ...strengthMarks(shot, paper, scaleEnd(picture)),
+    ...fieldMarks(near, lined(shot, options), picture.boxes, paper),
     ...gapMarks(found, gap, paper),
   ];
   const label = `gap ${gap + 1} and what lies round it`;

@@ -6,7 +6,7 @@ import type { Mark } from '#drawing/paper/mark.ts';
 import type { Paper } from '#drawing/paper/paper.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import type { Plate } from '#drawing/scene/view.ts';
-import { fieldMarks } from './field-marks.ts';
+import { fieldMarks, strengthMarks } from './field-marks.ts';
 import { gapFlag, gapPlate } from './gap-marks.ts';
 
 export interface FieldShown {
@@ -20,7 +20,18 @@ export interface FieldShown {
 const FLAGGED = 9;
 
 /** Empty where there is no field. */
-export function wholeMarks(
+export const wholeMarks = (
+  scene: Scene,
+  picture: FieldPicture,
+  paper: Paper,
+  shown: FieldShown,
+): readonly Mark[] =>
+  picture.whole === null
+    ? []
+    : [...strengthMarks(picture.whole, paper, scaleEnd(picture)), ...overMarks(scene, picture, paper, shown)];
+
+/** All that lies over the colours. */
+export function overMarks(
   scene: Scene,
   picture: FieldPicture,
   paper: Paper,
@@ -29,7 +40,7 @@ export function wholeMarks(
   const { whole, boxes, report } = picture;
   if (whole === null) return [];
   return [
-    ...fieldMarks(scene, lined(whole, shown), boxes, paper, scaleEnd(picture)),
+    ...fieldMarks(scene, lined(whole, shown), boxes, paper),
     ...flagged(report.gaps, paper, shown.picked).flatMap((i) =>
       gapFlag(report.gaps[i]!, i, paper, shown.picked === i),
     ),

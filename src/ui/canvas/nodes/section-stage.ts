@@ -4,7 +4,7 @@
 import { fontOf } from '#drawing/canvas/canvas-marks.ts';
 import type { Mark } from '#drawing/paper/mark.ts';
 import type { Paper } from '#drawing/paper/paper.ts';
-import { wholeMarks } from '#drawing/field/whole-marks.ts';
+import { overMarks } from '#drawing/field/whole-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { gripPlate, stands } from '#ui/canvas/grips/grip.ts';
@@ -13,6 +13,7 @@ import { dragMarks, pickedMarks, surfaceMarks } from './tool-marks.ts';
 import { HatchTiles } from './hatch-tiles.ts';
 import { measureMarks } from '#ui/canvas/measuring/measure-marks.ts';
 import { MarkNodes, type Library } from './mark-nodes.ts';
+import { StrengthImage } from './strength-image.ts';
 import { OverviewNodes } from './overview-nodes.ts';
 import { paperOf, type Picture } from './picture.ts';
 
@@ -22,6 +23,7 @@ export class SectionStage {
   readonly #stage: InstanceType<Library['Stage']>;
   readonly #measure: Paper['measure'];
   readonly #layers: { readonly ground: Layer; readonly over: Layer };
+  readonly #strength: StrengthImage;
   readonly #ground: MarkNodes;
   readonly #under: MarkNodes;
   readonly #grips: GripNodes;
@@ -54,7 +56,8 @@ export class SectionStage {
     this.#grips = new GripNodes(library, gripping);
     const small = marks(({ overview, view }) => overview?.view ?? view);
     this.#overview = new OverviewNodes(library, small, centreOn);
-    this.#layers.ground.add(this.#ground.group);
+    this.#strength = new StrengthImage(library);
+    this.#layers.ground.add(this.#strength.node, this.#ground.group);
     const { group: overview } = this.#overview;
     this.#layers.over.add(
       this.#under.group,
@@ -91,6 +94,7 @@ export class SectionStage {
     if (before?.density !== picture.density) this.#sharpen(picture.density);
     const paper = paperOf(picture, this.#measure);
     if (isResized || before.density !== picture.density || groundDiffers(before, picture)) {
+      this.#strength.show(picture.field?.picture ?? null, paper);
       this.#ground.show(groundOf(picture, paper));
       this.#layers.ground.draw();
     }
@@ -112,7 +116,7 @@ export class SectionStage {
 function groundOf({ scene, field, isNumbered }: Picture, paper: Paper): readonly Mark[] {
   const found = field?.picture ?? null;
   if (field === null || found === null || found.whole === null) return groundMarks(scene, paper, isNumbered);
-  return wholeMarks(scene, found, paper, field);
+  return overMarks(scene, found, paper, field);
 }
 
 const heldMarks = (picture: Picture, paper: Paper): readonly Mark[] => [
