@@ -28,7 +28,9 @@ export default defineConfig({
           environment: 'node',
           include: ['test/page/**/*.test.ts'],
           globalSetup: ['test/page/setup.ts'],
-          fileParallelism: false,
+          setupFiles: ['test/page/after-each.ts'],
+          // the files of a worker share its browser
+          isolate: false,
           // after the others: a browser has the machine for itself
           sequence: { groupOrder: 1 },
           testTimeout: 240_000,

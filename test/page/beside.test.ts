@@ -1,38 +1,21 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
 import { answerWords } from '#words/text/answer-words.ts';
 import { lengthDown } from '#words/text/number-words.ts';
 import { spotFigure, worstFirst } from '#words/verdict/pair-words.ts';
-import type { Verdict } from '#state/judging/judged.ts';
-import { bundled, newFolder, run } from '#test/cli/command.ts';
-import {
-  gatherWrongs,
-  hasBrowser,
-  judged,
-  launch,
-  openDemo,
-  openPage,
-  textsOf,
-  verdictOf,
-} from './open-page.ts';
+import { readDesign } from '#model/read/read-design.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
+import { judge } from '#judge/judging/judge.ts';
+import { gatherWrongs, judged, openPage, textsOf, verdictOf } from './open-page.ts';
+import { hasBrowser, ownContext } from './shared-browser.ts';
 
-const TITLE = 'Charger of a flea-market cordless drill';
 const GRIP = 'former.chambers[0].width';
 
 describe.skipIf(!hasBrowser())('judging beside the page', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
-  /** The build with many unknowns on the sheet, judged; `hush` holds back what is asked from then on. */
-  async function openDrill(thread: Thread = 'watched') {
-    const { page, wrongs } = await openPage(browser);
-    await page.addInitScript(standIn, thread);
-    await page.reload();
-    await openDemo(page, TITLE);
+  /** A build on the sheet, judged; `hush` holds back what is asked from then on, as if judging lasted long. */
+  async function openSheet(thread: Thread = 'watched') {
+    const { page, wrongs } = await openPage('#sheet', {}, (empty) => empty.addInitScript(standIn, thread));
     await page.locator(`[data-grip="${GRIP}"]`).waitFor();
     await judged(page);
     const hush = (isHushed: boolean): Promise<void> =>
@@ -41,8 +24,9 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   }
 
   it('should move the edge with the hand while judging lasts, one question at a time', async () => {
-    const { page, wrongs } = await openDrill();
+    const { page, wrongs, hush } = await openSheet();
     const before = await page.evaluate(() => globalThis.asking.asked);
+    await hush(true);
     const grip = page.locator(`[data-grip="${GRIP}"]`);
     const box = (await grip.boundingBox())!;
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
@@ -54,6 +38,8 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       seen.add(await grip.getAttribute('aria-valuetext'));
     }
     expect(seen.size).toBeGreaterThan(20);
+    expect(await page.evaluate(() => globalThis.asking.asked)).toBe(before + 1);
+    await hush(false);
     await page.mouse.up();
     const dropped = await grip.getAttribute('aria-valuetext');
     expect(dropped).toBe([...seen].at(-1));
@@ -63,18 +49,18 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     expect(asked - before).toBeGreaterThan(0);
     expect(asked - before).toBeLessThan(seen.size);
     expect(mostOpen).toBe(1);
-    await expectAsOnCommandLine(page);
+    await expectAsJudgedHere(page);
     expect(wrongs).toEqual([]);
   });
 
   it('should take every key and every letter, though the judgement comes later', async () => {
-    const { page, wrongs, hush } = await openDrill();
+    const { page, wrongs, hush } = await openSheet();
     const grip = page.locator(`[data-grip="${GRIP}"]`);
     const before = await figures(page);
     await hush(true);
     await grip.focus();
     for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
-    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe('13.2 mm');
+    await expect.poll(() => grip.getAttribute('aria-valuetext')).toBe('12.2 mm');
     await page.locator('[data-row="2"]').click();
     const field = page.locator('[data-field="layers[2].margins.left.width"]');
     await field.click();
@@ -87,12 +73,12 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await hush(false);
     await judged(page);
     expect(await figures(page)).not.toEqual(before);
-    await expectAsOnCommandLine(page);
+    await expectAsJudgedHere(page);
     expect(wrongs).toEqual([]);
   });
 
   it('should let layers come off while judging lasts, and be level with them on the sheet', async () => {
-    const { page, wrongs, hush } = await openDrill();
+    const { page, wrongs, hush } = await openSheet();
     await page.evaluate(() => (location.hash = 'taking-apart'));
     await page.getByRole('button', { name: 'begin with an empty one' }).click();
     await judged(page);
@@ -123,7 +109,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   });
 
   it('should not print a judgement of an older state', async () => {
-    const { page, hush } = await openDrill();
+    const { page, hush } = await openSheet();
     await hush(true);
     const title = page.locator('[data-field="title"]');
     if (!(await title.isVisible())) await page.getByText('Title and notes').click();
@@ -144,7 +130,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   });
 
   it('should read a verdict out once, when it is made', async () => {
-    const { page } = await openDrill();
+    const { page } = await openSheet();
     const status = page.locator('.verdict [role="status"]');
     const read = await textsOf(status);
     await page.locator('[data-row="2"]').click();
@@ -162,7 +148,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   });
 
   it('should have the thread with the network gone, once the page was open', async () => {
-    const context = await browser.newContext();
+    const context = await ownContext();
     const page = await context.newPage();
     const wrongs = await gatherWrongs(page);
     await page.addInitScript<Thread>(standIn, 'watched');
@@ -170,7 +156,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await page.evaluate(() => navigator.serviceWorker.ready);
     await context.setOffline(true);
     await page.reload();
-    await openDemo(page, TITLE);
+    await page.evaluate(() => (location.hash = 'sheet'));
     await page.locator(`[data-grip="${GRIP}"]`).focus();
     await page.keyboard.press('ArrowRight');
     await expect.poll(() => page.evaluate(() => globalThis.asking.answered)).toBeGreaterThan(0);
@@ -179,15 +165,15 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
 
   for (const thread of ['none', 'broken'] as const)
     it(`should judge on the page where the thread is ${thread === 'none' ? 'not to be had' : 'broken'}`, async () => {
-      const { page, wrongs } = await openDrill(thread);
+      const { page, wrongs } = await openSheet(thread);
       await page.getByText('This browser gives the page no thread to judge in').waitFor();
       await page.locator(`[data-grip="${GRIP}"]`).focus();
       for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
       await judged(page);
       await expect
         .poll(() => page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext'))
-        .toBe('13.15 mm');
-      await expectAsOnCommandLine(page);
+        .toBe('12.15 mm');
+      await expectAsJudgedHere(page);
       expect(wrongs).toEqual([]);
     });
 });
@@ -269,20 +255,22 @@ const figures = async (page: Page): Promise<Figures> => ({
 });
 
 /** The first spots stand open on the sheet, the rest behind a button. */
-async function expectAsOnCommandLine(page: Page): Promise<void> {
-  const [shown, told] = [await figures(page), await figuresOfCommandLine(page)];
+async function expectAsJudgedHere(page: Page): Promise<void> {
+  const [shown, told] = [await figures(page), await figuresOfFile(page)];
   expect(shown.spots.length).toBeGreaterThan(0);
   expect(shown).toEqual({ ...told, spots: told.spots.slice(0, shown.spots.length) });
 }
 
-/** Of the file as the page saves it, in the words of the sheet. */
-async function figuresOfCommandLine(page: Page): Promise<Figures> {
+/** Of the file as the page saves it, judged here, in the words of the sheet. */
+async function figuresOfFile(page: Page): Promise<Figures> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save', exact: true }).click(),
   ]);
   const file = readFileSync(await download.path(), 'utf8');
-  const verdict = JSON.parse(run(bundled(newFolder()), ['judge', '--json', '-'], file).out) as Verdict;
+  const read = readDesign(JSON.parse(file), knownIds);
+  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
+  const { verdict } = judge(read.design);
   return {
     answer: answerWords(verdict.verdict),
     pairs: worstFirst(verdict).flatMap(({ limiting, required }) =>

@@ -2,9 +2,10 @@
 // value is worked out, cells of memory that decide are marked, a cell confirmed from a copy of one's own travels.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, judged, launch, openDemo, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, judged, openDemo, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const TIMER = 'Wall supply of a greenhouse irrigation timer';
 const LONG = { timeout: 60_000 };
@@ -17,14 +18,8 @@ async function savedFile(page: Page): Promise<{ rules: string; confirmed?: reado
 }
 
 describe.skipIf(!hasBrowser())('books and tables', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
-  async function openAt(place: 'books' | 'tables', options: Parameters<typeof openPage>[2] = {}) {
-    const { page, wrongs } = await openPage(browser, '', options);
+  async function openAt(place: 'books' | 'tables', options: Parameters<typeof openPage>[1] = {}) {
+    const { page, wrongs } = await openPage('', options);
     await openDemo(page, TIMER);
     await judged(page);
     await page.evaluate((hash) => (location.hash = hash), place);

@@ -1,8 +1,9 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { blankDesign } from '#model/begin/blank-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { axeFaults, hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import { axeFaults, openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 /** A former that was measured, with nothing on it. */
 const measured: DesignFile = {
@@ -13,14 +14,8 @@ const measured: DesignFile = {
 const rows = (page: Page): Promise<readonly string[]> => page.locator('[data-row]').allInnerTexts();
 
 describe.skipIf(!hasBrowser())('empty former', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   const open = async () => {
-    const opened = await openPage(browser, '#open');
+    const opened = await openPage('#open');
     const { page } = opened;
     await page.locator('textarea').fill(JSON.stringify(measured));
     await page.getByRole('button', { name: 'Open the text' }).click();

@@ -1,20 +1,15 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { rampColor, STEPS } from '#drawing/field/ramp.ts';
-import { axeFaults, hasBrowser, launch, openDemo, openPage } from './open-page.ts';
+import { axeFaults, openDemo, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const TIMER = 'Wall supply of a greenhouse irrigation timer';
 const LONG = { timeout: 60_000 };
 
 describe.skipIf(!hasBrowser())('the page of the field', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   async function openField(options: Parameters<typeof openPage>[2] = {}) {
-    const { page, wrongs } = await openPage(browser, '', options);
+    const { page, wrongs } = await openPage('', options);
     await openDemo(page, TIMER);
     await page.evaluate(() => (location.hash = 'field'));
     await page.getByRole('heading', { level: 1, name: 'Field' }).waitFor();

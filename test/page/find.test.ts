@@ -1,18 +1,12 @@
 // Finding by a few typed words: a field of the build, a page, a word; by keys alone.
 
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, judged, launch, openPage } from './open-page.ts';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, judged, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('finding', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should put the cursor into the field that was meant, from any page', async () => {
-    const { page, wrongs } = await openPage(browser, '#mend');
+    const { page, wrongs } = await openPage('#mend');
     await page.getByRole('heading', { level: 1, name: 'Mend' }).waitFor();
     await page.keyboard.press('/');
     const typed = page.getByRole('combobox', { name: 'Find a field, a page or a word' });
@@ -27,7 +21,7 @@ describe.skipIf(!hasBrowser())('finding', () => {
   });
 
   it('should go to a page and to a word, and say where nothing is meant', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.getByRole('button', { name: 'Find' }).click();
     const typed = page.getByRole('combobox', { name: 'Find a field, a page or a word' });
     await typed.fill('qqqq');

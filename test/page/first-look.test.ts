@@ -1,23 +1,17 @@
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, launch, openDemo, openPage, verdictOf } from './open-page.ts';
+import { describe, expect, it } from 'vitest';
+import { axeFaultsInBoth, openDemo, openPage, sideways, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('first look', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should open on a judged build without an error or a breach of the policy', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     await expect.poll(() => page.locator('#opening-verdict').innerText()).toContain('Falls short');
     await expect.poll(() => page.getByRole('button', { name: /Examine|Design|Learn|Open/ }).count()).toBe(4);
     expect(wrongs).toEqual([]);
   });
 
   it('should show the verdict, the pairs and the weak spots on the sheet', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     await page.getByRole('button', { name: 'Go on with this build' }).click();
     await expect.poll(() => verdictOf(page)).toContain('Falls short');
     await expect.poll(() => page.locator('article').first().innerText()).toContain('4.83');
@@ -26,7 +20,7 @@ describe.skipIf(!hasBrowser())('first look', () => {
   });
 
   it('should judge anew when a ply is taken out, and draw another path', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     await openDemo(page, 'Charger of a cordless hedge trimmer');
     await expect.poll(() => verdictOf(page)).toContain('Meets');
     const before = await page.locator('article').first().innerText();
@@ -42,7 +36,7 @@ describe.skipIf(!hasBrowser())('first look', () => {
   });
 
   it('should keep a wrong entry in view with its reason, and the last judgement beside it', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await page.locator('[data-row="2"]').click();
     const field = page.locator('[data-field="layers[2].margins.left.width"]');
     await field.fill('0.8 kg');
@@ -61,24 +55,14 @@ describe.skipIf(!hasBrowser())('first look', () => {
     expect(wrongs).toEqual([]);
   });
 
-  for (const fragment of ['', '#sheet', '#examine', '#design', '#learn', '#open'])
-    for (const colorScheme of ['light', 'dark'] as const)
-      it(`should have no fault that axe finds (${fragment || 'start'}, ${colorScheme})`, async () => {
-        const { page } = await openPage(browser, fragment, { colorScheme });
-        await page.locator('h1').first().waitFor();
-        if (fragment === '#sheet') await page.locator('[data-row="2"]').click();
-        expect(await axeFaults(page)).toEqual([]);
-      });
-
-  for (const width of [360, 820, 2560])
-    it(`should not scroll sideways at ${width} px`, async () => {
-      for (const fragment of ['', '#sheet', '#examine', '#open']) {
-        const { page } = await openPage(browser, fragment, { viewport: { width, height: 800 } });
-        await page.locator('h1').first().waitFor();
-        const over = await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        );
-        expect(over, `${fragment} at ${width}`).toBe(0);
-      }
-    });
+  it.each(['', '#sheet', '#examine', '#design', '#learn', '#open'])(
+    'should have no fault that axe finds, light and dark, and not scroll sideways: page %s',
+    async (fragment) => {
+      const { page } = await openPage(fragment);
+      await page.locator('h1').first().waitFor();
+      if (fragment === '#sheet') await page.locator('[data-row="2"]').click();
+      expect(await axeFaultsInBoth(page)).toEqual([]);
+      expect(await sideways(page, 360, 820, 2560)).toEqual([0, 0, 0]);
+    },
+  );
 });

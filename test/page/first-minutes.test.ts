@@ -1,11 +1,12 @@
 // The first ten minutes, done as they are written: what is a label is pressed, what is typed is typed, and what one is said to
 // see must come.
 
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { minutes } from '#words/minutes/minutes.ts';
 import { partsOf, type MinutePart } from '#words/minutes/parts-of.ts';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import { axeFaults, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const LONG = { timeout: 60_000 };
 const COUNTS = ['once', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
@@ -41,15 +42,9 @@ async function doIt(page: Page, says: string): Promise<void> {
 }
 
 describe.skipIf(!hasBrowser())('the first ten minutes', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   for (const { id, steps } of minutes)
     it(`should be what happens when the ${id} does what they say`, async () => {
-      const { page, wrongs } = await openPage(browser);
+      const { page, wrongs } = await openPage();
       for (const { says, sees } of steps) {
         await doIt(page, says);
         await page
@@ -65,7 +60,7 @@ describe.skipIf(!hasBrowser())('the first ten minutes', () => {
     }, 300_000);
 
   it('should be reached from the first page and read by everyone', async () => {
-    const { page } = await openPage(browser);
+    const { page } = await openPage();
     await page.getByRole('button', { name: 'first ten minutes' }).click();
     await page.getByRole('heading', { level: 1, name: 'First ten minutes' }).waitFor(LONG);
     expect(await page.getByRole('listitem').count()).toBeGreaterThan(12);

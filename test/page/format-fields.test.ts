@@ -2,10 +2,11 @@
 // the tube, what was measured in figures, how the temperature was taken. Each is drawn or told, changed, taken back, kept.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { hasBrowser, judged, launch, openPage } from './open-page.ts';
+import { judged, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const field = (page: Page, path: string) => page.locator(`[data-field="${path}"]`);
 
@@ -40,14 +41,8 @@ const openGroup = (page: Page, name: string): Promise<void> =>
   page.locator('summary', { hasText: name }).click();
 
 describe.skipIf(!hasBrowser())('fields of the format', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should take a wire by its gauge, draw it, and keep it as it was typed', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     const before = await drawn(page);
     await openRow(page, 0);
     await type(page, 'windings[0].wire.overallDiameter', '');
@@ -67,7 +62,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should lay two windings side by side in one band', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await page.locator('[data-insert="1"]').focus();
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'winding S', exact: true }).click();
@@ -94,7 +89,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should take the tube, without a fault while only its shape is said', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await page.locator('[data-part="former"] > button').click();
     await field(page, 'former.tube').selectOption('round');
     await expect.poll(() => page.locator('section.verdict .stale').count()).toBe(0);
@@ -114,7 +109,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should take what was measured in figures, and give it up again', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await openGroup(page, 'Evidence');
     const entries = (await saved(page)).evidence?.length ?? 0;
     await page.getByRole('button', { name: 'add evidence' }).click();
@@ -139,7 +134,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should take how the temperature was measured, and say what it changes', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await openGroup(page, 'Supply and surroundings');
     await type(page, 'surroundings.hottestInsulation', '121 degC');
     await field(page, 'surroundings.temperature.method').selectOption('resistance');
@@ -157,7 +152,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should read an unfilled converter as not stated, once, and judge on', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet', { viewport: { width: 390, height: 844 } });
+    const { page, wrongs } = await openPage('#sheet', { viewport: { width: 390, height: 844 } });
     await judged(page);
     const before = await page.locator('#verdict-words').innerText();
     const group = page.locator('details', { has: page.locator('summary', { hasText: 'Converter' }) });
@@ -175,7 +170,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should show every button of a place or part in full on a narrow screen', async () => {
-    const { page } = await openPage(browser, '#sheet', { viewport: { width: 390, height: 844 } });
+    const { page } = await openPage('#sheet', { viewport: { width: 390, height: 844 } });
     for (const [name, add] of [
       ['Outside the window', 'add a distance'],
       ['Bridging parts', 'add a bridging part'],

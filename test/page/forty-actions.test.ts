@@ -1,6 +1,7 @@
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import type { Locator, Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 /** Every click, choice and filled field is one action of the hand. */
 class Hands {
@@ -30,14 +31,8 @@ class Hands {
 }
 
 describe.skipIf(!hasBrowser())('forty actions', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should take a small build of two plies apart from nothing to a printed report', async () => {
-    const { page, wrongs } = await openPage(browser, '#taking-apart');
+    const { page, wrongs } = await openPage('#taking-apart');
     const hands = new Hands(page);
     await hands.press('begin with an empty one');
     await page.getByText('Transformer taken apart').first().waitFor();

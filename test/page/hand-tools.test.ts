@@ -1,6 +1,7 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
+import { axeFaults, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const CLIPBOARD = { permissions: ['clipboard-read', 'clipboard-write'] };
 const names = async (page: Page): Promise<readonly (string | undefined)[]> =>
@@ -8,14 +9,8 @@ const names = async (page: Page): Promise<readonly (string | undefined)[]> =>
 const undo = (page: Page) => page.getByRole('button', { name: 'Undo' });
 
 describe.skipIf(!hasBrowser())('hand tools', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should copy layers from one tab into the build of another', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet', CLIPBOARD);
+    const { page, wrongs } = await openPage('#sheet', CLIPBOARD);
     await page.locator('[data-row="2"]').click();
     await page.keyboard.press('Control+c');
     const other = await page.context().newPage();
@@ -30,7 +25,7 @@ describe.skipIf(!hasBrowser())('hand tools', () => {
   });
 
   it('should cut all layers at once and paste them again', async () => {
-    const { page } = await openPage(browser, '#sheet', CLIPBOARD);
+    const { page } = await openPage('#sheet', CLIPBOARD);
     await page.locator('[data-row="2"]').focus();
     const before = await names(page);
     await page.keyboard.press('Control+a');
@@ -42,7 +37,7 @@ describe.skipIf(!hasBrowser())('hand tools', () => {
   });
 
   it('should keep a template over a reload, and put it in from the menu', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('[data-row="4"]').click({ button: 'right' });
     const menu = page.getByRole('menu', { name: 'layer 5' });
     await menu.waitFor();
@@ -57,7 +52,7 @@ describe.skipIf(!hasBrowser())('hand tools', () => {
   });
 
   it('should make both margins of a winding as wide as the wider one', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('[data-row="2"]').click({ button: 'right' });
     await page.getByRole('menuitem', { name: 'both margins as the wider one' }).click();
     await page.locator('[data-row="2"]').click();

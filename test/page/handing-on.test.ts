@@ -1,33 +1,28 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { gatherWrongs, hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import { gatherWrongs, openPage, verdictOf } from './open-page.ts';
+import { hasBrowser, ownContext } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('handing on', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should put the whole build into a link and take it out again', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.getByRole('button', { name: 'Share' }).click();
     const link = await page.getByRole('textbox', { name: 'inside this link' }).inputValue();
-    const { page: other, wrongs } = await openPage(browser, `#${link.split('#')[1] ?? ''}`);
+    const { page: other, wrongs } = await openPage(`#${link.split('#')[1] ?? ''}`);
     await other.getByRole('heading', { level: 1, name: firstBuild.title }).waitFor();
     await expect.poll(() => verdictOf(other)).toContain('Falls short');
     expect(wrongs).toEqual([]);
   });
 
   it('should say that a damaged link is damaged', async () => {
-    const { page } = await openPage(browser, '#build=abcdef');
+    const { page } = await openPage('#build=abcdef');
     await expect.poll(() => page.getByRole('alert').innerText()).toContain('damaged');
   });
 
   it('should save the design file and open it again', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save', exact: true }).click(),
@@ -42,7 +37,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
   });
 
   it('should open a dropped file, and refuse one that is no build without harm to the sheet', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('#layers').waitFor();
     await drop('{"format": 1', page);
     await expect.poll(() => page.getByRole('alert').innerText()).toContain('no design file');
@@ -53,7 +48,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
   });
 
   it('should print the report, not the screen', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await startPrinting(page);
     await page.locator('#paper').waitFor({ state: 'attached' });
     await expect.poll(() => page.locator('#paper').isVisible()).toBe(false);
@@ -67,7 +62,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
   });
 
   it('should work with the network gone, once it was open', async () => {
-    const context = await browser.newContext();
+    const context = await ownContext();
     const page = await context.newPage();
     const wrongs = await gatherWrongs(page);
     await page.goto(inject('url'));
@@ -95,7 +90,7 @@ describe.skipIf(!hasBrowser())('handing on', () => {
         outside: [{ between: ['pri', 'out'], what: text, clearance: '1 mm' }],
         evidence: [{ id: 'E1', kind: 'photo', says: text, fields: [], file: text }],
       };
-      const { page, wrongs } = await openPage(browser, '#open');
+      const { page, wrongs } = await openPage('#open');
       await page.locator('textarea').fill(JSON.stringify(design));
       await page.getByRole('button', { name: 'Open the text' }).click();
       await page.locator('#layers').waitFor();
@@ -107,12 +102,12 @@ describe.skipIf(!hasBrowser())('handing on', () => {
         await page.locator('#paper script, #paper img:not([src^="data:"]), #paper [onerror]').count(),
       ).toBe(0);
       expect(wrongs).toEqual([]);
-      await page.context().close();
+      await page.close();
     }
   });
 
   it('should refuse a text of a hundred kilobytes with its reason', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.getByText('Title and notes').click();
     await page.locator('[data-field="title"]').fill('x'.repeat(100_000));
     await page.locator('[data-field="title"]').press('Enter');

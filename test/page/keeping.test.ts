@@ -1,21 +1,16 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { chromium, type BrowserContext, type Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
-import { hasBrowser, launch, openPage } from './open-page.ts';
+import { openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('keeping', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should have the build again after a reload amid the work', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'Kept over a reload');
     await page.waitForTimeout(600);
     await page.reload();
@@ -23,7 +18,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should undo and redo over a reload', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'First name');
     await retitle(page, 'Second name');
     await page.getByRole('button', { name: 'Undo' }).click();
@@ -39,7 +34,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should take the figure in a field with it when it saves or is left', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('[data-row="2"]').click();
     const field = page.locator('[data-field="layers[2].margins.left.width"]');
     await field.fill('2.9 mm');
@@ -54,7 +49,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should keep what was changed a moment before leaving', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'Left at once');
     await page.waitForTimeout(100);
     await page.goto('about:blank');
@@ -83,7 +78,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should not let two tabs overwrite each other unseen', async () => {
-    const { page: one } = await openPage(browser, '#sheet');
+    const { page: one } = await openPage('#sheet');
     await retitle(one, 'In two tabs');
     await one.waitForTimeout(600);
     const two = await one.context().newPage();
@@ -102,7 +97,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should keep the build on the sheet when another one is opened', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'Stays kept');
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     await page.getByRole('button', { name: 'Supply of an aquarium light' }).click();
@@ -113,7 +108,7 @@ describe.skipIf(!hasBrowser())('keeping', () => {
   });
 
   it('should say when the browser lets nothing be kept', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.addInitScript(() => {
       Object.defineProperty(globalThis, 'indexedDB', {
         value: {

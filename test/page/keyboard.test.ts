@@ -1,16 +1,11 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('keyboard alone', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should wind a transformer of six layers from an empty former', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     await press(page, 'Design', 'Enter');
     await page.getByRole('heading', { level: 1, name: 'Design' }).waitFor();
     for (const [label, figure] of [
@@ -54,7 +49,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should walk, move, copy, take out and bring back layers in the list', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await focusOn(page, '[data-row="0"]');
     await page.keyboard.press('ArrowUp');
     await expect.poll(() => focused(page)).toBe('1');
@@ -73,7 +68,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should move all picked layers together, and back in one step', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     const rows = async (): Promise<readonly string[]> =>
       (await page.locator('[data-row]').allInnerTexts()).map((row) => row.split('\n').slice(1).join(' '));
     await focusOn(page, '[data-row="0"]');
@@ -92,7 +87,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should pick the copies of layers, and nothing after a step back', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     const picked = (): Promise<readonly (string | null)[]> =>
       page
         .locator('[data-layer].picked')
@@ -112,7 +107,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should stay in the list when its last layer is taken out', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await focusOn(page, '[data-row="5"]');
     for (let left = 5; left >= 0; left--) {
       await page.keyboard.press('Delete');
@@ -125,7 +120,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should reach every control of the sheet with Tab and show where it is', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('#layers').waitFor();
     const all = await page.evaluate(() => {
       const seen = [
@@ -152,7 +147,7 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 
   it('should list its keys under a question mark, and go to a weak spot by its number', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('#layers').waitFor();
     await page.keyboard.press('?');
     await page.getByRole('dialog').waitFor();

@@ -2,11 +2,23 @@
 // and every page of learning in the dark and in a narrow window.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, Download, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { axeFaults, gatherWrongs, hasBrowser, launch, openPage } from './open-page.ts';
+import type { Download, Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
+import { axeFaults, gatherWrongs, openPage } from './open-page.ts';
+import { hasBrowser, ownContext } from './shared-browser.ts';
 
 const LONG = { timeout: 60_000 };
+
+/** Places of learning, with what stands there once they have come. */
+const PLACES = [
+  ['', 'button:text("I don’t know")'],
+  ['exercises/margins/4182', ':text("sheet 4182")'],
+  ['exercise/margins/4182', 'h2:text("sheet 4182")'],
+  ['mark', 'h2:text-is("Mark answers")'],
+  ['sheets', 'nav[aria-label="sheets"]'],
+  ['write', 'h2:text-is("Write a lesson")'],
+  ['given', 'label:has-text("a lesson as a file")'],
+] as const;
 
 const textOf = async (download: Promise<Download>): Promise<string> =>
   readFileSync(await (await download).path(), 'utf8');
@@ -27,14 +39,8 @@ async function done(page: Page): Promise<void> {
 }
 
 describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should save how far one has come, and take it over in another browser', async () => {
-    const here = await openPage(browser, '#learn/grades');
+    const here = await openPage('#learn/grades');
     await done(here.page);
     await here.page.getByText('1 of 23 done.').waitFor();
     const loading = here.page.waitForEvent('download');
@@ -44,7 +50,7 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
       format: 'layerwright-progress/1',
       lessons: { grades: { done: true, hints: 3 } },
     });
-    const there = await openPage(browser, '#learn/enamel');
+    const there = await openPage('#learn/enamel');
     await there.page.getByText('0 of 23 done.').waitFor(LONG);
     const field = there.page.getByLabel('take over what was saved');
     await field.setInputFiles(asFile('{"format":"something"}'));
@@ -60,7 +66,7 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
   });
 
   it('should hand a written lesson on, as a file and as a link, to another browser', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn/write/margin');
+    const { page, wrongs } = await openPage('#learn/write/margin');
     const fill = (label: string | RegExp, text: string) => page.getByLabel(label).fill(text);
     await page.getByLabel('title', { exact: true }).fill('A margin of one’s own', LONG);
     await fill('short name on the row', 'own margin');
@@ -84,12 +90,12 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
     // the whole lesson is behind the sign that no browser sends on
     expect(link.indexOf('#learn/given/')).toBeGreaterThan(0);
 
-    const byLink = await openPage(browser, link.slice(link.indexOf('#')));
+    const byLink = await openPage(link.slice(link.indexOf('#')));
     await byLink.page.getByText('a lesson that was handed on').waitFor(LONG);
     await byLink.page.getByRole('button', { name: 'I don’t know' }).click(LONG);
     await byLink.page.getByText('The way is the sum of both margins').waitFor(LONG);
 
-    const byFile = await openPage(browser, '#learn/given');
+    const byFile = await openPage('#learn/given');
     const field = byFile.page.getByLabel('a lesson as a file');
     await field.setInputFiles(asFile(saved.replace('"Both margins count."', '""')), LONG);
     await byFile.page.getByRole('alert').getByText('learnt').first().waitFor();
@@ -99,7 +105,7 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
   });
 
   it('should teach without a network, from what was kept at the first visit', async () => {
-    const context = await browser.newContext({ serviceWorkers: 'allow' });
+    const context = await ownContext({ serviceWorkers: 'allow' });
     const page = await context.newPage();
     const wrongs = await gatherWrongs(page);
     await page.goto(inject('url'));
@@ -126,7 +132,7 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
   });
 
   it('should read the figure of the very voltage on a sheet to explore', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn/sheets/asked');
+    const { page, wrongs } = await openPage('#learn/sheets/asked');
     const says = page.locator('p.read');
     // 550 V: between 500 (5.0) and 630 (6.3) 5.5 for basic, twice that for reinforced
     await page.getByText('working voltage 550 V rms: reinforced 11 mm, basic 5.5 mm').waitFor(LONG);
@@ -136,19 +142,19 @@ describe.skipIf(!hasBrowser())('handing on what is learnt', () => {
     expect(wrongs).toEqual([]);
   });
 
-  it.each(['', 'exercises/margins/4182', 'exercise/margins/4182', 'mark', 'sheets', 'write', 'given'])(
-    'should hold in a narrow window and in the dark: learn/%s',
-    async (place) => {
-      const { page, wrongs } = await openPage(browser, `#learn${place === '' ? '' : `/${place}`}`, {
-        viewport: { width: 390, height: 844 },
-        colorScheme: 'dark',
-      });
+  it('should hold in a narrow window and in the dark', async () => {
+    const { page, wrongs } = await openPage('#learn', {
+      viewport: { width: 390, height: 844 },
+      colorScheme: 'dark',
+    });
+    for (const [place, mark] of PLACES) {
+      await page.evaluate((to) => (location.hash = to), `learn/${place}`.replace(/\/$/, ''));
       await page.locator('main nav[aria-label="learn"]').waitFor(LONG);
-      if (place === '') await page.getByRole('button', { name: 'I don’t know' }).click(LONG);
-      if (place.startsWith('exercise')) await page.getByText('sheet 4182').first().waitFor(LONG);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-      expect(await axeFaults(page)).toEqual([]);
-      expect(wrongs).toEqual([]);
-    },
-  );
+      await page.locator(mark).first().waitFor(LONG);
+      if (place === '') await page.locator(mark).click(LONG);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), place).toBeLessThanOrEqual(390);
+      expect(await axeFaults(page), place).toEqual([]);
+    }
+    expect(wrongs).toEqual([]);
+  });
 });

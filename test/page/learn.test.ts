@@ -1,8 +1,9 @@
 // Learning on the page, by keys alone: a lesson said, seen, changed and done; words; exercises answered and marked.
 
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const LONG = { timeout: 60_000 };
 
@@ -24,14 +25,8 @@ async function tabTo(page: Page, name: RegExp): Promise<void> {
 }
 
 describe.skipIf(!hasBrowser())('learning', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should go through a lesson by keys alone, drawing the way included', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn/margin');
+    const { page, wrongs } = await openPage('#learn/margin');
     await page.getByRole('button', { name: 'take the pen' }).waitFor(LONG);
     expect(await page.locator('main').innerText()).not.toContain('4.18');
     await tabTo(page, /take the pen/);
@@ -62,7 +57,7 @@ describe.skipIf(!hasBrowser())('learning', () => {
   });
 
   it('should tell the same to those who cannot see it', async () => {
-    const { page } = await openPage(browser, '#learn/enamel');
+    const { page } = await openPage('#learn/enamel');
     await page.getByRole('button', { name: 'I don’t know' }).click(LONG);
     await page.getByRole('table').first().waitFor(LONG);
     const tree = await page.locator('main').ariaSnapshot();
@@ -73,7 +68,7 @@ describe.skipIf(!hasBrowser())('learning', () => {
   });
 
   it('should take a hint, show the stored solution, and take a step back', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn/grades');
+    const { page, wrongs } = await openPage('#learn/grades');
     await page.getByRole('button', { name: 'I don’t know' }).click(LONG);
     await page.getByRole('button', { name: 'a hint' }).click(LONG);
     await page.getByRole('button', { name: 'a hint' }).click();
@@ -85,7 +80,7 @@ describe.skipIf(!hasBrowser())('learning', () => {
   });
 
   it('should find a word by a key and lead from word to word', async () => {
-    const { page, wrongs } = await openPage(browser, '#words/margin');
+    const { page, wrongs } = await openPage('#words/margin');
     await page.locator('article .picture svg').waitFor(LONG);
     await page.keyboard.press('/');
     await page.keyboard.type('sleve');
@@ -98,7 +93,7 @@ describe.skipIf(!hasBrowser())('learning', () => {
   });
 
   it('should open an exercise by its link and mark what was handed in by another', async () => {
-    const { page, wrongs } = await openPage(browser, '#learn/exercise/margins/4182');
+    const { page, wrongs } = await openPage('#learn/exercise/margins/4182');
     await page.getByLabel('your name').fill('seat 7', LONG);
     const answers = page.locator('ol input');
     await answers.nth(0).fill('7.0');

@@ -2,9 +2,10 @@
 // where the file is silent, and means of protection are the operator's only where somebody says so.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, judged, launch, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, judged, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 interface File {
   rules: string;
@@ -16,14 +17,8 @@ interface File {
 const TIMER = (): File => JSON.parse(readFileSync('static/demos/greenhouse-timer.json', 'utf8')) as File;
 
 describe.skipIf(!hasBrowser())('market and means', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   async function opened(file: File) {
-    const { page, wrongs } = await openPage(browser, '#open');
+    const { page, wrongs } = await openPage('#open');
     await page.locator('textarea').fill(JSON.stringify(file));
     await page.getByRole('button', { name: 'Open the text' }).click();
     await page.locator('.stage canvas').first().waitFor();

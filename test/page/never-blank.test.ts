@@ -1,9 +1,10 @@
 import { deflateRawSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
 import { brokenFile, randomFrom } from '#test/fuzz/broken-file.ts';
-import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import { openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const [pri, out, ...circuits] = firstBuild.circuits;
 const faulty: readonly (readonly [string, unknown])[] = [
@@ -18,14 +19,8 @@ const linkOf = (json: unknown): string =>
   `#build=${deflateRawSync(Buffer.from(JSON.stringify(json))).toString('base64url')}`;
 
 describe.skipIf(!hasBrowser())('never blank', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it.each(faulty)('should name the faults of a link with %s, and again after a reload', async (_, json) => {
-    const { page, wrongs } = await openPage(browser, linkOf(json));
+    const { page, wrongs } = await openPage(linkOf(json));
     const heading = page.getByRole('heading', { name: 'To be put right' });
     await heading.waitFor();
     expect(await page.locator('ol li').count()).toBeGreaterThan(0);
@@ -38,7 +33,7 @@ describe.skipIf(!hasBrowser())('never blank', () => {
   });
 
   it('should lay a build on the sheet once its fault is put right', async () => {
-    const { page } = await openPage(browser, linkOf(faulty[0]![1]));
+    const { page } = await openPage(linkOf(faulty[0]![1]));
     await page.getByLabel('circuits[1].id', { exact: true }).fill(out!.id);
     await page.keyboard.press('Enter');
     await expect.poll(() => verdictOf(page)).toContain('Falls short');
@@ -48,7 +43,7 @@ describe.skipIf(!hasBrowser())('never blank', () => {
     'should stand sixty broken files one after another, and never go blank',
     { timeout: 600_000 },
     async () => {
-      const { page, wrongs } = await openPage(browser, '#open');
+      const { page, wrongs } = await openPage('#open');
       const seen = new Map<string, number>();
       for (let seed = 1; seed <= 60; seed++) {
         await page.evaluate(() => (location.hash = 'open'));
@@ -69,7 +64,7 @@ describe.skipIf(!hasBrowser())('never blank', () => {
   );
 
   it('should take up the other kept builds where one is damaged', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await keptThere(page, {
       id: 'damaged',
       title: 7,
@@ -95,7 +90,7 @@ describe.skipIf(!hasBrowser())('never blank', () => {
   });
 
   it('should show the rest of the sheet where one part of it breaks, and offer the file', async () => {
-    const { page } = await openPage(browser);
+    const { page } = await openPage();
     await page.evaluate(() => {
       HTMLCanvasElement.prototype.getContext = () => {
         throw new Error('no such canvas');

@@ -1,33 +1,35 @@
-// Opens the built page in a browser of its own and gathers everything that went wrong on it: errors, broken policy.
+// Opens the built page in a browser and gathers everything that went wrong on it: errors, broken policy.
 
 import axe from 'axe-core';
-import { chromium, type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright';
+import type { BrowserContextOptions, Locator, Page } from 'playwright';
 import { inject } from 'vitest';
-import { LAUNCH_ARGS } from '#test/browser.mjs';
-
-export const hasBrowser = (): boolean => inject('browser') !== '';
-
-export const launch = (): Promise<Browser> =>
-  chromium.launch({ executablePath: inject('browser'), args: [...LAUNCH_ARGS] });
+import { emptyPage, ownContext } from './shared-browser.ts';
 
 export interface OpenPage {
   readonly page: Page;
   readonly wrongs: readonly string[];
 }
 
-/** Without the service worker, so that no test meets the files of an older build. */
+const WIDE = { width: 1440, height: 900 };
+
+/**
+ * What a page is given is set on a page of the shared store; what only a context can be given asks for one of its own.
+ * `prepare` has the page before anything of it is loaded.
+ */
 export async function openPage(
-  browser: Browser,
   fragment = '',
   options: BrowserContextOptions = {},
+  prepare?: (page: Page) => Promise<unknown>,
 ): Promise<OpenPage> {
-  const context = await browser.newContext({
-    serviceWorkers: 'block',
-    viewport: { width: 1440, height: 900 },
-    ...options,
-  });
-  const page = await context.newPage();
+  const { viewport = WIDE, colorScheme = 'light', reducedMotion = 'no-preference', ...others } = options;
+  const isPlain = Object.keys(others).length === 0;
+  const page = isPlain
+    ? await emptyPage()
+    : await (await ownContext({ serviceWorkers: 'block', viewport, ...others })).newPage();
+  if (isPlain && viewport !== null) await page.setViewportSize(viewport);
+  await page.emulateMedia({ colorScheme, reducedMotion });
   const wrongs = await gatherWrongs(page);
+  await prepare?.(page);
   await page.goto(inject('url') + fragment);
   await page.locator('html[data-ready]').waitFor();
   return { page, wrongs };
@@ -56,13 +58,61 @@ export async function judged(page: Page): Promise<void> {
   await page.locator('#verdict-words', { hasText: 'Judging' }).waitFor({ state: 'detached' });
 }
 
-/** What axe finds wrong with the page as it stands, one line a rule. */
-export async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'] }),
+/** What axe finds wrong with the page as it stands, one line a rule; all rules where none is named. */
+export async function axeFaults(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
+  const isThere = await page.evaluate(() => 'axe' in globalThis);
+  if (!isThere) await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(
+    (only) =>
+      (globalThis as unknown as { axe: typeof axe }).axe.run(document, {
+        resultTypes: ['violations'],
+        ...(only && { runOnly: [...only] }),
+      }),
+    rules,
   );
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+}
+
+/** Of the dark only colours are new. */
+const BY_COLOR = ['color-contrast', 'link-in-text-block'];
+
+/** What axe finds in the light and in the dark. */
+export async function axeFaultsInBoth(page: Page): Promise<readonly string[]> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  const light = await axeFaults(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  return [...light, ...(await axeFaults(page, BY_COLOR)).map((fault) => `dark, ${fault}`)];
+}
+
+/** By how many pixels the page is wider than its window, at each of these widths. */
+export async function sideways(page: Page, ...widths: readonly number[]): Promise<readonly number[]> {
+  const over: number[] = [];
+  for (const width of widths) {
+    await page.setViewportSize({ width, height: 800 });
+    over.push(
+      await page.evaluate(
+        () =>
+          new Promise<number>((resolve) => {
+            const { documentElement: root } = document;
+            requestAnimationFrame(() =>
+              requestAnimationFrame(() => resolve(root.scrollWidth - root.clientWidth)),
+            );
+          }),
+      ),
+    );
+  }
+  return over;
+}
+
+/** The faults of a page that is narrow and wide, light and dark; that it scrolls sideways is one too. */
+export async function faultsOfLooks(page: Page): Promise<readonly string[]> {
+  const faults: string[] = [];
+  for (const width of [390, 1440]) {
+    const [over = NaN] = await sideways(page, width);
+    if (over !== 0) faults.push(`${width}: ${over} px too wide`);
+    faults.push(...(await axeFaultsInBoth(page)).map((fault) => `${width}: ${fault}`));
+  }
+  return faults;
 }
 
 /** Collects each text that an element shows from now on: what stands there only for a moment is not missed. */

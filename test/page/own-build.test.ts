@@ -1,19 +1,14 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { hasBrowser, launch, openPage } from './open-page.ts';
+import { openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const caption = (page: Page): Promise<string> => page.locator('figcaption').innerText();
 
 describe.skipIf(!hasBrowser())('own build', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should call the build of the page invented, and what somebody brought theirs, also after a reload', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     expect(await caption(page)).toMatch(/^An invented build/);
     await page.evaluate(() => (location.hash = 'open'));
     await page.locator('textarea').fill(JSON.stringify({ ...firstBuild, title: 'Found in a drawer' }));
@@ -27,7 +22,7 @@ describe.skipIf(!hasBrowser())('own build', () => {
   });
 
   it('should offer in a new tab the build of last time beside the invented one', async () => {
-    const { page } = await openPage(browser, '#open');
+    const { page } = await openPage('#open');
     await page.locator('textarea').fill(JSON.stringify({ ...firstBuild, title: 'Left in the drawer' }));
     await page.getByRole('button', { name: 'Open the text' }).click();
     await page.getByRole('heading', { level: 1, name: 'Left in the drawer' }).waitFor();

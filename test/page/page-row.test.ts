@@ -1,19 +1,13 @@
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { PAGES } from '#state/app/page-list.ts';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import { axeFaultsInBoth, openPage, sideways } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const ROW = PAGES.filter(({ row }) => row !== null);
 
 describe.skipIf(!hasBrowser())('the row of pages', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should stand at the same place on every page, and mark the one that is open', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     const nav = page.getByRole('navigation', { name: 'pages' });
     const places = new Set<string>();
     for (const { title } of ROW) {
@@ -30,7 +24,7 @@ describe.skipIf(!hasBrowser())('the row of pages', () => {
   });
 
   it('should open a page by its key, and come back with the build after a reload', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('#layers').waitFor();
     await page.keyboard.press('Alt+Shift+M');
     await page.getByRole('heading', { level: 1, name: 'Mend', exact: true }).waitFor();
@@ -39,25 +33,24 @@ describe.skipIf(!hasBrowser())('the row of pages', () => {
     await expect.poll(() => page.title()).not.toContain('Mend');
   });
 
-  it.each([1100, 390])(
-    'should fold into one button with the name of the open page at %i px',
-    async (width) => {
-      const { page } = await openPage(browser, '#books', { viewport: { width, height: 844 } });
-      const button = page.locator('summary', { hasText: /^Books$/ });
-      await button.click();
-      await page.getByRole('link', { name: 'Tables', exact: true }).click();
-      await page.getByRole('heading', { level: 1, name: 'Tables' }).waitFor();
-      await page.locator('summary', { hasText: /^Tables$/ }).waitFor();
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over).toBe(0);
-    },
-  );
+  it('should fold into one button with the name of the open page where there is no room', async () => {
+    const { page } = await openPage('#books', { viewport: { width: 1100, height: 844 } });
+    const openTo = async (from: RegExp, to: string): Promise<void> => {
+      await page.locator('summary', { hasText: from }).click();
+      await page.getByRole('link', { name: to, exact: true }).click();
+      await page.getByRole('heading', { level: 1, name: to }).waitFor();
+    };
+    await openTo(/^Books$/, 'Tables');
+    await page.locator('summary', { hasText: /^Tables$/ }).waitFor();
+    expect(await sideways(page, 1100, 390)).toEqual([0, 0]);
+    await openTo(/^Tables$/, 'Books');
+    await page.locator('summary', { hasText: /^Books$/ }).waitFor();
+    expect(await sideways(page, 390)).toEqual([0]);
+  });
 
-  it.each(['light', 'dark'] as const)('should have no fault that axe finds (%s)', async (colorScheme) => {
-    const { page } = await openPage(browser, '#tables', { colorScheme });
+  it('should have no fault that axe finds, light and dark', async () => {
+    const { page } = await openPage('#tables');
     await page.locator('h1').first().waitFor();
-    expect(await axeFaults(page)).toEqual([]);
+    expect(await axeFaultsInBoth(page)).toEqual([]);
   });
 });

@@ -1,18 +1,13 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import { axeFaults, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const NAME = 'wall-supply-of-a-greenhouse-irrigation-timer';
 
 describe.skipIf(!hasBrowser())('report and drawing', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   async function saved(page: Page, button: string): Promise<{ name: string; bytes: Buffer }> {
     const [download] = await Promise.all([
       page.waitForEvent('download'),
@@ -23,7 +18,7 @@ describe.skipIf(!hasBrowser())('report and drawing', () => {
   const paper = (page: Page) => page.locator('section[aria-label]');
 
   it('should show the report under its own style and break no policy', async () => {
-    const { page, wrongs } = await openPage(browser, '#report');
+    const { page, wrongs } = await openPage('#report');
     await paper(page).getByRole('heading', { name: 'Falls short' }).waitFor();
     const style = await paper(page).evaluate((host) => {
       const cell = host.shadowRoot!.querySelector('td.figure')!;
@@ -38,7 +33,7 @@ describe.skipIf(!hasBrowser())('report and drawing', () => {
   });
 
   it('should save the report, the winder’s sheet and the figures', async () => {
-    const { page } = await openPage(browser, '#report');
+    const { page } = await openPage('#report');
     const report = await saved(page, 'Save as HTML');
     expect(report.name).toBe(`${NAME}.html`);
     expect(report.bytes.toString()).toContain('Falls short');
@@ -51,7 +46,7 @@ describe.skipIf(!hasBrowser())('report and drawing', () => {
   });
 
   it('should save the drawing as SVG, as DXF and as a picture of it in pixels', async () => {
-    const { page, wrongs } = await openPage(browser, '#report');
+    const { page, wrongs } = await openPage('#report');
     await page.getByLabel('section').selectOption('slumped left');
     const svg = await saved(page, 'SVG');
     expect(svg.name).toBe(`${NAME}-slumped-left.svg`);
@@ -83,7 +78,7 @@ describe.skipIf(!hasBrowser())('report and drawing', () => {
   });
 
   it('should print the paper that is shown', async () => {
-    const { page, wrongs } = await openPage(browser, '#report');
+    const { page, wrongs } = await openPage('#report');
     await paper(page).getByRole('heading', { name: 'Falls short' }).waitFor();
     await page.getByLabel('Winder’s sheet').check();
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright';
+import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import { finished } from '#field/solve/finished.ts';
@@ -12,7 +12,8 @@ import { reportHtml } from '#papers/html/report/report.ts';
 import { study } from '#judge/study.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { hostileDesign } from '#test/papers/hostile-design.ts';
-import { axeFaults, hasBrowser, launch } from './open-page.ts';
+import { axeFaults } from './open-page.ts';
+import { hasBrowser, ownContext } from './shared-browser.ts';
 
 const demo = JSON.parse(
   readFileSync(new URL('../../static/demos/greenhouse-timer.json', import.meta.url), 'utf8'),
@@ -29,12 +30,8 @@ function report(json: unknown, withField = false): string {
 
 describe.skipIf(!hasBrowser())('report', () => {
   const folder = mkdtempSync(join(tmpdir(), 'layerwright-report-'));
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
+  beforeAll(async () => {});
   afterAll(async () => {
-    await browser.close();
     rmSync(folder, { recursive: true });
   });
 
@@ -46,7 +43,7 @@ describe.skipIf(!hasBrowser())('report', () => {
   ): Promise<{ page: Page; wrongs: string[] }> {
     const file = join(folder, name);
     writeFileSync(file, report(json, withField));
-    const page = await browser.newPage();
+    const page = await (await ownContext()).newPage();
     const wrongs: string[] = [];
     page.on('console', (message) => wrongs.push(message.text()));
     page.on('pageerror', (error) => wrongs.push(error.message));

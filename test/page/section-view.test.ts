@@ -1,31 +1,25 @@
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { demos } from '#state/begin/demos.ts';
-import { hasBrowser, launch, middle, openDemo, openPage, textsOf, verdictOf } from './open-page.ts';
+import { middle, openDemo, openPage, textsOf, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const LEFT_OF_OUTPUT = 'layers[2].margins.left.width';
 
 describe.skipIf(!hasBrowser())('section view', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   const open = async (options = {}) => {
-    const opened = await openPage(browser, '#sheet', options);
+    const opened = await openPage('#sheet', options);
     await opened.page.locator('.stage canvas').first().waitFor();
     return opened;
   };
 
   it('should draw every demo build without an error', async () => {
+    const { page, wrongs } = await openPage('#open');
     for (const { id, title } of demos) {
-      const { page, wrongs } = await openPage(browser, '#sheet');
       await openDemo(page, title);
       await page.locator('.stage canvas').first().waitFor();
       await expect.poll(() => page.locator('[data-grip]').count(), { message: id }).toBeGreaterThan(5);
       expect(wrongs, id).toEqual([]);
-      await page.context().close();
     }
   });
 

@@ -1,17 +1,11 @@
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { hasBrowser, launch, openPage, verdictOf } from './open-page.ts';
+import { openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('starts', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should judge a build of which nothing is known', async () => {
-    const { page, wrongs } = await openPage(browser, '#examine');
+    const { page, wrongs } = await openPage('#examine');
     await page.getByRole('button', { name: 'Judge it' }).click();
     await page.locator('#verdict-words').waitFor();
     // every unknown at both ends is much to judge on a loaded machine
@@ -21,7 +15,7 @@ describe.skipIf(!hasBrowser())('starts', () => {
   });
 
   it('should take answers with their figures, and hold back one that cannot be read', async () => {
-    const { page } = await openPage(browser, '#examine');
+    const { page } = await openPage('#examine');
     await page.getByRole('radio', { name: 'measured' }).check();
     await page.getByLabel('between the flanges').fill('wide');
     await expect.poll(() => page.getByRole('button', { name: 'Judge it' }).isDisabled()).toBe(true);
@@ -35,7 +29,7 @@ describe.skipIf(!hasBrowser())('starts', () => {
   });
 
   it('should say what is asked before anything is wound, and follow the voltage', async () => {
-    const { page } = await openPage(browser, '#design');
+    const { page } = await openPage('#design');
     const asked = page.locator('.end');
     await expect.poll(() => asked.innerText()).toContain('First say between the flanges, tube to rim');
     await page.getByLabel('between the flanges').fill('10 mm');
@@ -51,7 +45,7 @@ describe.skipIf(!hasBrowser())('starts', () => {
   });
 
   it('should offer to put right what keeps an opened build from being judged', async () => {
-    const { page } = await openPage(browser, '#open');
+    const { page } = await openPage('#open');
     const design = { ...firstBuild, former: { ...firstBuild.former, height: '3 kg' } };
     await page.locator('textarea').fill(JSON.stringify(design));
     await page.getByRole('button', { name: 'Open the text' }).click();
@@ -62,7 +56,7 @@ describe.skipIf(!hasBrowser())('starts', () => {
   });
 
   it('should move a layer that is drawn to another place in the list', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     const grip = await page.locator('[data-layer="2"] .grip').boundingBox();
     const target = await page.locator('[data-layer="0"]').boundingBox();
     if (grip === null || target === null) throw new Error('no list');

@@ -4,19 +4,14 @@ import { createReadStream, existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
-import type { Browser, Page } from 'playwright';
+import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { hasBrowser, launch, openPage } from './open-page.ts';
+import { openPage } from './open-page.ts';
+import { hasBrowser, ownContext } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('the store', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should keep what is changed after it was cleared under the open page', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'Before clearing');
     await page.waitForTimeout(600);
     await page.evaluate(
@@ -36,7 +31,7 @@ describe.skipIf(!hasBrowser())('the store', () => {
   });
 
   it('should give way to a newer version of the store, and say that it keeps nothing any more', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await retitle(page, 'In the old store');
     await page.waitForTimeout(600);
     const newer = await page.context().newPage();
@@ -55,7 +50,7 @@ describe.skipIf(!hasBrowser())('the store', () => {
   });
 
   it('should say that the browser is full, and keep again once there is room', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     const session = await page.context().newCDPSession(page);
     const { origin } = new URL(inject('url'));
     await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
@@ -67,7 +62,7 @@ describe.skipIf(!hasBrowser())('the store', () => {
   });
 
   it('should not tell of another tab for long after that tab crashed', async () => {
-    const { page: one } = await openPage(browser, '#sheet');
+    const { page: one } = await openPage('#sheet');
     await retitle(one, 'In a tab that crashes');
     await one.waitForTimeout(600);
     const two = await one.context().newPage();
@@ -84,12 +79,10 @@ describe.skipIf(!hasBrowser())('the store', () => {
 });
 
 describe.skipIf(!hasBrowser())('the page without a network', () => {
-  let browser: Browser;
   let server: Server;
   let version = 1;
   let url = '';
   beforeAll(async () => {
-    browser = await launch();
     server = createServer((request, response) => {
       const path = new URL(request.url ?? '/', 'http://x').pathname;
       const file = join('build', path.endsWith('/') ? `${path}index.html` : path);
@@ -106,13 +99,12 @@ describe.skipIf(!hasBrowser())('the page without a network', () => {
     url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
   });
   afterAll(async () => {
-    await browser.close();
     server.close();
   });
 
   /** With the service worker in charge, which it is from the second loading on. */
   async function controlled(): Promise<Page> {
-    const page = await (await browser.newContext()).newPage();
+    const page = await (await ownContext()).newPage();
     await page.goto(`${url}#sheet`);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.reload();

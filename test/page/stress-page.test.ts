@@ -1,18 +1,12 @@
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, launch, openDemo, openPage } from './open-page.ts';
+import { describe, expect, it } from 'vitest';
+import { axeFaultsInBoth, openDemo, openPage, sideways } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const DOCK = 'Charging dock of a garden robot';
 
 describe.skipIf(!hasBrowser())('the page of stress', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
-  async function openStress(options: Parameters<typeof openPage>[2] = {}, title = DOCK) {
-    const { page, wrongs } = await openPage(browser, '', options);
+  async function openStress(options: Parameters<typeof openPage>[1] = {}, title = DOCK) {
+    const { page, wrongs } = await openPage('', options);
     await openDemo(page, title);
     await page.evaluate(() => (location.hash = 'stress'));
     await page.getByRole('heading', { level: 1, name: 'Stress' }).waitFor();
@@ -69,7 +63,7 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
   });
 
   it('should be reached from the sheet and by keyboard alone', async () => {
-    const { page } = await openPage(browser, '#sheet', { viewport: { width: 1000, height: 800 } });
+    const { page } = await openPage('#sheet', { viewport: { width: 1000, height: 800 } });
     await page.locator('summary', { hasText: /^Sheet$/ }).focus();
     await page.keyboard.press('Enter');
     const link = page.getByRole('link', { name: 'Stress', exact: true });
@@ -82,22 +76,10 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
     await page.getByRole('heading', { level: 1, name: 'Stress' }).waitFor();
   });
 
-  for (const [colorScheme, width] of [
-    ['light', 1440],
-    ['dark', 1440],
-    ['light', 360],
-  ] as const)
-    it(`should have no fault that axe finds (${colorScheme}, ${width} px)`, async () => {
-      const { page } = await openStress({ colorScheme, viewport: { width, height: 900 } });
-      expect(await axeFaults(page)).toEqual([]);
-    });
-
-  for (const width of [360, 820, 2560])
-    it(`should not scroll sideways at ${width} px`, async () => {
-      const { page } = await openStress({ viewport: { width, height: 800 } });
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over).toBe(0);
-    });
+  it('should have no fault that axe finds, and not scroll sideways', async () => {
+    const { page } = await openStress();
+    expect(await axeFaultsInBoth(page)).toEqual([]);
+    expect(await sideways(page, 820, 2560, 360)).toEqual([0, 0, 0]);
+    expect(await axeFaultsInBoth(page)).toEqual([]);
+  });
 });

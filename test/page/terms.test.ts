@@ -1,11 +1,12 @@
 // What a term means, wherever it stands: marked on every page, told to the pointer and to the keys, with a way to its word, and
 // without a stop of the tab key.
 
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 
 import { terms } from '#words/glossary/terms.ts';
-import { hasBrowser, judged, launch, openPage } from './open-page.ts';
+import { judged, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const PAGES = [
   ...['start', 'sheet', 'examine', 'design', 'learn/margin', 'learn/sheets', 'learn/write', 'words/margin'],
@@ -37,14 +38,8 @@ const markedOn = (page: Page): Promise<readonly string[]> =>
   );
 
 describe.skipIf(!hasBrowser())('terms', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should be marked on every page by the names of the glossary, papers included', async () => {
-    const { page, wrongs } = await openPage(browser);
+    const { page, wrongs } = await openPage();
     const found = new Map<string, readonly string[]>();
     for (const place of PAGES) {
       await page.evaluate((to) => (location.hash = to === 'start' ? '' : to), place);
@@ -63,7 +58,7 @@ describe.skipIf(!hasBrowser())('terms', () => {
   });
 
   it('should be told to a pointer that rests on them, and no longer when it has left', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await judged(page);
     const box = (await page.locator('#verdict-words').boundingBox())!;
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
@@ -79,7 +74,7 @@ describe.skipIf(!hasBrowser())('terms', () => {
   });
 
   it('should be told by one key from a field, lead to the word, and give the focus back', async () => {
-    const { page, wrongs } = await openPage(browser, '#examine');
+    const { page, wrongs } = await openPage('#examine');
     const field = page
       .getByRole('textbox', { name: /margin/i })
       .or(page.locator('main input'))

@@ -1,21 +1,16 @@
 // The thread beside the page: lost, stuck, stopped; and what the page shows meanwhile.
 
 import { deflateRawSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { hasBrowser, judged, launch, openPage, verdictOf } from './open-page.ts';
+import { judged, openPage, verdictOf } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('the thread that judges', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   /** The sheet, with every thread that the page starts at hand. */
   async function sheet(): Promise<Page> {
-    const { page } = await openPage(browser);
+    const { page } = await openPage();
     await page.evaluate(() => {
       const started: Worker[] = [];
       const Real = Worker;

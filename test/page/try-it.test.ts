@@ -1,20 +1,15 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, launch, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 const MARGIN = 'layers[2].margins.left.width';
 const spots = (page: Page): Promise<number> => page.locator('section:has(#weak-spots) ol > li').count();
 const undo = (page: Page) => page.getByRole('button', { name: 'Undo' });
 
 describe.skipIf(!hasBrowser())('try it', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should try an act on, put it back with Escape, and keep it as one step', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await expect.poll(() => spots(page)).toBe(2);
     const first = page.locator('li', { hasText: 'left margin, layer 3 to 2.45 mm' });
     await first.getByRole('button', { name: 'try it' }).click();
@@ -35,7 +30,7 @@ describe.skipIf(!hasBrowser())('try it', () => {
   });
 
   it('should keep what lies below in its place when a row opens', async () => {
-    const { page } = await openPage(browser, '#sheet');
+    const { page } = await openPage('#sheet');
     await page.locator('.stage canvas').first().waitFor();
     const top = (): Promise<number> =>
       page.locator('section:has(#weak-spots)').evaluate((node) => node.getBoundingClientRect().top + scrollY);
