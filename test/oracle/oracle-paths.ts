@@ -66,23 +66,33 @@ function searchFrom(grid: Grid, ways: Ways, options: PathOptions, source: number
     routes: grid.conductors.map(() => Array.from({ length: MOST + 1 }, () => [])),
   };
   const queue = new Heap<State>((s) => s.length);
-  grid.touches.forEach((bits, node) => {
-    if ((bits & mine) !== 0)
-      queue.push({ node, plies: 0, length: 0, depth: 0, inJoint: false, before: null });
-  });
+  const keyOf = ({ node, plies, inJoint }: State): number =>
+    (node * (MOST + 1) + plies) * 2 + (inJoint ? 1 : 0);
+  const keys = grid.touches.length * (MOST + 1) * 2;
   /** Least depth so far, by place, plies and whether in a joint: states come by length. */
-  const least = new Map<number, number>();
+  const least = new Float64Array(keys).fill(Infinity);
+  /** Least length that waits there with nothing behind it: no longer one can be of use. */
+  const waits = new Float64Array(keys).fill(Infinity);
+  const push = (state: State): void => {
+    const key = keyOf(state);
+    if (least[key]! <= state.depth || waits[key]! <= state.length) return;
+    if (state.depth === 0) waits[key] = state.length;
+    queue.push(state);
+  };
+  grid.touches.forEach((bits, node) => {
+    if ((bits & mine) !== 0) push({ node, plies: 0, length: 0, depth: 0, inJoint: false, before: null });
+  });
   for (let state = queue.pop(); state !== undefined; state = queue.pop()) {
-    const key = (state.node * (MOST + 1) + state.plies) * 2 + (state.inJoint ? 1 : 0);
-    if ((least.get(key) ?? Infinity) <= state.depth) continue;
-    least.set(key, state.depth);
+    const key = keyOf(state);
+    if (least[key]! <= state.depth) continue;
+    least[key] = state.depth;
     const others = grid.touches[state.node]! & ~mine;
     if (others !== 0) record(grid, found, others, state);
     // A piece may start or end where a third conductor touches as well, whichever of the two is looked from.
     if (others !== 0 && (grid.touches[state.node]! & mine) === 0) continue;
     for (const way of ways(state.node)) {
       const next = after(state, way, options.leastThickness);
-      if (next !== null) queue.push(next);
+      if (next !== null) push(next);
     }
   }
   return found;

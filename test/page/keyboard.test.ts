@@ -2,6 +2,7 @@ import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { openPage, verdictOf } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
+import { tabTo } from './tab-keys.ts';
 
 describe.skipIf(!hasBrowser())('keyboard alone', () => {
   it('should wind a transformer of six layers from an empty former', async () => {
@@ -170,28 +171,12 @@ describe.skipIf(!hasBrowser())('keyboard alone', () => {
   });
 });
 
-/** Tabs forward until what has the focus bears these words. */
 async function press(page: Page, words: string, key: string): Promise<void> {
-  for (let i = 0; i < 200; i++) {
-    const on = await page.evaluate(() => {
-      const element = document.activeElement as HTMLElement | null;
-      if (element === document.body) return '';
-      return `${element?.innerText ?? ''} ${element?.getAttribute('aria-label') ?? ''} ${element?.getAttribute('name') ?? ''}`;
-    });
-    if (on.includes(words)) return page.keyboard.press(key);
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`no way to ${words} by Tab`);
+  await tabTo(page, { words });
+  await page.keyboard.press(key);
 }
 
-async function focusOn(page: Page, selector: string): Promise<void> {
-  for (let i = 0; i < 300; i++) {
-    const isThere = await page.evaluate((css) => document.activeElement?.matches(css) === true, selector);
-    if (isThere) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`no way to ${selector} by Tab`);
-}
+const focusOn = (page: Page, css: string): Promise<void> => tabTo(page, { css });
 
 async function insert(page: Page, at: number, option: string): Promise<void> {
   await focusOn(page, `[data-insert="${at}"]`);

@@ -2,7 +2,6 @@ import { deflateRawSync } from 'node:zlib';
 import type { Page } from 'playwright';
 import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
-import { brokenFile, randomFrom } from '#test/fuzz/broken-file.ts';
 import { openPage, verdictOf } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
 
@@ -38,30 +37,6 @@ describe.skipIf(!hasBrowser())('never blank', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => verdictOf(page)).toContain('Falls short');
   });
-
-  it(
-    'should stand sixty broken files one after another, and never go blank',
-    { timeout: 600_000 },
-    async () => {
-      const { page, wrongs } = await openPage('#open');
-      const seen = new Map<string, number>();
-      for (let seed = 1; seed <= 60; seed++) {
-        await page.evaluate(() => (location.hash = 'open'));
-        await page.locator('textarea').fill(brokenFile(randomFrom(seed), [firstBuild]));
-        await page.getByRole('button', { name: 'Open the text' }).click();
-        const where = page.locator('#layers, h1:text-is("To be put right"), [role="alert"]').first();
-        await where.waitFor();
-        const found = await where.evaluate((node) => node.id || node.textContent || '');
-        const kind =
-          found === 'layers' ? 'laid out' : found === 'To be put right' ? 'to be put right' : 'refused';
-        seen.set(kind, (seen.get(kind) ?? 0) + 1);
-        expect(found, `seed ${seed}`).not.toContain('cannot be shown');
-      }
-      console.log(`sixty broken files: ${[...seen].map((each) => each.join(' ')).join(', ')}`);
-      expect(wrongs).toEqual([]);
-      expect(seen.size).toBe(3);
-    },
-  );
 
   it('should take up the other kept builds where one is damaged', async () => {
     const { page } = await openPage('#sheet');

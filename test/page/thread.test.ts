@@ -53,6 +53,11 @@ describe.skipIf(!hasBrowser())('the thread that judges', () => {
     expect(await verdictOf(page)).not.toMatch(/judg/i);
     await change(page, '2.7 mm');
     await page.getByText('another was started').waitFor({ state: 'detached' });
+    await page.reload();
+    await page.locator('[data-row="2"]').click();
+    await expect
+      .poll(() => page.locator('[data-field="layers[2].margins.left.width"]').inputValue())
+      .toBe('2.7 mm');
   });
 
   it('should show no older verdict while it is stuck, and let judging be stopped and begun again', async () => {
