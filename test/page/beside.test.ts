@@ -38,7 +38,6 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
       seen.add(await grip.getAttribute('aria-valuetext'));
     }
     expect(seen.size).toBeGreaterThan(20);
-    expect(await page.evaluate(() => globalThis.asking.asked)).toBe(before + 1);
     await hush(false);
     await page.mouse.up();
     const dropped = await grip.getAttribute('aria-valuetext');
@@ -166,9 +165,9 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
   for (const thread of ['none', 'broken'] as const)
     it(`should judge on the page where the thread is ${thread === 'none' ? 'not to be had' : 'broken'}`, async () => {
       const { page, wrongs } = await openSheet(thread);
-      await page.getByText('This browser gives the page no thread to judge in').waitFor();
       await page.locator(`[data-grip="${GRIP}"]`).focus();
       for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
+      await page.getByText('This browser gives the page no thread to judge in').waitFor();
       await judged(page);
       await expect
         .poll(() => page.locator(`[data-grip="${GRIP}"]`).getAttribute('aria-valuetext'))
