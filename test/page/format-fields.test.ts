@@ -191,7 +191,7 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
   });
 
   it('should keep a former, a material and a wire of one\u2019s own in the browser and in the file', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await page.locator('[data-row="1"]').press('Enter');
     await page.getByRole('button', { name: 'keep this material for other builds' }).click();
     await page.getByLabel('name of the material').fill('yellow roll');

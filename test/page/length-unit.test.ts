@@ -1,6 +1,7 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { axeFaults, hasBrowser, judged, launch, openPage } from './open-page.ts';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
+import { axeFaults, judged, openPage } from './open-page.ts';
+import { hasBrowser } from './shared-browser.ts';
 
 /** Figures in millimetres that are told anywhere but on a worked sheet and in the words of a source. */
 const inMillimetres = (page: Page): Promise<readonly string[]> =>
@@ -16,14 +17,8 @@ const inMillimetres = (page: Page): Promise<readonly string[]> =>
   });
 
 describe.skipIf(!hasBrowser())('the unit of lengths', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser.close());
-
   it('should take inches, thousandths and millimetres in any of them, and keep the file in millimetres', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     await page.locator('[data-row="2"]').press('Enter');
     const margin = page.locator('[data-field="layers[2].margins.left.width"]');
     const type = async (text: string): Promise<string> => {
@@ -52,7 +47,7 @@ describe.skipIf(!hasBrowser())('the unit of lengths', () => {
   });
 
   it('should tell every length of the sheet in it, over a reload too, and papers in millimetres', async () => {
-    const { page, wrongs } = await openPage(browser, '#sheet');
+    const { page, wrongs } = await openPage('#sheet');
     expect((await inMillimetres(page)).length).toBeGreaterThan(5);
     const unit = page.getByRole('button', { name: /^lengths in/ });
     await unit.click();
