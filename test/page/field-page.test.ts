@@ -8,7 +8,7 @@ const TIMER = 'Wall supply of a greenhouse irrigation timer';
 const LONG = { timeout: 60_000 };
 
 describe.skipIf(!hasBrowser())('the page of the field', () => {
-  async function openField(options: Parameters<typeof openPage>[2] = {}) {
+  async function openField(options: Parameters<typeof openPage>[1] = {}) {
     const { page, wrongs } = await openPage('', options);
     await openDemo(page, TIMER);
     await page.evaluate(() => (location.hash = 'field'));
