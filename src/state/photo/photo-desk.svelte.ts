@@ -5,6 +5,7 @@ import { fileLength } from '#state/fields/length-text.ts';
 import { levelling, withinHalfTurn, type PicturePoint } from '#geometry/photo-span.ts';
 import { photoScale } from '#geometry/photo-scale.ts';
 import { MEASURES, pointsOf, type Measure } from '#model/measure/measurement-note.ts';
+import { editDesign } from '#model/edit/edit-design.ts';
 import { keptPoint } from '#model/measure/note-text.ts';
 import { quantityField } from '#model/quantity/quantity-field.ts';
 import { inMm } from '#units/quantity.ts';
@@ -14,8 +15,11 @@ import { carried, type Grip, gripAt } from './photo-grip.ts';
 import { takePicture } from './photo-intake.ts';
 import * as record from './photo-record.ts';
 
-export const TOOLS = ['scale', 'level', ...MEASURES] as const;
+export const TOOLS = ['scale', 'level', ...MEASURES, 'turns'] as const;
 export type Tool = (typeof TOOLS)[number];
+
+/** Pixels of the screen within which a press takes a mark away. */
+const MARK_REACH = 7;
 
 export class PhotoDesk {
   /** The photograph that was asked for, by its id. */
@@ -68,6 +72,7 @@ export class PhotoDesk {
 
   /** Points that the tool takes. */
   get wanted(): number {
+    if (this.#tool === 'turns') return Number.POSITIVE_INFINITY;
     return this.#tool === 'scale' || this.#tool === 'level' ? 2 : pointsOf(this.#tool);
   }
 
@@ -78,7 +83,8 @@ export class PhotoDesk {
     this.says = null;
   }
 
-  async take(files: readonly File[]): Promise<void> {
+  /** `of`: path of what the photographs show, which they belong to. */
+  async take(files: readonly File[], of: string | null = null): Promise<void> {
     for (const file of files) {
       this.isBusy = true;
       const taken = await takePicture(file, designText(this.#editor.doc).length).finally(
@@ -90,7 +96,7 @@ export class PhotoDesk {
       }
       const { address, width, height, says } = taken;
       const note = { words: file.name.slice(0, 100), width, height, turned: 0, scale: null };
-      const [doc, id] = record.addPhoto(this.#editor.doc, address, note);
+      const [doc, id] = record.addPhoto(this.#editor.doc, address, note, of === null ? [] : [of]);
       this.#editor.change(doc, 'photograph');
       this.open(id);
       this.tool = 'scale';
@@ -101,6 +107,7 @@ export class PhotoDesk {
   /** `seen`: pixels of the picture that one could just tell apart when picking. */
   pick(point: PicturePoint, seen = 0): void {
     if (this.photo === null) return;
+    if (this.#tool === 'turns') return this.#mark(point, Math.max(1, seen) * MARK_REACH);
     const points = this.points.length >= this.wanted ? [] : this.points;
     const finest = points.length === 0 ? this.half : this.#pickedTo;
     this.#pickedTo = Math.max(finest, Math.ceil(seen * 10) / 10);
@@ -108,7 +115,29 @@ export class PhotoDesk {
     this.says = null;
     if (this.points.length < this.wanted || this.#tool === 'scale') return;
     if (this.#tool === 'level') this.#level();
-    else this.#measure(this.#tool);
+    else this.#measure(this.#tool as Measure);
+  }
+
+  /** One more turn is marked; a mark that lies there already is taken away. */
+  #mark(point: PicturePoint, reach: number): void {
+    this.says = null;
+    const near = this.points.findIndex(({ x, y }) => Math.hypot(x - point.x, y - point.y) <= reach);
+    this.points = near < 0 ? [...this.points, keptPoint(point)] : this.points.filter((_, i) => i !== near);
+  }
+
+  /** The marked turns become those of a layer of windings, with their marks as evidence. */
+  sendCount(layer: number): void {
+    const { photo, points } = this;
+    if (photo === null || points.length === 0) return;
+    const counted = `${points.length} turns counted on ${photo.id}`;
+    const doc = record.addCount(this.#editor.doc, {
+      photo: photo.id,
+      points,
+      path: `layers[${layer}].turns`,
+    });
+    this.#change(doc, counted);
+    this.points = [];
+    this.#tell(`${counted}.`);
   }
 
   /** Takes the last point back. */
@@ -205,8 +234,16 @@ export class PhotoDesk {
     this.#change(record.changePhoto(this.#editor.doc, photo, note), 'name a photograph');
   }
 
-  send(measurement: record.Measurement, path: string): void {
-    this.#change(record.sendTo(this.#editor.doc, measurement, path), `${measurement.id} to a field`);
+  /** To several fields as one step. */
+  send(measurement: record.Measurement, ...paths: readonly string[]): void {
+    const doc = paths.reduce((edited, path) => record.sendTo(edited, measurement, path), this.#editor.doc);
+    this.#change(doc, `${measurement.id} to ${paths.length === 1 ? 'a field' : `${paths.length} fields`}`);
+  }
+
+  /** The step of taking apart that a photograph was taken at, by the path of what it shows; null: none. */
+  belong(photo: record.Photo, path: string | null): void {
+    const fields = `evidence[${photo.index}].fields`;
+    this.#change(editDesign(this.#editor.doc, fields, path === null ? [] : [path]), `what ${photo.id} shows`);
   }
 
   takeOut(measurement: record.Measurement): void {

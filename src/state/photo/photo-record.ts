@@ -2,7 +2,7 @@
 // Documents in, documents out; each change is one step of the history for whoever makes it.
 
 import { photoScale, scaled } from '#geometry/photo-scale.ts';
-import { angleSpan, distanceSpan, widthSpan, type Span } from '#geometry/photo-span.ts';
+import { angleSpan, distanceSpan, widthSpan, type PicturePoint, type Span } from '#geometry/photo-span.ts';
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
 import { insertAt, removeAt } from '#model/edit/edit-list.ts';
 import { measurementFields, readMeasurement, type MeasurementNote } from '#model/measure/measurement-note.ts';
@@ -50,10 +50,47 @@ export const measurementsOf = (doc: DesignFile): readonly Measurement[] =>
     return note === null ? [] : [{ index, id, note, fields: Array.isArray(fields) ? fields : [] }];
   });
 
-export function addPhoto(doc: DesignFile, file: string, note: PhotoNote): readonly [DesignFile, string] {
+export function addPhoto(
+  doc: DesignFile,
+  file: string,
+  note: PhotoNote,
+  fields: readonly string[] = [],
+): readonly [DesignFile, string] {
   const id = freeId(doc, 'photo');
-  return [add(doc, { id, kind: 'photo', ...photoFields(note), fields: [], file }), id];
+  return [add(doc, { id, kind: 'photo', ...photoFields(note), fields: [...fields], file }), id];
 }
+
+/** Marks that an entry keeps; a figure of more turns is kept all the same. */
+const MOST_MARKS = 64;
+
+/** Turns counted by marks on a photograph: the field takes the number, the entry stands behind it. */
+export function addCount(
+  doc: DesignFile,
+  {
+    photo,
+    points,
+    path,
+  }: { readonly photo: string; readonly points: readonly PicturePoint[]; readonly path: string },
+): DesignFile {
+  const id = freeId(doc, 'count');
+  const entry = add(doc, {
+    id,
+    kind: 'measurement',
+    says: `${points.length} turns counted one by one on ${photo}`,
+    fields: [path],
+    measured: {
+      photo,
+      kind: 'count',
+      points: points.slice(0, MOST_MARKS).map(({ x, y }): [number, number] => [x, y]),
+      value: points.length,
+    },
+  });
+  return editDesign(entry, path, points.length);
+}
+
+/** Photographs that belong to what stands at a path. */
+export const photosAt = (doc: DesignFile, path: string): readonly Photo[] =>
+  photosOf(doc).filter(({ index }) => evidenceOf(doc)[index]?.fields?.includes(path) === true);
 
 export function addMeasurement(doc: DesignFile, note: MeasurementNote): readonly [DesignFile, string] {
   const id = freeId(doc, 'measure');

@@ -22,6 +22,7 @@ export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
   'wire diameter': 'Wire',
   'tape width': 'Tape',
   angle: 'Angle',
+  turns: 'Count turns',
 };
 
 /** By the number of points already picked. */
@@ -42,6 +43,10 @@ const NEXT: Readonly<Record<Tool, readonly string[]>> = {
     'Pick another on that edge',
   ],
   angle: ['Pick the end of one arm', 'Pick the corner', 'Pick the end of the other arm'],
+  turns: ['Press on each turn that you see; press on a number to take it away'],
 };
 
-export const nextWords = (tool: Tool, picked: number): string => NEXT[tool][picked] ?? '';
+export const nextWords = (tool: Tool, picked: number): string =>
+  tool === 'turns' && picked > 0
+    ? `${picked} counted; press on the next, or on a number to take it away`
+    : (NEXT[tool][picked] ?? '');
