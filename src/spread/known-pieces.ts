@@ -1,6 +1,6 @@
 // What judged pieces tell of others. A figure that no law holds for must be the same; of the others a piece that is no
 // worse than one that meets, meets, and one that is no better than one that does not, does not. So that a judged piece tells
-// of many, what seems not to matter is judged at the end that tells more.
+// of many, what seems not to matter is judged at the end that tells more. What judges is a generator: a breath after each piece.
 
 import type { Coordinate } from './coordinates.ts';
 
@@ -8,6 +8,7 @@ import type { Coordinate } from './coordinates.ts';
 const MOST_UNDECIDED = 3;
 
 type Values = readonly number[];
+type Steps<T> = Generator<void, T, void>;
 
 export class Known {
   readonly #coordinates: readonly Coordinate[];
@@ -26,26 +27,32 @@ export class Known {
     this.#judge = judge;
   }
 
-  meets(values: Values): boolean {
+  *meets(values: Values): Steps<boolean> {
     if (this.#of(this.#meets, values).some((known) => this.#isNoWorse(values, known))) return true;
     if (this.#of(this.#fails, values).some((known) => this.#isNoWorse(known, values))) return false;
-    const matters = (this.#matters ??= this.#whatMatters());
+    const matters = (this.#matters ??= yield* this.#whatMatters());
     const spoiled = this.#with(values, 'worse', (place) => !matters.includes(place));
-    if (this.#judge(spoiled)) {
+    if (yield* this.#judged(spoiled)) {
       this.note(spoiled, true);
       return true;
     }
     const isAll = matters.length === this.#lawful.length;
     const bettered = this.#with(values, 'better', (place) => !matters.includes(place));
-    if (isAll || !this.#judge(bettered)) {
+    if (isAll || !(yield* this.#judged(bettered))) {
       this.note(bettered, false);
       return false;
     }
     // what seemed not to matter alone does together
     this.#undecided += 1;
     if (this.#undecided >= MOST_UNDECIDED) this.#matters = this.#lawful;
-    const meets = this.#judge(values);
+    const meets = yield* this.#judged(values);
     this.note(values, meets);
+    return meets;
+  }
+
+  *#judged(values: Values): Steps<boolean> {
+    const meets = this.#judge(values);
+    yield;
     return meets;
   }
 
@@ -78,25 +85,29 @@ export class Known {
   }
 
   /** Spoiled one at a time from the best piece: what turns it matters; where nothing does alone, all are kept. */
-  #whatMatters(): readonly number[] {
+  *#whatMatters(): Steps<readonly number[]> {
     const best = this.#coordinates.map(({ better }) => better);
     const worst = this.#coordinates.map(({ worse }) => worse);
-    if (!this.#judge(best) || this.#judge(worst)) return [];
-    const turns = (place: number, [from, to]: readonly [Values, Values]): boolean =>
-      this.#judge(from.map((value, i) => (i === place ? to[i]! : value)));
-    const found = this.#lawful.filter((place) => !turns(place, [best, worst]) || turns(place, [worst, best]));
-    return found.length > 0 ? found : this.#inHalves(best, worst);
+    if (!(yield* this.#judged(best)) || (yield* this.#judged(worst))) return [];
+    const found: number[] = [];
+    for (const place of this.#lawful) {
+      const turned = (from: Values, to: Values): Values =>
+        from.map((value, i) => (i === place ? to[i]! : value));
+      if (!(yield* this.#judged(turned(best, worst))) || (yield* this.#judged(turned(worst, best))))
+        found.push(place);
+    }
+    return found.length > 0 ? found : yield* this.#inHalves(best, worst);
   }
 
   /** Those without which the rest at best does not turn the worst piece: what is left after leaving out what may be. */
-  #inHalves(best: Values, worst: Values): readonly number[] {
+  *#inHalves(best: Values, worst: Values): Steps<readonly number[]> {
     let kept = this.#lawful;
     for (const place of this.#lawful) {
       const without = kept.filter((each) => each !== place);
       const values = worst.map((value, i) =>
         without.includes(i) || !this.#lawful.includes(i) ? best[i]! : value,
       );
-      if (this.#judge(values)) kept = without;
+      if (yield* this.#judged(values)) kept = without;
     }
     return kept;
   }

@@ -14,6 +14,7 @@ import { distancesOf, type Distances } from './distances.ts';
 import { Known } from './known-pieces.ts';
 import type { Placement } from './placement.ts';
 import { rareOf, type Rare } from './rare.ts';
+import { finished } from '#field/solve/finished.ts';
 import { EMPTY, joined, type SpreadPart } from './spread-part.ts';
 import { wilson } from './wilson.ts';
 import { worstPiece } from './worst-piece.ts';
@@ -76,8 +77,15 @@ export function* spreadPart(
     const random = randomOfDraw(seed, i);
     const values = coordinates.map(({ draw }) => draw(random));
     const judged = i < measured ? judge.measured(pieceOf(doc, coordinates, values)) : null;
-    const meets = i < measured ? judged !== null && holds(judged) : known.meets(values);
+    let meets = judged !== null && holds(judged);
     if (i < measured) known.note(values, meets);
+    else
+      for (const search = known.meets(values); ; yield part) {
+        const step = search.next();
+        if (step.done !== true) continue;
+        meets = step.value;
+        break;
+      }
     part = joined(part, { count: 1, meets: meets ? 1 : 0, measured: judged ? [{ values, judged }] : [] });
     if (i < measured || i % TOLD_EVERY === TOLD_EVERY - 1) yield part;
   }
@@ -117,7 +125,7 @@ export function spreadOf(
       seed,
       count,
       meets,
-      holdsAt: (values) => known.meets(values),
+      holdsAt: (values) => finished(known.meets(values)),
     }),
   };
 }

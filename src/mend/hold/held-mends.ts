@@ -4,6 +4,7 @@
 import type { FileJudge } from '#judge/judging/judge-files.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { mend, MEND_DEFAULTS, type Mending, type MendOptions } from '#mend/search/mend.ts';
+import { FOR_EVER, type Patience } from './patience.ts';
 import { heldOf, type Held } from './slack.ts';
 
 export interface HeldMending extends Mending {
@@ -15,6 +16,7 @@ export function* heldMends(
   doc: DesignFile,
   judge: FileJudge,
   options: MendOptions = MEND_DEFAULTS,
+  patience: Patience = FOR_EVER,
 ): Generator<() => HeldMending, HeldMending, void> {
   const search = mend(doc, judge, options);
   let step = search.next();
@@ -25,8 +27,14 @@ export function* heldMends(
   }
   const mending = step.value;
   const held: Held[] = [];
-  for (const { design, changes } of mending.proposals) {
-    const holding = heldOf(design, changes, judge);
+  const ways = mending.proposals.length;
+  for (const [i, { design, changes }] of mending.proposals.entries()) {
+    // to each its part of the time, half of it for the share
+    const holding = heldOf(design, changes, {
+      judge,
+      isShareOver: () => patience() > (i + 0.5) / ways,
+      isSlackOver: () => patience() > (i + 1) / ways,
+    });
     let found = holding.next();
     while (found.done !== true) {
       yield () => ({ ...mending, held: [...held] });

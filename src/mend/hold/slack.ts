@@ -1,15 +1,14 @@
 // How a mend holds when hands wind it: the share of pieces that meet under the placement model, and by how much its lengths
 // must grow beyond the least that meets on paper until nearly all do. A mend to the edge is no mend.
-// A generator, a breath after each share that is found.
+// A generator, a breath after each piece that is judged; where the time is over it says what it has and that it was cut.
 
 import type { FileJudge } from '#judge/judging/judge-files.ts';
-import type { Reached } from '#judge/judging/short-judgement.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { PLACEMENT, type Placement } from '#spread/placement.ts';
-import { spreadPart } from '#spread/spread.ts';
 import type { Change } from '#mend/acts/act.ts';
 import { lengthAt, STEP, widthText } from '#mend/acts/file-lengths.ts';
+import { holdsForCertain, shareOf, type HeldShare, type Holding } from './share-held.ts';
 
 export interface Slack {
   /** First of the lengths that grow together. */
@@ -24,11 +23,11 @@ export interface Slack {
   readonly design: DesignFile;
 }
 
-export interface Held {
-  /** As mended, on paper just enough. */
-  readonly share: number;
+export interface Held extends HeldShare {
   /** Null where no length of the mend can grow, or none makes nearly all meet. */
   readonly slack: Slack | null;
+  /** The search for slack ended for want of time. */
+  readonly isSlackCut: boolean;
 }
 
 const NEARLY_ALL = 0.99;
@@ -39,14 +38,38 @@ const TRIED = 100;
 const MOST_STEPS = 32;
 const GROWS = /\.width$|\.into$|outerGap$|\.height$/;
 
+export interface HoldOptions {
+  readonly judge: FileJudge;
+  readonly placement?: Placement;
+  /** Whether the time is over for the share, and for the slack. */
+  readonly isShareOver?: () => boolean;
+  readonly isSlackOver?: () => boolean;
+}
+
+const never = (): boolean => false;
+
 export function* heldOf(
   design: DesignFile,
   changes: readonly Change[],
-  judge: FileJudge,
-  placement: Placement = PLACEMENT,
+  { judge, placement = PLACEMENT, isShareOver = never, isSlackOver = never }: HoldOptions,
 ): Generator<void, Held, void> {
-  const share = yield* shareOf(design, DRAWS, judge, placement);
-  if (share >= NEARLY_ALL) return { share, slack: null };
+  const share = yield* shareOf(design, DRAWS, { judge, placement, isOver: isShareOver });
+  if (!share.isCut && share.share >= NEARLY_ALL) return { ...share, slack: null, isSlackCut: false };
+  const holding: Holding = { judge, placement, isOver: isSlackOver };
+  // where the mend has no length that lifts it, what wanders lies elsewhere in the build
+  for (const [fields, of] of growing(design, changes)) {
+    const slack = yield* slackOf(design, lengthsOf(design, fields), of, holding);
+    if (slack !== null) return { ...share, slack, isSlackCut: false };
+    if (isSlackOver()) return { ...share, slack: null, isSlackCut: true };
+  }
+  return { ...share, slack: null, isSlackCut: false };
+}
+
+/** The lengths of the mend, then with them every sleeve, then every margin too. */
+function growing(
+  design: DesignFile,
+  changes: readonly Change[],
+): readonly (readonly [readonly string[], Slack['of']])[] {
   const own = changes.map(({ field }) => field).filter((field) => GROWS.test(field));
   const sleeves = design.windings.flatMap((_, w) =>
     ['start', 'finish'].map((end) => `windings[${w}].leads.${end}.sleeve.into`),
@@ -54,17 +77,11 @@ export function* heldOf(
   const margins = design.layers.flatMap((_, i) =>
     ['left', 'right'].map((side) => `layers[${i}].margins.${side}.width`),
   );
-  // where the mend has no length that lifts it, what wanders lies elsewhere in the build
-  for (const [fields, of] of [
+  return [
     [own, 'mend'],
     [[...own, ...sleeves], 'sleeves'],
     [[...own, ...sleeves, ...margins], 'sleeves-and-margins'],
-  ] as const) {
-    const lengths = lengthsOf(design, fields);
-    const slack = yield* slackOf(design, lengths, of, judge, placement);
-    if (slack !== null) return { share, slack };
-  }
-  return { share, slack: null };
+  ];
 }
 
 interface Length {
@@ -78,13 +95,12 @@ const lengthsOf = (design: DesignFile, fields: readonly string[]): readonly Leng
     return now === null || now === 0 ? [] : [{ field, now }];
   });
 
-/** All lengths grown alike until nearly all pieces hold; null where that is not reached. */
+/** All lengths grown alike until nearly all pieces hold; null where that is not reached, or not in time. */
 function* slackOf(
   design: DesignFile,
   lengths: readonly Length[],
   of: Slack['of'],
-  judge: FileJudge,
-  placement: Placement,
+  holding: Holding,
 ): Generator<void, Slack | null, void> {
   const [first] = lengths;
   if (first === undefined) return null;
@@ -94,23 +110,28 @@ function* slackOf(
       design,
     );
   const holdsAt = function* (steps: number): Generator<void, boolean, void> {
-    return (yield* shareOf(grown(steps), TRIED, judge, placement, NEARLY_ALL)) >= NEARLY_ALL;
+    const { share, isCut } = yield* shareOf(grown(steps), TRIED, holding, NEARLY_ALL);
+    return !isCut && share >= NEARLY_ALL;
   };
-  const high = of === 'mend' ? yield* fewest(holdsAt) : yield* doubled(holdsAt);
+  const certain = yield* doubled(function* (steps) {
+    yield;
+    return holdsForCertain(grown(steps), holding);
+  }, holding);
+  const high = certain ?? (yield* doubled(holdsAt, holding));
   if (high === null) return null;
-  const doc = grown(high);
-  const to = Math.round((first.now + high * STEP) * 100) / 100;
-  const lifted = yield* shareOf(doc, DRAWS, judge, placement);
-  return { field: first.field, of, to, by: Math.round(high * STEP * 100) / 100, share: lifted, design: doc };
+  const steps = of === 'mend' ? yield* fewest(holdsAt, high, holding) : high;
+  const { share } = yield* shareOf(grown(steps), DRAWS, holding);
+  const to = Math.round((first.now + steps * STEP) * 100) / 100;
+  const by = Math.round(steps * STEP * 100) / 100;
+  return { field: first.field, of, to, by, share, design: grown(steps) };
 }
 
 type HoldsAt = (steps: number) => Generator<void, boolean, void>;
 
-/** The fewest steps; null where the widest does not hold. */
-function* fewest(holdsAt: HoldsAt): Generator<void, number | null, void> {
-  let [low, high] = [0, MOST_STEPS];
-  if (!(yield* holdsAt(high))) return null;
-  while (high - low > 1) {
+/** No step more than holds, by halving, as far as the time goes; `high` holds. */
+function* fewest(holdsAt: HoldsAt, known: number, { isOver }: Holding): Generator<void, number, void> {
+  let [low, high] = [0, known];
+  while (high - low > 1 && !isOver()) {
     const middle = Math.floor((low + high) / 2);
     if (yield* holdsAt(middle)) high = middle;
     else low = middle;
@@ -118,27 +139,8 @@ function* fewest(holdsAt: HoldsAt): Generator<void, number | null, void> {
   return high;
 }
 
-/** What fails is known after few draws, what holds after all: so up from little, and not to the last step. */
-function* doubled(holdsAt: HoldsAt): Generator<void, number | null, void> {
-  for (let steps = 2; steps <= MOST_STEPS; steps *= 2) if (yield* holdsAt(steps)) return steps;
+/** Up from little; null where the widest does not hold. */
+function* doubled(holdsAt: HoldsAt, { isOver }: Holding): Generator<void, number | null, void> {
+  for (let steps = 2; steps <= MOST_STEPS && !isOver(); steps *= 2) if (yield* holdsAt(steps)) return steps;
   return null;
-}
-
-/** `least`: a share below it need not be known; it ends as soon as it is below for certain. */
-function* shareOf(
-  doc: DesignFile,
-  draws: number,
-  judge: FileJudge,
-  placement: Placement,
-  least = 0,
-): Generator<void, number, void> {
-  const holds = ({ mended }: Reached): boolean => mended;
-  const options = { seed: 1, draws, measured: 0, placement, holds };
-  const search = spreadPart(doc, judge, options, [0, draws]);
-  for (;;) {
-    const step = search.next();
-    const { count, meets } = step.value;
-    if (step.done === true || count - meets > (1 - least) * draws + 1e-9) return meets / draws;
-    yield;
-  }
 }

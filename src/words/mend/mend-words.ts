@@ -198,9 +198,14 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
 const GROWN = { sleeves: 'every sleeve', 'sleeves-and-margins': 'every sleeve and margin' } as const;
 
 /** A mend to the edge is said to be one. */
-function heldLines({ share, slack }: Held, doc: DesignFile): readonly string[] {
-  const now = `   wound by hand ${percent(share)} of pieces meet`;
-  if (slack === null) return [now];
+function heldLines({ share, drawn, isCut, slack, isSlackCut }: Held, doc: DesignFile): readonly string[] {
+  const pieces = isCut ? `of the ${drawn} pieces that time was left for` : 'of pieces';
+  const now =
+    drawn === 0
+      ? '   wound by hand: no time was left to draw pieces'
+      : `   wound by hand ${percent(share)} ${pieces} meet`;
+  if (slack === null)
+    return [isSlackCut ? `${now}; the search for the slack that lifts it was cut short` : now];
   return [
     slack.of === 'mend'
       ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} ${lengthUnit()}, and the other lengths as much wider, ${percent(slack.share)}`

@@ -3,6 +3,7 @@
 
 import { fileJudge } from '#judge/judging/judge-files.ts';
 import { heldMends, type HeldMending } from '#mend/hold/held-mends.ts';
+import { patienceOf } from '#mend/hold/patience.ts';
 import { MEND_DEFAULTS } from '#mend/search/mend.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import type { Design } from '#model/design.ts';
@@ -52,7 +53,7 @@ export function mendFile(words: readonly string[]): Outcome {
 }
 
 function wholeMending(doc: DesignFile, top: number): HeldMending {
-  const search = heldMends(doc, fileJudge(), { ...MEND_DEFAULTS, top });
+  const search = heldMends(doc, fileJudge(), { ...MEND_DEFAULTS, top }, patienceOf(worked));
   for (;;) {
     const step = search.next();
     if (step.done === true) return step.value;
@@ -70,6 +71,12 @@ function mendHtml(design: Design, doc: DesignFile, mending: HeldMending, black: 
   return mendReport({ found, mending, ways, black });
 }
 
+/** Seconds of the processor so far: what a machine does beside it does not count. */
+function worked(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+}
+
 const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFile) => ({
   format: 'layerwright-mend/1',
   proposals: proposals.map(({ changes, design, verdict, cost }, i) => ({
@@ -84,6 +91,8 @@ const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFi
       coupling: cost.coupling,
     },
     share: held[i]?.share ?? null,
+    drawn: held[i]?.drawn ?? null,
+    cut: held[i] === undefined ? null : { share: held[i].isCut, slack: held[i].isSlackCut },
     slack: slackData(held[i]?.slack ?? null),
     why: rankWords(proposals[i]!, proposals),
     limits: limitWords(verdict),

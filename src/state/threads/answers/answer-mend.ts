@@ -3,6 +3,8 @@
 import { fileJudge } from '#judge/judging/judge-files.ts';
 import type { PlainJudgement } from '#judge/judging/judge.ts';
 import { heldMends, type HeldMending } from '#mend/hold/held-mends.ts';
+import { patienceOf } from '#mend/hold/patience.ts';
+import { MEND_DEFAULTS } from '#mend/search/mend.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Answerer, DrawnMending } from '#state/threads/asks/asks.ts';
 
@@ -18,7 +20,12 @@ export const answerMend: Answerer<'mend'> = function* mend(doc, tell) {
       return judgement;
     }),
   });
-  const search = heldMends(doc, judge);
+  const search = heldMends(
+    doc,
+    judge,
+    MEND_DEFAULTS,
+    patienceOf(() => performance.now() / 1000),
+  );
   let found = '0 0';
   for (;;) {
     const step = search.next();
