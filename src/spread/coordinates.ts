@@ -3,9 +3,10 @@
 // of those a judged piece tells of others.
 
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
-import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Random } from '#units/random.ts';
+import { intervalAt } from './file-interval.ts';
+import { sleevesThrough } from './sleeve-reach.ts';
 import type { Placement } from './placement.ts';
 
 export interface Coordinate {
@@ -15,6 +16,8 @@ export interface Coordinate {
   readonly better: number;
   /** Whether better is never worse: laws of the judgement hold for it. */
   readonly isLaw: boolean;
+  /** A margin that a sleeve runs through: better wider only where that reaches as far (see `sleeve-reach.ts`). */
+  readonly isTense: boolean;
   /** A number of plies, not a length: at its worse end once in `once` pieces. */
   readonly isCount: boolean;
   readonly once: number;
@@ -39,20 +42,7 @@ export const pieceOf = (
 
 export const mmText = (value: number): string => `${Number(value.toFixed(6))} mm`;
 
-const LENGTH = { isCount: false, once: 1 } as const;
-
-interface Interval {
-  readonly value: number;
-  readonly half: number;
-}
-
-/** In mm; null where the field holds no known length. */
-function lengthOf(doc: DesignFile, field: string): Interval | null {
-  const value = fieldAt(doc, field);
-  if (value === undefined) return null;
-  const read = quantityField(value, { dimension: 'length', aboveZero: false, mayBeUnknown: true });
-  return read.kind === 'known' ? { value: read.value / 1e6, half: read.plusMinus / 1e6 } : null;
-}
+const LENGTH = { isCount: false, isTense: false, once: 1 } as const;
 
 const evenly =
   (from: number, to: number) =>
@@ -69,23 +59,42 @@ function ofLayer(doc: DesignFile, index: number, placement: Placement): readonly
   const at = `layers[${index}]`;
   const margins = (['left', 'right'] as const).flatMap((side): readonly Coordinate[] => {
     const field = `${at}.margins.${side}.width`;
-    const width = lengthOf(doc, field);
+    const width = intervalAt(doc, field);
     if (width === null || width.value === 0) return [];
     const half = width.half + placement.margin;
     if (half === 0) return [];
     const [worse, better] = [Math.max(0, width.value - half), width.value + half];
-    const isLaw = fieldAt(doc, `${at}.margins.${side}.filled`) === true;
-    return [{ field, worse, better, isLaw, ...LENGTH, draw: evenly(worse, better), apply: setLength(field) }];
+    const sleeves = sleevesThrough(doc, index, side);
+    const isLaw = sleeves !== null && fieldAt(doc, `${at}.margins.${side}.filled`) === true;
+    const isTense = (sleeves ?? []).some((into) => shortest(doc, into, placement) < better);
+    return [
+      {
+        field,
+        worse,
+        better,
+        isLaw,
+        ...LENGTH,
+        isTense,
+        draw: evenly(worse, better),
+        apply: setLength(field),
+      },
+    ];
   });
   if (layer.kind !== 'tape') return margins;
   return [...margins, ...narrowTape(doc, at, placement), ...forgottenPly(layer.plies, at, placement)];
+}
+
+/** A link's sleeve is cut as it is drawn. */
+function shortest(doc: DesignFile, into: string, { sleeve }: Placement): number {
+  const { value, half } = intervalAt(doc, into) ?? { value: 0, half: 0 };
+  return value - half - (into.includes('.leads.') ? sleeve : 0);
 }
 
 /** Too narrow by so much, on either side by any part of it. */
 function narrowTape(doc: DesignFile, at: string, { tape }: Placement): readonly Coordinate[] {
   return (['left', 'right'] as const).flatMap((side): readonly Coordinate[] => {
     const field = `${at}.inset.${side}`;
-    const inset = lengthOf(doc, field) ?? { value: 0, half: 0 };
+    const inset = intervalAt(doc, field) ?? { value: 0, half: 0 };
     const [worse, better] = [inset.value + inset.half + tape / 2, Math.max(0, inset.value - inset.half)];
     return worse === better
       ? []
@@ -108,13 +117,25 @@ function forgottenPly(plies: unknown, at: string, { forgottenPly: once }: Placem
   const field = `${at}.plies`;
   const draw = (random: Random): number => (random.part() < 1 / once ? plies - 1 : plies);
   const apply = (file: DesignFile, value: number) => editDesign(file, field, value);
-  return [{ field, worse: plies - 1, better: plies, isLaw: false, isCount: true, once, draw, apply }];
+  return [
+    {
+      field,
+      worse: plies - 1,
+      better: plies,
+      isLaw: false,
+      isTense: false,
+      isCount: true,
+      once,
+      draw,
+      apply,
+    },
+  ];
 }
 
 function ofLeads(doc: DesignFile, winding: number, { sleeve }: Placement): readonly Coordinate[] {
   return (['start', 'finish'] as const).flatMap((end): readonly Coordinate[] => {
     const field = `windings[${winding}].leads.${end}.sleeve.into`;
-    const into = lengthOf(doc, field);
+    const into = intervalAt(doc, field);
     if (into === null || sleeve + into.half === 0) return [];
     const [worse, better] = [Math.max(0, into.value - into.half - sleeve), into.value + into.half];
     return [
@@ -133,7 +154,7 @@ function ofRest(doc: DesignFile): readonly Coordinate[] {
   );
   const fields = [...windings, ...layers, 'former.wall', 'former.flange', 'former.height', 'core.outerGap'];
   return fields.flatMap((field): readonly Coordinate[] => {
-    const found = lengthOf(doc, field);
+    const found = intervalAt(doc, field);
     if (found === null || found.half === 0) return [];
     const [worse, better] = [found.value - found.half, found.value + found.half];
     return [

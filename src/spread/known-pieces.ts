@@ -3,6 +3,7 @@
 // of many, what seems not to matter is judged at the end that tells more. What judges is a generator: a breath after each piece.
 
 import type { Coordinate } from './coordinates.ts';
+import type { Measure } from './sleeve-reach.ts';
 
 /** After so many pieces that these two ends do not decide, every figure is taken to matter. */
 const MOST_UNDECIDED = 3;
@@ -12,6 +13,8 @@ type Steps<T> = Generator<void, T, void>;
 
 export class Known {
   readonly #coordinates: readonly Coordinate[];
+  /** More of each is never worse, at the same widths. */
+  readonly #reaches: readonly Measure[];
   /** Places of those that a law holds for. */
   readonly #lawful: readonly number[];
   readonly #judge: (values: Values) => boolean;
@@ -21,9 +24,17 @@ export class Known {
   /** Lawful coordinates that change what is judged when they alone are bettered from the worst piece. */
   #matters: readonly number[] | null = null;
 
-  constructor(coordinates: readonly Coordinate[], judge: (values: Values) => boolean) {
+  constructor(
+    coordinates: readonly Coordinate[],
+    reaches: readonly Measure[],
+    judge: (values: Values) => boolean,
+  ) {
     this.#coordinates = coordinates;
-    this.#lawful = coordinates.flatMap(({ isLaw }, i) => (isLaw ? [i] : []));
+    this.#reaches = reaches;
+    // margins last: how far they may go hangs on the sleeves
+    const lawful = coordinates.flatMap(({ isLaw }, i) => (isLaw ? [i] : []));
+    const isTense = (place: number): number => Number(coordinates[place]!.isTense);
+    this.#lawful = lawful.sort((a, b) => isTense(a) - isTense(b));
     this.#judge = judge;
   }
 
@@ -61,19 +72,29 @@ export class Known {
     this.#of(meets ? this.#meets : this.#fails, values).push(values);
   }
 
+  /** What may be moved to this end and leaves the piece no worse, or no better, than it was. */
   #with(values: Values, end: 'worse' | 'better', isMoved: (place: number) => boolean): Values {
-    return values.map((value, place) => {
-      const one = this.#coordinates[place]!;
-      return one.isLaw && isMoved(place) ? one[end] : value;
-    });
+    const moved = [...values];
+    for (const place of this.#lawful) {
+      if (!isMoved(place)) continue;
+      moved[place] = this.#coordinates[place]![end];
+      const [good, bad] = end === 'better' ? [moved, values] : [values, moved];
+      if (!this.#reachNoWorse(good, bad)) moved[place] = values[place]!;
+    }
+    return moved;
+  }
+
+  #reachNoWorse(a: Values, b: Values): boolean {
+    return this.#reaches.every((reach) => reach(a) >= reach(b) - 1e-9);
   }
 
   /** Of two that differ only in what a law holds for. */
   #isNoWorse(a: Values, b: Values): boolean {
-    return this.#lawful.every((place) => {
+    const isEach = this.#lawful.every((place) => {
       const { worse, better } = this.#coordinates[place]!;
       return better >= worse ? a[place]! >= b[place]! : a[place]! <= b[place]!;
     });
+    return isEach && this.#reachNoWorse(a, b);
   }
 
   /** Those of the same figures that no law holds for. */
@@ -86,8 +107,12 @@ export class Known {
 
   /** Spoiled one at a time from the best piece: what turns it matters; where nothing does alone, all are kept. */
   *#whatMatters(): Steps<readonly number[]> {
-    const best = this.#coordinates.map(({ better }) => better);
-    const worst = this.#coordinates.map(({ worse }) => worse);
+    const middle = this.#coordinates.map(({ worse, better, isLaw }) =>
+      isLaw ? (worse + better) / 2 : better,
+    );
+    const [best, worst] = (['better', 'worse'] as const).map((end) =>
+      this.#with(middle, end, () => true),
+    ) as [Values, Values];
     if (!(yield* this.#judged(best)) || (yield* this.#judged(worst))) return [];
     const found: number[] = [];
     for (const place of this.#lawful) {

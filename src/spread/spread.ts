@@ -16,6 +16,7 @@ import type { Placement } from './placement.ts';
 import { rareOf, type Rare } from './rare.ts';
 import { finished } from '#field/solve/finished.ts';
 import { EMPTY, joined, type SpreadPart } from './spread-part.ts';
+import { reachesOf } from './sleeve-reach.ts';
 import { wilson } from './wilson.ts';
 import { worstPiece } from './worst-piece.ts';
 
@@ -71,7 +72,7 @@ export function* spreadPart(
     const found = judge.reach(pieceOf(doc, coordinates, values));
     return found !== null && holds(found);
   };
-  const known = new Known(coordinates, holdsAt);
+  const known = new Known(coordinates, reachesOf(doc, coordinates), holdsAt);
   let part = EMPTY;
   for (let i = from; i < to; i += 1) {
     const random = randomOfDraw(seed, i);
@@ -103,7 +104,7 @@ export function spreadOf(
   const coordinates = coordinatesOf(doc, placement);
   const worst = worstPiece(doc, coordinates);
   const judged = judge.measured(worst);
-  const known = new Known(coordinates, (values) => {
+  const known = new Known(coordinates, reachesOf(doc, coordinates), (values) => {
     const found = judge.reach(pieceOf(doc, coordinates, values));
     return found !== null && holds(found);
   });

@@ -6,8 +6,8 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import { mmText, type Coordinate } from './coordinates.ts';
 
 export const worstPiece = (doc: DesignFile, coordinates: readonly Coordinate[]): DesignFile =>
-  coordinates.reduce((file, { field, worse, better, isLaw, isCount, apply }) => {
-    if (isLaw || isCount) return apply(file, worse);
+  coordinates.reduce((file, { field, worse, better, isLaw, isTense, isCount, apply }) => {
+    if ((isLaw && !isTense) || isCount) return apply(file, worse);
     const [value, plusMinus] = [(worse + better) / 2, Math.abs(better - worse) / 2].map(mmText);
     return editDesign(file, field, { value, plusMinus });
   }, doc);

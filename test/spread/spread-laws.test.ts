@@ -10,12 +10,17 @@ import type { DesignFile } from '#model/schema/schema.ts';
 import { coordinatesOf } from '#spread/coordinates.ts';
 import { EXACT, PLACEMENT } from '#spread/placement.ts';
 import { rareOf } from '#spread/rare.ts';
+import { spread } from '#spread/spread.ts';
+import { finished } from '#field/solve/finished.ts';
 import { worstPiece } from '#spread/worst-piece.ts';
 
 const lesson = JSON.parse(
   readFileSync(new URL('../lesson-margin.json', import.meta.url), 'utf8'),
 ) as DesignFile;
 const judge = fileJudge();
+const SLEEVE = { material: 'ptfe', wall: '0.5 mm', into: '3 mm', withstand: '5 kV' };
+const LEAD = { at: 'left', exit: 'left', way: 'slot', sleeve: SLEEVE };
+const sleeved = editDesign(lesson, 'windings[0].leads', { start: LEAD, finish: LEAD });
 
 describe('laws of the spread', () => {
   it('should never have a better worst case with a wider interval', () => {
@@ -30,6 +35,41 @@ describe('laws of the spread', () => {
     expect(lengths[1]!).toBeLessThanOrEqual(5.98 + 1e-9);
     for (const [i, length] of lengths.slice(1).entries()) expect(length).toBeLessThanOrEqual(lengths[i]!);
   });
+
+  it.each([
+    [
+      'margins',
+      lesson,
+      [0, 1, 2, 3].map((i) => `layers[${i < 2 ? 0 : 2}].margins.${i % 2 ? 'left' : 'right'}.width`),
+    ],
+    [
+      'a sleeve and the margin it runs through',
+      sleeved,
+      ['windings[0].leads.start.sleeve.into', 'layers[0].margins.left.width'],
+    ],
+  ] as const)(
+    'should tell the exact worst beside the share, never raised by a wider interval of the file: %s',
+    (_, doc, fields) => {
+      const found = [0, 0.1, 0.3, 0.6].map((half) => {
+        const file = fields.reduce(
+          (edited, field) => editDesign(edited, field, { value: '3 mm', plusMinus: `${half} mm` }),
+          doc,
+        );
+        return finished(spread(file, judge, { seed: 1, draws: 20, measured: 20, placement: EXACT }));
+      });
+      const worst = found.map(({ worstCase: { judged } }) =>
+        Math.min(...judged!.pairs.map(({ length }) => length ?? Infinity)),
+      );
+      for (const [i, length] of worst.slice(1).entries())
+        expect(length).toBeLessThanOrEqual(worst[i]! + 1e-9);
+      expect(worst.at(-1)!).toBeLessThan(worst[0]!);
+      for (const [i, { distances, worstCase, share }] of found.entries()) {
+        // no drawn piece lies below it, and none fails where it holds
+        for (const { least } of distances) expect(least).toBeGreaterThanOrEqual(worst[i]! - 1e-6);
+        if (worstCase.verdict === 'meets') expect(share).toBe(1);
+      }
+    },
+  );
 
   it('should count margins of an unfilled side as an interval of the file', () => {
     const open = editDesign(lesson, 'layers[2].margins.left.filled', false);

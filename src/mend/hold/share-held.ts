@@ -42,8 +42,12 @@ export function* shareOf(
   }
 }
 
-/** Whether the worst piece of all holds, no ply forgotten: then all do, but for those with a ply too few. */
+/**
+ * Whether the worst piece of all holds, no ply forgotten: then all do, but for those with a ply too few. Where sleeves may end
+ * before their windings the worst piece takes many judgements to find; that is left to drawing.
+ */
 export function holdsForCertain(doc: DesignFile, { judge, placement }: Holding): boolean {
   const lengths = coordinatesOf(doc, { ...placement, forgottenPly: 0 });
+  if (lengths.some(({ isTense }) => isTense)) return false;
   return judge.reach(worstPiece(doc, lengths))?.mended === true;
 }

@@ -17,6 +17,8 @@ export interface Slack {
   readonly of: 'mend' | 'sleeves' | 'sleeves-and-margins';
   /** By how much each grows, mm. */
   readonly by: number;
+  /** Sleeves that margins grow with have to grow by more than those do, mm. */
+  readonly sleevesBy: number;
   /** mm. */
   readonly to: number;
   readonly share: number;
@@ -36,6 +38,8 @@ const DRAWS = 200;
 const TRIED = 100;
 /** So many steps of the hand are tried, 1.6 mm. */
 const MOST_STEPS = 32;
+/** Steps by which sleeves outgrow margins: by as much as both wander, so that they reach in every piece, mm 0.7. */
+const FLUSH = 14;
 const GROWS = /\.width$|\.into$|outerGap$|\.height$/;
 
 export interface HoldOptions {
@@ -56,12 +60,17 @@ export function* heldOf(
   const share = yield* shareOf(design, DRAWS, { judge, placement, isOver: isShareOver });
   if (!share.isCut && share.share >= NEARLY_ALL) return { ...share, slack: null, isSlackCut: false };
   const holding: Holding = { judge, placement, isOver: isSlackOver };
-  // where the mend has no length that lifts it, what wanders lies elsewhere in the build
-  for (const [fields, of] of growing(design, changes)) {
-    const slack = yield* slackOf(design, lengthsOf(design, fields), of, holding);
-    if (slack !== null) return { ...share, slack, isSlackCut: false };
-    if (isSlackOver()) return { ...share, slack: null, isSlackCut: true };
-  }
+  // where the mend has no length that lifts it, what wanders lies elsewhere in the build; what holds for certain is known by
+  // one judgement, so that is asked of all before pieces are drawn
+  for (const isCertain of [true, false])
+    for (const [fields, of] of growing(design, changes)) {
+      const slack = yield* slackOf(
+        { design, lengths: lengthsOf(design, fields, of), of, isCertain },
+        holding,
+      );
+      if (slack !== null) return { ...share, slack, isSlackCut: false };
+      if (isSlackOver()) return { ...share, slack: null, isSlackCut: true };
+    }
   return { ...share, slack: null, isSlackCut: false };
 }
 
@@ -71,9 +80,10 @@ function growing(
   changes: readonly Change[],
 ): readonly (readonly [readonly string[], Slack['of']])[] {
   const own = changes.map(({ field }) => field).filter((field) => GROWS.test(field));
-  const sleeves = design.windings.flatMap((_, w) =>
-    ['start', 'finish'].map((end) => `windings[${w}].leads.${end}.sleeve.into`),
-  );
+  const sleeves = design.windings.flatMap(({ links }, w) => [
+    ...['start', 'finish'].map((end) => `windings[${w}].leads.${end}.sleeve.into`),
+    ...(Array.isArray(links) ? links : []).map((_, i) => `windings[${w}].links[${i}].sleeve.into`),
+  ]);
   const margins = design.layers.flatMap((_, i) =>
     ['left', 'right'].map((side) => `layers[${i}].margins.${side}.width`),
   );
@@ -87,43 +97,62 @@ function growing(
 interface Length {
   readonly field: string;
   readonly now: number;
+  /** Steps that it grows by beyond the others. */
+  readonly more: number;
 }
 
-const lengthsOf = (design: DesignFile, fields: readonly string[]): readonly Length[] =>
+const lengthsOf = (design: DesignFile, fields: readonly string[], of: Slack['of']): readonly Length[] =>
   [...new Set(fields)].flatMap((field) => {
     const now = lengthAt(design, field);
-    return now === null || now === 0 ? [] : [{ field, now }];
+    const more = of === 'sleeves-and-margins' && field.endsWith('.into') ? FLUSH : 0;
+    return now === null || now === 0 ? [] : [{ field, now, more }];
   });
+
+interface Grown {
+  readonly design: DesignFile;
+  readonly lengths: readonly Length[];
+  readonly of: Slack['of'];
+  /** Whether all pieces must hold for certain, or nearly all that are drawn. */
+  readonly isCertain: boolean;
+}
 
 /** All lengths grown alike until nearly all pieces hold; null where that is not reached, or not in time. */
 function* slackOf(
-  design: DesignFile,
-  lengths: readonly Length[],
-  of: Slack['of'],
+  { design, lengths, of, isCertain }: Grown,
   holding: Holding,
 ): Generator<void, Slack | null, void> {
   const [first] = lengths;
   if (first === undefined) return null;
   const grown = (steps: number): DesignFile =>
     lengths.reduce(
-      (doc, { field, now }) => editDesign(doc, field, widthText(doc, field, now + steps * STEP)),
+      (doc, { field, now, more }) =>
+        editDesign(doc, field, widthText(doc, field, now + (steps + more) * STEP)),
       design,
     );
-  const holdsAt = function* (steps: number): Generator<void, boolean, void> {
+  const drawnAt: HoldsAt = function* (steps) {
     const { share, isCut } = yield* shareOf(grown(steps), TRIED, holding, NEARLY_ALL);
     return !isCut && share >= NEARLY_ALL;
   };
-  const certain = yield* doubled(function* (steps) {
+  const certainAt: HoldsAt = function* (steps) {
     yield;
     return holdsForCertain(grown(steps), holding);
-  }, holding);
-  const high = certain ?? (yield* doubled(holdsAt, holding));
+  };
+  const high = yield* doubled(isCertain ? certainAt : drawnAt, holding);
   if (high === null) return null;
-  const steps = of === 'mend' ? yield* fewest(holdsAt, high, holding) : high;
+  const steps = of === 'mend' ? yield* fewest(drawnAt, high, holding) : high;
   const { share } = yield* shareOf(grown(steps), DRAWS, holding);
-  const to = Math.round((first.now + steps * STEP) * 100) / 100;
-  const by = Math.round(steps * STEP * 100) / 100;
-  return { field: first.field, of, to, by, share, design: grown(steps) };
+  const to = Math.round((first.now + (steps + first.more) * STEP) * 100) / 100;
+  const inMm = (count: number): number => Math.round(count * STEP * 100) / 100;
+  const most = Math.max(...lengths.map(({ more }) => more));
+  return {
+    field: first.field,
+    of,
+    to,
+    by: inMm(steps),
+    sleevesBy: inMm(steps + most),
+    share,
+    design: grown(steps),
+  };
 }
 
 type HoldsAt = (steps: number) => Generator<void, boolean, void>;

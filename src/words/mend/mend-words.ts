@@ -195,7 +195,10 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
   return [`${figure}, ${circuitNames(between, doc)}`, ...full].join('; ');
 }
 
-const GROWN = { sleeves: 'every sleeve', 'sleeves-and-margins': 'every sleeve and margin' } as const;
+const grownWords = ({ of, by, sleevesBy }: NonNullable<Held['slack']>): string =>
+  of === 'sleeves'
+    ? `every sleeve ${lengthUp(by)} ${lengthUnit()} longer`
+    : `every margin ${lengthUp(by)} ${lengthUnit()} wider and every sleeve ${lengthUp(sleevesBy)} ${lengthUnit()} longer`;
 
 /** A mend to the edge is said to be one. */
 function heldLines({ share, drawn, isCut, slack, isSlackCut }: Held, doc: DesignFile): readonly string[] {
@@ -209,7 +212,7 @@ function heldLines({ share, drawn, isCut, slack, isSlackCut }: Held, doc: Design
   return [
     slack.of === 'mend'
       ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} ${lengthUnit()}, and the other lengths as much wider, ${percent(slack.share)}`
-      : `${now}, for what wanders elsewhere; with ${GROWN[slack.of]} ${lengthUp(slack.by)} ${lengthUnit()} longer, ${percent(slack.share)}`,
+      : `${now}, for what wanders elsewhere; with ${grownWords(slack)}, ${percent(slack.share)}`,
   ];
 }
 

@@ -110,4 +110,11 @@ const mendData = ({ proposals, held, none, leftOut }: HeldMending, doc: DesignFi
 });
 
 const slackData = (slack: Held['slack']) =>
-  slack && { field: slack.field, of: slack.of, by: slack.by, to: slack.to, share: slack.share };
+  slack && {
+    field: slack.field,
+    of: slack.of,
+    by: slack.by,
+    sleevesBy: slack.sleevesBy,
+    to: slack.to,
+    share: slack.share,
+  };

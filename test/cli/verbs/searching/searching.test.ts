@@ -1,6 +1,7 @@
 // The verbs that search and set builds side by side: mend, spread, fit, compare, series, by the command line as it is bundled.
 
 import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 
@@ -48,6 +49,20 @@ describe('mend', () => {
     expect(first?.why).toContain('nothing else has to be bought');
   });
 
+  it('should write a report of each way before and after: drawing, what changed, path, grade and fit', () => {
+    const out = join(folder, 'ways.html');
+    expect(told('mend', onePly, '--top', '1', '--out', out)).toMatchObject({ code: 0, err: '' });
+    const html = readFileSync(out, 'utf8');
+    for (const words of ['as found', 'way 1', 'What changed', 'Pair by pair', 'What it did'])
+      expect(html).toContain(words);
+    expect(html.match(/<svg [^>]*viewBox="0 0 440 /g)).toHaveLength(2);
+    expect(html).toContain('plies, layer 2: 1 -&gt; 3');
+    expect(html).toMatch(/ basic.*falls short.*through one ply.* reinforced.*meets.*along the margin/s);
+    expect(html).toContain('>1.52 mm</td><td class="figure" data-head="way 1">1.64 mm</td>');
+    expect(html).toMatch(/Wound by hand [\d.]+ % of pieces meet/);
+    expect(told('mend', onePly, '--json', '--out', out).code).toBe(2);
+  });
+
   it('should say that nothing needs mending', () => {
     expect(told('mend', meets).out).toBe('Nothing needs mending: the build meets what is asked.\n');
   });
@@ -86,6 +101,17 @@ describe('fit', () => {
 });
 
 describe('compare', () => {
+  it('should write both to one scale, with what was changed and what it did to path, grade and fit', () => {
+    const out = join(folder, 'compared.html');
+    expect(told('compare', meets, narrower(), '--out', out)).toMatchObject({ code: 0, err: '' });
+    const html = readFileSync(out, 'utf8');
+    const sizes = [...html.matchAll(/viewBox="(0 0 440 \d+)"/g)].map(([, size]) => size);
+    expect(sizes).toHaveLength(2);
+    expect(new Set(sizes).size).toBe(1);
+    expect(html).toContain('left margin, layer 1: 3 mm -&gt; 1 mm');
+    expect(html).toContain('left to a full window');
+  });
+
   it('should tell what changed and what it did', () => {
     const { format, changed } = data('compare', narrower(), meets);
     expect(format).toBe('layerwright-compare/1');
