@@ -44,22 +44,20 @@ export function sleevesThrough(doc: DesignFile, layer: number, side: Side): read
 
 export type Measure = (values: readonly number[]) => number;
 
-/** Of every sleeve and margin how much of the lead stays bare, below 0; 0 where it reaches. More is never worse. */
+/** Of every sleeve and tense margin how much of the lead stays bare, below 0; 0 where it reaches. More is never worse. */
 export function reachesOf(
   doc: DesignFile,
-  coordinates: readonly { readonly field: string }[],
+  coordinates: readonly { readonly field: string; readonly isTense: boolean }[],
 ): readonly Measure[] {
-  const valueOf = (field: string): Measure => {
-    const place = coordinates.findIndex((one) => one.field === field);
-    const fixed = intervalAt(doc, field)?.value ?? 0;
-    return place < 0 ? () => fixed : (values) => values[place]!;
-  };
+  const placeOf = (field: string): number => coordinates.findIndex((one) => one.field === field);
   return doc.layers.flatMap((_, layer) =>
-    SIDES.flatMap((side) =>
-      (sleevesThrough(doc, layer, side) ?? []).map((into): Measure => {
-        const [reach, width] = [valueOf(into), valueOf(`layers[${layer}].margins.${side}.width`)];
-        return (values) => Math.min(0, reach(values) - width(values));
-      }),
-    ),
+    SIDES.flatMap((side) => {
+      const width = placeOf(`layers[${layer}].margins.${side}.width`);
+      if (coordinates[width]?.isTense !== true) return [];
+      return (sleevesThrough(doc, layer, side) ?? []).map((into): Measure => {
+        const [reach, fixed] = [placeOf(into), intervalAt(doc, into)?.value ?? 0];
+        return (values) => Math.min(0, (reach < 0 ? fixed : values[reach]!) - values[width]!);
+      });
+    }),
   );
 }
