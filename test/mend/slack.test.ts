@@ -34,7 +34,7 @@ describe('heldOf', () => {
 
   it('should say what it has where the time is over, and that it was cut', () => {
     let asked = 0;
-    const isShareOver = (): boolean => (asked += 1) > 30;
+    const isShareOver = (): boolean => (asked += 1) > 12;
     const cut = finished(
       heldOf(build, [{ field: INTO }] as never, { judge, isShareOver, isSlackOver: () => true }),
     );
