@@ -5,8 +5,7 @@
 import { editDesign, fieldAt } from '#model/edit/edit-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { Random } from '#units/random.ts';
-import { intervalAt } from './file-interval.ts';
-import { sleevesThrough } from './sleeve-reach.ts';
+import { intervalAt, sleevesThrough } from './sleeve-reach.ts';
 import type { Placement } from './placement.ts';
 
 export interface Coordinate {

@@ -2,8 +2,8 @@
 // bare: where one runs through it, a margin is better wider only as long as the sleeve still reaches as far.
 
 import { fieldAt } from '#model/edit/edit-design.ts';
+import { quantityField } from '#model/quantity/quantity-field.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { intervalAt } from './file-interval.ts';
 
 const SIDES = ['left', 'right'] as const;
 type Side = (typeof SIDES)[number];
@@ -60,4 +60,17 @@ export function reachesOf(
       });
     }),
   );
+}
+
+export interface Interval {
+  readonly value: number;
+  readonly half: number;
+}
+
+/** In mm; null where the field holds no known length. */
+export function intervalAt(doc: DesignFile, field: string): Interval | null {
+  const value = fieldAt(doc, field);
+  if (value === undefined) return null;
+  const read = quantityField(value, { dimension: 'length', aboveZero: false, mayBeUnknown: true });
+  return read.kind === 'known' ? { value: read.value / 1e6, half: read.plusMinus / 1e6 } : null;
 }
