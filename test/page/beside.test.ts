@@ -97,7 +97,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await off.getByRole('button', { name: 'a screen' }).click();
     layers++;
     await expect.poll(() => steps.count()).toBe(6 + layers);
-    await expect.poll(() => page.locator('li.open').innerText()).toContain('creen');
+    await expect.poll(() => page.locator('.bench > ol > li.open').innerText()).toContain('creen');
     await expect.poll(() => page.locator('.side section').innerText()).toBe(told);
     await page.evaluate(() => (location.hash = 'sheet'));
     await hush(false);

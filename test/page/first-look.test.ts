@@ -49,9 +49,7 @@ describe.skipIf(!hasBrowser())('first look', () => {
     await expect.poll(() => verdictOf(page)).toContain('Falls short');
     await field.fill('.118"');
     await page.keyboard.press('Enter');
-    expect(
-      await page.locator('.field:has([data-field="layers[2].margins.left.width"])').innerText(),
-    ).toContain('2.9972 mm');
+    await expect.poll(() => field.inputValue()).toContain('2.9972 mm');
     expect(wrongs).toEqual([]);
   });
 

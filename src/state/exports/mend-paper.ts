@@ -9,6 +9,7 @@ import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import type { ShownMending } from '#state/searches/mend-search.svelte.ts';
 import { fileName, saveFile } from '#state/storage/files.ts';
+import { inMillimetres } from '#words/text/length-unit.ts';
 
 interface Judged {
   readonly doc: DesignFile;
@@ -33,5 +34,6 @@ export function saveMendReport({ doc, design, judgement }: Judged, mending: Show
     );
     return [{ build, comparison }];
   });
-  saveFile(mendReport({ found, mending, ways }), fileName(`${doc.title} ways to mend`, 'html'), 'text/html');
+  const html = inMillimetres(() => mendReport({ found, mending, ways }));
+  saveFile(html, fileName(`${doc.title} ways to mend`, 'html'), 'text/html');
 }

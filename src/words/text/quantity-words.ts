@@ -1,12 +1,13 @@
-// A figure of a derivation with its unit, as the tables print it. Figures there are mm for lengths, else base units.
+// A figure of a derivation with its unit, lengths in the one that the reader asked for. Figures there are mm for lengths, else
+// base units.
 
-import { frequency, lengthUp, plain } from './number-words.ts';
+import { askedLength, frequency, plain } from './number-words.ts';
 
 /** `unit` as the table file names it; figures come in the base unit, so that a prefix in it is dropped. */
 export function quantityWords(value: number, unit: string): string {
   switch (unit) {
     case 'mm':
-      return `${lengthUp(value)} mm`;
+      return askedLength(value);
     case '1':
       return plain(value);
     case 'Hz':
