@@ -42,18 +42,25 @@ export type Changes = Readonly<Record<string, unknown>>;
 
 /** A copy of the file with these fields changed, one after the other. */
 export function changed(file: unknown, changes: Changes): unknown {
-  const copy: unknown = structuredClone(file);
+  const copy: unknown = apart(file);
   for (const [path, value] of Object.entries(changes)) change(copy, path, value);
   return copy;
 }
 
 type Node = Record<string, unknown>;
 
+/** A copy in which no two places are the same object, so that changing one leaves the other. */
+function apart(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(apart);
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, apart(part)]));
+}
+
 function change(file: unknown, path: string, value: unknown): void {
   const keys = path.split(/[.[\]]+/).filter((key) => key !== '');
   const last = keys.pop() ?? '';
   const parent = keys.reduce((node, key) => node[key] as Node, file as Node);
-  if (value !== undefined) parent[last] = structuredClone(value);
+  if (value !== undefined) parent[last] = apart(value);
   else if (Array.isArray(parent)) parent.splice(Number(last), 1);
   else delete parent[last];
 }
