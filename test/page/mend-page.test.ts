@@ -1,6 +1,7 @@
 // The pages of Mend, Spread and Compare: what is looked for shows as it is found, is stopped, applied by one action and
 // undone by one, on a wide and on a narrow sheet, light and dark.
 
+import { readFileSync } from 'node:fs';
 import type { BrowserContextOptions, Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { axeFaults, judged, openPage, verdictOf } from './open-page.ts';
@@ -61,6 +62,39 @@ describe.skipIf(!hasBrowser())('the pages that search', () => {
     await page.getByText(`seed ${first + 1}`).waitFor(LONG);
     await page.keyboard.press(' ');
     expect(await axeFaults(page)).toEqual([]);
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should judge each line of a series, plot it, and say which field there is not', async () => {
+    const { page, wrongs } = await open('spread');
+    await page.getByRole('button', { name: 'Judge all lines' }).click();
+    await page.getByText('3 of 3 judged').waitFor(LONG);
+    const plot = page.getByRole('img', { name: /limiting distance against/ });
+    expect(await plot.locator('circle').count()).toBe(3);
+    expect(await page.locator('section[aria-labelledby="series"] ol > li').allInnerTexts()).toEqual([
+      expect.stringMatching(/^narrow\s+2 mm/),
+      expect.stringMatching(/^middle\s+3 mm/),
+      expect.stringMatching(/^wide\s+4 mm/),
+    ]);
+    await page.getByLabel('table of comma-separated values').fill('name,layers[0].nothing\na,1 mm');
+    await page.getByRole('button', { name: 'Judge all lines' }).click();
+    await page
+      .getByText(/layers\[0\]\.nothing/)
+      .first()
+      .waitFor();
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should save the ways as a report, before and after', async () => {
+    const { page, wrongs } = await open('mend');
+    await page.getByRole('button', { name: 'Apply 1', exact: true }).waitFor(LONG);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as a report' }).click();
+    const saved = await (await saving).path();
+    const html = readFileSync(saved, 'utf8');
+    expect(html).toContain(TIMER);
+    expect(html).toContain('way 1');
+    expect(html.match(/<svg/g)?.length).toBeGreaterThan(1);
     expect(wrongs).toEqual([]);
   });
 

@@ -55,12 +55,14 @@ export class SeriesRun {
   async #rowOf({ name, cells, doc }: Variant): Promise<SeriesRow> {
     const read = readDesign(doc, knownIds);
     const found = read.kind === 'bad' ? null : await this.#judge(read.design);
-    if (found?.kind !== 'judged') return { name, cells, verdict: null, limiting: null, height: null };
+    const fault = read.kind === 'bad' ? (read.faults[0] ?? null) : null;
+    if (found?.kind !== 'judged') return { name, cells, verdict: null, fault, limiting: null, height: null };
     const { verdict } = found.judgement;
     return {
       name,
       cells,
       verdict: verdict.verdict,
+      fault,
       limiting: limitingDistance(verdict),
       height: verdict.fit.height.used,
     };

@@ -1,5 +1,6 @@
 // A series of variants in words: one line each, and what is best and worst of them.
 
+import type { BadInput } from '#model/faults/bad-input.ts';
 import { lengthUnit } from '#words/text/length-unit.ts';
 import type { LimitingDistance } from '#judge/compare/limiting-distance.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
@@ -12,6 +13,8 @@ export interface SeriesRow {
   readonly cells: readonly string[];
   /** Null where such a file is refused. */
   readonly verdict: Answer | null;
+  /** What is wrong with it then. */
+  readonly fault: BadInput | null;
   readonly limiting: LimitingDistance | null;
   /** Of the stack, mm. */
   readonly height: number | null;
@@ -25,8 +28,8 @@ export function seriesLines(fields: readonly string[], rows: readonly SeriesRow[
   ];
 }
 
-export function rowWords({ verdict, limiting, height }: SeriesRow): string {
-  if (verdict === null) return 'cannot be read';
+export function rowWords({ verdict, fault, limiting, height }: SeriesRow): string {
+  if (verdict === null) return fault === null ? 'cannot be judged' : `cannot be read: ${fault.says}`;
   const figure =
     limiting === null
       ? 'no path limits'

@@ -2,9 +2,11 @@
 
 import { limitingDistance } from '#judge/compare/limiting-distance.ts';
 import { fileJudge } from '#judge/judging/judge-files.ts';
+import { knownIds } from '#judge/conductors/known-ids.ts';
+import { readDesign } from '#model/read/read-design.ts';
 import { readVariants, type Variant } from '#model/read/read-variants.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
-import { seriesLines, type SeriesRow } from '#words/mend/series-words.ts';
+import { rowWords, seriesLines, type SeriesRow } from '#words/mend/series-words.ts';
 import { printable } from '#words/text/printable.ts';
 import { readArguments } from '#cli/line/arguments.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
@@ -32,18 +34,18 @@ export function seriesOf(words: readonly string[]): Outcome {
     ? JSON.stringify({ format: 'layerwright-series/1', fields, rows }, null, 2)
     : seriesLines(fields, rows).map(printable).join('\n');
   const err =
-    refusedRow === undefined
-      ? ''
-      : `${printable(`${table}: ${refusedRow.name}: the build cannot be read with these figures.`)}\n`;
+    refusedRow === undefined ? '' : `${printable(`${table}: ${refusedRow.name}: ${rowWords(refusedRow)}`)}\n`;
   return { ...done(`${text}\n`), code, err };
 }
 
 function rowOf({ name, cells, doc }: Variant, judge: ReturnType<typeof fileJudge>): SeriesRow {
   const verdict = judge.whole(doc);
+  const read = verdict === null ? readDesign(doc, knownIds) : null;
   return {
     name,
     cells,
     verdict: verdict && verdict.verdict,
+    fault: read?.kind === 'bad' ? (read.faults[0] ?? null) : null,
     limiting: verdict && limitingDistance(verdict),
     height: verdict && verdict.fit.height.used,
   };

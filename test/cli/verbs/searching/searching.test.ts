@@ -138,6 +138,14 @@ describe('series', () => {
     ]);
   });
 
+  it('should say of a line that no build can be made of what is wrong, and judge the others', () => {
+    const table = fileIn(folder, 'half.csv', 'name,layers[1].plies\nfine,3\nwrong,many\n');
+    const { code, out, err } = told('series', meets, table);
+    expect(code).toBe(2);
+    expect(out).toMatch(/^fine: 3: meets/m);
+    expect(err).toMatch(/wrong: cannot be read: layers\[1\]\.plies/);
+  });
+
   it('should refuse a table of a field that is not there, naming it', () => {
     const table = fileIn(folder, 'wrong.csv', 'layers[9].plies\n3\n');
     const { code, out, err } = told('series', meets, table);
