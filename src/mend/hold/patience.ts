@@ -4,7 +4,7 @@
 export type Patience = () => number;
 
 /** Seconds that a person waits. */
-export const WAITED = 20;
+export const WAITED = 90;
 
 export const FOR_EVER: Patience = () => 0;
 

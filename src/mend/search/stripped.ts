@@ -18,16 +18,23 @@ export function* stripped(
     yield;
     return found;
   };
-  let kept = [...acts];
-  // what costs most goes first
-  for (const act of acts.toSorted((a, b) => effortOf(b) - effortOf(a))) {
-    const without = kept.filter((each) => each !== act);
-    if (without.length > 0 && (yield* meets(without))) kept = without;
-  }
+  let kept = yield* withoutSpare(acts, meets);
   for (let place = 0; place < kept.length; place += 1) {
     const trial = (smaller: Act) => kept.map((each, i) => (i === place ? smaller : each));
     kept = trial(yield* fewestFields(kept[place]!, (some) => meets(trial(some))));
     kept = trial(yield* leastOf(doc, kept[place]!, (some) => meets(trial(some))));
+  }
+  // with less of one act another may be spared: a lower block needs no higher window
+  const fewer = yield* withoutSpare(kept, meets);
+  return fewer.length < kept.length ? yield* stripped(doc, fewer, judge) : kept;
+}
+
+/** Each act that the others do without goes, what costs most first. */
+function* withoutSpare(acts: readonly Act[], meets: Meets): Generator<void, readonly Act[], void> {
+  let kept = acts;
+  for (const act of acts.toSorted((a, b) => effortOf(b) - effortOf(a))) {
+    const without = kept.filter((each) => each !== act);
+    if (without.length > 0 && (yield* meets(without))) kept = without;
   }
   return kept;
 }
