@@ -88,6 +88,7 @@ describe.skipIf(!hasBrowser())('the pages that search', () => {
   it('should save the ways as a report, before and after', async () => {
     const { page, wrongs } = await open('mend');
     await page.getByRole('button', { name: 'Apply 1', exact: true }).waitFor(LONG);
+    await page.getByRole('button', { name: 'Stop' }).click();
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save as a report' }).click();
     const saved = await (await saving).path();
