@@ -9,7 +9,7 @@ import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
 import { brokenFile, randomFrom } from '#test/fuzz/broken-file.ts';
-import { judged, openKept, openPage, verdictOf } from './open-page.ts';
+import { judged, openKept, openPage, retitle, verdictOf } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
 
 const KILLS = Number(process.env['ATTACKS'] ?? 2);
@@ -111,15 +111,6 @@ async function isOfUse(page: Page): Promise<void> {
   await expect.poll(() => verdictOf(page)).toMatch(/Falls short|Not shown|Meets/);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => field.inputValue()).toBe('1.65 mm');
-}
-
-async function retitle(page: Page, title: string): Promise<void> {
-  await page.locator('#facts').waitFor();
-  const field = page.locator('[data-field="title"]');
-  if (!(await field.isVisible())) await page.getByText('Title and notes').click();
-  await field.fill(title);
-  await field.press('Enter');
-  await page.getByRole('heading', { level: 1, name: title, exact: true }).waitFor();
 }
 
 const persistent = (profile: string): Promise<BrowserContext> =>

@@ -113,3 +113,11 @@ export const placeOf = (page: Page, point: Point): Promise<[number, number]> =>
 
 export const pickAt = async (page: Page, point: Point): Promise<void> =>
   page.mouse.click(...(await placeOf(page, point)));
+
+/** Opened on the page of photographs. */
+export async function openPicture(page: Page, picture: DrawnPicture): Promise<void> {
+  const buffer = await drawPicture(page, picture);
+  const name = `coil.${picture.type.slice(6)}`;
+  await page.locator('input[type=file]').setInputFiles({ name, mimeType: picture.type, buffer });
+  await page.locator('svg[role=application] image').waitFor();
+}

@@ -5,7 +5,7 @@ import { chromium, type BrowserContext, type Page } from 'playwright';
 import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
-import { openPage } from './open-page.ts';
+import { openPage, retitle } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('keeping', () => {
@@ -124,15 +124,6 @@ describe.skipIf(!hasBrowser())('keeping', () => {
     await page.getByText('lets nothing be kept').waitFor();
   });
 });
-
-async function retitle(page: Page, title: string): Promise<void> {
-  await page.locator('#facts').waitFor();
-  const field = page.locator('[data-field="title"]');
-  if (!(await field.isVisible())) await page.getByText('Title and notes').click();
-  await field.fill(title);
-  await field.press('Enter');
-  await titled(page, title);
-}
 
 const titled = (page: Page, name: string): Promise<void> =>
   page.getByRole('heading', { level: 1, name, exact: true }).waitFor();

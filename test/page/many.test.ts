@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { faultsOfLooks, openKept, openPage, verdictOf } from './open-page.ts';
+import { faultsOfLooks, openKept, openPage, seeMargin, typeMargin, verdictOf } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
 
 const DEMOS = 'static/demos';
@@ -64,19 +64,14 @@ describe.skipIf(!hasBrowser())('many at once', () => {
 
   it('should open a row on the sheet without losing what lay there, and come back to the list', async () => {
     const { page, wrongs } = await openPage('#sheet');
-    await page.locator('[data-row="2"]').click();
-    await page.locator('[data-field="layers[2].margins.left.width"]').fill('1.23 mm');
-    await page.keyboard.press('Enter');
+    await typeMargin(page, '1.23 mm');
     await judged(page);
     await page.getByRole('button', { name: 'Charger of a cordless hedge trimmer', exact: true }).click();
     await expect.poll(() => verdictOf(page)).toContain('Meets');
     await page.evaluate(() => (location.hash = 'many'));
     await expect.poll(async () => (await titles(page)).length).toBe(3);
     await openKept(page, 'Wall supply of a greenhouse irrigation timer');
-    await page.locator('[data-row="2"]').click();
-    await expect
-      .poll(() => page.locator('[data-field="layers[2].margins.left.width"]').inputValue())
-      .toBe('1.23 mm');
+    await seeMargin(page, '1.23 mm');
     expect(wrongs).toEqual([]);
   });
 

@@ -2,7 +2,7 @@
 
 import axe from 'axe-core';
 import type { BrowserContextOptions, Locator, Page } from 'playwright';
-import { inject } from 'vitest';
+import { expect, inject } from 'vitest';
 import { emptyPage, ownContext } from './shared-browser.ts';
 
 export interface OpenPage {
@@ -158,4 +158,29 @@ export async function openDemo(page: Page, title: string): Promise<void> {
   await page.evaluate(() => (location.hash = 'open'));
   await page.getByRole('button', { name: title }).click();
   await page.getByRole('heading', { level: 1, name: title }).waitFor();
+}
+
+const MARGIN = '[data-field="layers[2].margins.left.width"]';
+
+/** A margin of the first build typed anew. */
+export async function typeMargin(page: Page, text: string): Promise<void> {
+  await page.locator('[data-row="2"]').click();
+  await page.locator(MARGIN).fill(text);
+  await page.keyboard.press('Enter');
+}
+
+/** Waits until that margin reads so. */
+export async function seeMargin(page: Page, text: string): Promise<void> {
+  await page.locator('[data-row="2"]').click();
+  await expect.poll(() => page.locator(MARGIN).inputValue()).toBe(text);
+}
+
+/** Another title, typed; waits until it heads the page. */
+export async function retitle(page: Page, title: string): Promise<void> {
+  await page.locator('#facts').waitFor();
+  const field = page.locator('[data-field="title"]');
+  if (!(await field.isVisible())) await page.getByText('Title and notes').click();
+  await field.fill(title);
+  await field.press('Enter');
+  await page.getByRole('heading', { level: 1, name: title, exact: true }).waitFor();
 }

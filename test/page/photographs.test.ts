@@ -5,6 +5,7 @@ import {
   drawPicture,
   edgeBetween,
   keptAt,
+  openPicture,
   pickAt,
   placeOf,
   type DrawnPicture,
@@ -270,13 +271,6 @@ describe.skipIf(!hasBrowser())('photographs', () => {
     expect(await faultsOfLooks(page)).toEqual([]);
   });
 });
-
-async function openPicture(page: Page, picture: DrawnPicture): Promise<void> {
-  const buffer = await drawPicture(page, picture);
-  const name = `coil.${picture.type.slice(6)}`;
-  await page.locator('input[type=file]').setInputFiles({ name, mimeType: picture.type, buffer });
-  await page.locator('svg[role=application] image').waitFor();
-}
 
 /** Brings the drawn scale to 25 mm. */
 async function scaleOn(page: Page, edge: (outside: Point, within: Point) => Promise<Point>): Promise<void> {

@@ -6,7 +6,7 @@ import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { openPage } from './open-page.ts';
+import { openPage, retitle } from './open-page.ts';
 import { hasBrowser, ownContext } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('the store', () => {
@@ -142,12 +142,3 @@ const TYPES: Readonly<Record<string, string>> = {
   '.json': 'application/json',
   '.webmanifest': 'application/manifest+json',
 };
-
-async function retitle(page: Page, title: string): Promise<void> {
-  await page.locator('#facts').waitFor();
-  const field = page.locator('[data-field="title"]');
-  if (!(await field.isVisible())) await page.getByText('Title and notes').click();
-  await field.fill(title);
-  await field.press('Enter');
-  await page.getByRole('heading', { level: 1, name: title, exact: true }).waitFor();
-}

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { faultsOfLooks, judged, openKept, openPage } from './open-page.ts';
+import { faultsOfLooks, judged, openKept, openPage, seeMargin, typeMargin } from './open-page.ts';
 import { hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('taking apart', () => {
@@ -62,16 +62,11 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
 
   it('should not lose the build that lay on the sheet', async () => {
     const { page, wrongs } = await openPage('#sheet');
-    await page.locator('[data-row="2"]').click();
-    await page.locator('[data-field="layers[2].margins.left.width"]').fill('1.23 mm');
-    await page.keyboard.press('Enter');
+    await typeMargin(page, '1.23 mm');
     await page.evaluate(() => (location.hash = 'taking-apart'));
     await begin(page);
     await openKept(page, 'Wall supply of a greenhouse irrigation timer');
-    await page.locator('[data-row="2"]').click();
-    await expect
-      .poll(() => page.locator('[data-field="layers[2].margins.left.width"]').inputValue())
-      .toBe('1.23 mm');
+    await seeMargin(page, '1.23 mm');
     expect(wrongs).toEqual([]);
   });
 
