@@ -5,7 +5,7 @@ import type { FileJudge } from '#judge/judging/judge-files.ts';
 import { heldOf } from '#mend/hold/slack.ts';
 import { lengthAt } from '#mend/acts/file-lengths.ts';
 import { finished } from '#field/solve/finished.ts';
-import { heldWords } from '#words/mend/mend-words.ts';
+import { heldWords } from '#words/mend/held-words.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 
 const INTO = 'windings[0].leads.start.sleeve.into';

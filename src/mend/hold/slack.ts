@@ -32,7 +32,8 @@ export interface Held extends HeldShare {
   readonly isSlackCut: boolean;
 }
 
-const NEARLY_ALL = 0.99;
+/** From this share on a mend is said to hold. */
+export const NEARLY_ALL = 0.99;
 /** Draws of what is told, and of each step of the search for it. */
 const DRAWS = 200;
 const TRIED = 100;

@@ -4,7 +4,7 @@ import { fileLengthWords } from '#words/text/file-length.ts';
 import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Change } from '#mend/acts/act.ts';
 import type { Cost } from '#mend/search/cost.ts';
-import type { Held } from '#mend/hold/slack.ts';
+import { NEARLY_ALL, type Held } from '#mend/hold/slack.ts';
 import type { HeldMending } from '#mend/hold/held-mends.ts';
 import type { Left } from '#mend/search/left-out.ts';
 import type { Proposal } from '#mend/search/mend.ts';
@@ -14,6 +14,7 @@ import { fieldWords } from '#words/design/field-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/paths/path-words.ts';
 import { circuitNames } from './circuit-names.ts';
+import { heldWords } from './held-words.ts';
 import { noMendWords } from './no-mend-words.ts';
 import { lengthDown, lengthNear, lengthPlain, lengthUp } from '#words/text/number-words.ts';
 
@@ -160,7 +161,7 @@ export function proposalLines(
     `${place}. ${mendTitle(proposal)}${place === 1 ? ', the first: ' : ': '}${rankWords(proposal, all)}`,
     ...changesWords(proposal.changes, doc).map((words) => `   ${words}`),
     `   costs ${costWords(proposal.cost)}`,
-    ...(held === undefined ? [] : heldLines(held, doc)),
+    ...(held === undefined ? [] : [`   ${heldWords(held, doc)}`]),
     ...(limit === null ? [] : [`   limits next: ${circuitNames(limit.pair, doc)}, ${limit.says}`]),
     ...[stillOpenWords(proposal.verdict, doc), coreWords(proposal.verdict)]
       .filter(Boolean)
@@ -194,29 +195,6 @@ export function reachedWords({ overfull, pair }: Left, doc: DesignFile): string 
       : `${lengthDown(length)} of ${lengthUp(required)} ${lengthUnit()}`;
   return [`${figure}, ${circuitNames(between, doc)}`, ...full].join('; ');
 }
-
-const grownWords = ({ of, by, sleevesBy }: NonNullable<Held['slack']>): string =>
-  of === 'sleeves'
-    ? `every sleeve ${lengthUp(by)} ${lengthUnit()} longer`
-    : `every margin ${lengthUp(by)} ${lengthUnit()} wider and every sleeve ${lengthUp(sleevesBy)} ${lengthUnit()} longer`;
-
-/** A mend to the edge is said to be one. */
-function heldLines({ share, drawn, isCut, slack, isSlackCut }: Held, doc: DesignFile): readonly string[] {
-  const pieces = isCut ? `of the ${drawn} pieces that time was left for` : 'of pieces';
-  const now =
-    drawn === 0
-      ? '   wound by hand: no time was left to draw pieces'
-      : `   wound by hand ${percent(share)} ${pieces} meet`;
-  if (slack === null)
-    return [isSlackCut ? `${now}; the search for the slack that lifts it was cut short` : now];
-  return [
-    slack.of === 'mend'
-      ? `${now}; with ${fieldWords(doc, slack.field)} at ${lengthUp(slack.to)} ${lengthUnit()}, and the other lengths as much wider, ${percent(slack.share)}`
-      : `${now}, for what wanders elsewhere; with ${grownWords(slack)}, ${percent(slack.share)}`,
-  ];
-}
-
-const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;
 
 /** The name of a mend, by what is done: `wider margin and sleeve`. */
 export function mendTitle({ acts }: Proposal): string {
@@ -270,12 +248,6 @@ export const costFigure = (value: number): string => (value === 0 ? '–' : sign
 export const costLength = (value: number): string =>
   value === 0 ? '–' : `${signedLength(value)} ${lengthUnit()}`;
 
-/** How a mend holds in the hand, one line. */
-export const heldWords = (held: Held, doc: DesignFile): string =>
-  heldLines(held, doc)
-    .map((line) => line.trim())
-    .join(' ');
-
 /** The pairs that this mend leaves not shown, for want of a fact; empty where it leaves none. */
 export function stillOpenWords({ pairs }: Verdict, doc: DesignFile): string {
   const open = pairs
@@ -289,3 +261,12 @@ export const coreWords = ({ coreAsPrimary }: Verdict): string =>
   coreAsPrimary === null
     ? ''
     : `With the core counted as primary it ${coreAsPrimary.verdict === 'not-shown' ? 'is ' : ''}${answerWords(coreAsPrimary.verdict)}.`;
+
+/** What the first way does, and that it holds on paper only where pieces wound so do not. `held`: null while it is not known. */
+export function firstWayWords({ changes }: Proposal, held: Held | null, doc: DesignFile): string {
+  const acts = changesWords(changes, doc).join('; ');
+  if (held === null) return `Mended on paper by ${acts}.`;
+  return held.drawn > 0 && !held.isCut && held.share >= NEARLY_ALL
+    ? `Mended by ${acts}.`
+    : `Mended on paper by ${acts}; ${heldWords(held, doc)}.`;
+}

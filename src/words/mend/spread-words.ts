@@ -66,4 +66,6 @@ function distanceWords({ between, metric, required, draws, least, most, quantile
 export const placementWords = ({ margin, tape, sleeve, forgottenPly }: Placement): string =>
   `Placement model, common practice: margins ± ${lengthPlain(margin)} ${lengthUnit()}, tape up to ${lengthPlain(tape)} ${lengthUnit()} narrow, sleeves up to ${lengthPlain(sleeve)} ${lengthUnit()} short, ${forgottenPly === 0 ? 'no ply forgotten' : `a ply forgotten once in ${forgottenPly}`}.`;
 
-export const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;
+/** Never all where one piece does not. */
+export const percent = (part: number): string =>
+  `${part < 1 ? Math.min(part * 100, 99.9).toFixed(1) : (part * 100).toFixed(1)} %`;

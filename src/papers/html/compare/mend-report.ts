@@ -7,10 +7,10 @@ import { palette, type Theme } from '#drawing/scene/palette.ts';
 import { circuitLooks } from '#words/design/circuit-look.ts';
 import { circuitNames } from '#words/mend/circuit-names.ts';
 import { fitLines } from '#words/mend/fit-words.ts';
+import { heldWords } from '#words/mend/held-words.ts';
 import {
   coreWords,
   costWords,
-  heldWords,
   leftWords,
   limitWords,
   mendTitle,
