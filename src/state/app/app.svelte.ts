@@ -1,4 +1,4 @@
-// The desk around the sheet: which page is open, the builds that come and go, and what is said about them.
+// What lies around the sheet: which page is open, the builds that come and go, and what is said about them.
 
 import { inMillimetres } from '#words/text/length-unit.ts';
 import { createContext } from 'svelte';
@@ -32,8 +32,8 @@ type Grown = Pick<KeptBuild, 'id' | 'version'>;
 const PICTURE_NAME = /\.(?:jpe?g|png|webp)$/i;
 
 export class App {
-  readonly bench: Workspace;
-  readonly keeper: Autosave;
+  readonly workspace: Workspace;
+  readonly autosave: Autosave;
   readonly pages: Pages;
   readonly photos: PhotoDesk;
   readonly threads: Threads;
@@ -53,21 +53,21 @@ export class App {
   repair: Repair | null = $state.raw(null);
   #link: { readonly doc: DesignFile; readonly text: string } | null = $state.raw(null);
 
-  constructor(bench: Workspace, keeper: Autosave, pages: Pages, threads: Threads) {
-    this.bench = bench;
-    this.keeper = keeper;
+  constructor(workspace: Workspace, autosave: Autosave, pages: Pages, threads: Threads) {
+    this.workspace = workspace;
+    this.autosave = autosave;
     this.pages = pages;
     this.threads = threads;
     this.many = new ManyBuilds(judgeErrand(threads.errands));
     this.field = new FieldSearch(threads.errands, (design, judgement) =>
-      bench.editor.takeOver(design, judgement),
+      workspace.editor.takeOver(design, judgement),
     );
     this.mending = new MendSearch(threads.errands);
-    this.comparing = new Comparing(bench.editor, judgeErrand(threads.errands));
+    this.comparing = new Comparing(workspace.editor, judgeErrand(threads.errands));
     this.spreading = new SpreadSearch(threads.sharing);
     this.series = new SeriesRun(judgeErrand(threads.errands));
     this.books = new BooksSearch(threads.errands);
-    this.photos = new PhotoDesk(bench.editor);
+    this.photos = new PhotoDesk(workspace.editor);
   }
 
   async layOut(doc: DesignFile, kept: Grown | null = null, keepAtOnce = false): Promise<void> {
@@ -77,12 +77,12 @@ export class App {
 
   /** Lays a build on the sheet and stays on the page that is open. */
   async lay(doc: DesignFile, kept: Grown | null = null, keepAtOnce = false): Promise<void> {
-    await this.keeper.open(doc, kept, keepAtOnce);
+    await this.autosave.open(doc, kept, keepAtOnce);
     this.#demo = null;
     this.refusal = null;
     this.hideLink();
-    const { editor, selection } = this.bench;
-    selection.startAt(this.bench.verdict);
+    const { editor, selection } = this.workspace;
+    selection.startAt(this.workspace.verdict);
     // looks at the worst place once it is known, unless one looks elsewhere by then
     void editor.judgedSoon().then((judged) => {
       if (judged?.doc === doc && selection.isAtStart) selection.startAt(judged.judgement.verdict);
@@ -91,7 +91,7 @@ export class App {
 
   /** It came with the page and was not changed: whatever was worked on is its owner's. */
   get isInvented(): boolean {
-    return this.#demo !== null && this.keeper.status.kind === 'untouched';
+    return this.#demo !== null && this.autosave.status.kind === 'untouched';
   }
 
   /** What this browser kept may have been damaged since: it passes the same reading as a file. */
@@ -161,7 +161,7 @@ export class App {
   }
 
   async showLink(): Promise<void> {
-    const { doc } = this.bench.editor;
+    const { doc } = this.workspace.editor;
     const fragment = await shareFragment(withoutPictures(doc));
     this.#link = { doc, text: `${location.href.split('#')[0]}#${fragment}` };
   }
@@ -172,11 +172,11 @@ export class App {
 
   /** The link to this build, while it is shown; a build that was changed since is in no link. */
   get link(): string | null {
-    return this.#link?.doc === this.bench.editor.doc ? this.#link.text : null;
+    return this.#link?.doc === this.workspace.editor.doc ? this.#link.text : null;
   }
 
   save(): void {
-    const { doc } = this.bench.editor;
+    const { doc } = this.workspace.editor;
     saveFile(designText(doc), fileName(doc.title, 'json'), 'application/json');
   }
 
@@ -189,7 +189,7 @@ export class App {
       import('#judge/study.ts'),
     ]);
     return printPapers(() => {
-      const { judgedNow: judged } = this.bench.editor;
+      const { judgedNow: judged } = this.workspace.editor;
       if (judged === null) return stillJudging();
       const { design, doc } = judged;
       const judgement = studyOf(design, judged.judgement);
@@ -210,4 +210,4 @@ export class App {
   }
 }
 
-export const [useDesk, provideDesk] = createContext<App>();
+export const [useApp, provideApp] = createContext<App>();

@@ -10,22 +10,22 @@ import { pageOf } from './page-list.ts';
 import { Repair } from './repair.svelte.ts';
 
 /** Returns what stops watching. */
-export function startApp(desk: App, store: BuildStore): () => void {
-  void takeUp(desk, store);
+export function startApp(app: App, store: BuildStore): () => void {
+  void takeUp(app, store);
   const leave = (): void => {
-    if (document.visibilityState === 'hidden') void desk.keeper.flush();
+    if (document.visibilityState === 'hidden') void app.autosave.flush();
   };
   const keep = (): void => {
-    const { editor } = desk.bench;
+    const { editor } = app.workspace;
     // a field that was not left yet is left now, which keeps what stands in it
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-    keepSteps(desk.keeper.id ?? rememberedSheet(), editor.doc, editor.history(MOST_STEPS));
-    void desk.keeper.flush();
+    keepSteps(app.autosave.id ?? rememberedSheet(), editor.doc, editor.history(MOST_STEPS));
+    void app.autosave.flush();
   };
-  const followLink = (): void => void desk.openAddress();
+  const followLink = (): void => void app.openAddress();
   document.addEventListener('visibilitychange', leave);
   const warn = (event: BeforeUnloadEvent): void => {
-    if (desk.keeper.wouldLose) event.preventDefault();
+    if (app.autosave.wouldLose) event.preventDefault();
   };
   addEventListener('pagehide', keep);
   addEventListener('beforeunload', warn);
@@ -38,30 +38,30 @@ export function startApp(desk: App, store: BuildStore): () => void {
   };
 }
 
-async function takeUp(desk: App, store: BuildStore): Promise<void> {
-  await desk.keeper.refresh();
-  if (await desk.openAddress()) return;
-  const page = desk.pages.current;
-  if (page === 'repair') desk.repair ??= Repair.left();
+async function takeUp(app: App, store: BuildStore): Promise<void> {
+  await app.autosave.refresh();
+  if (await app.openAddress()) return;
+  const page = app.pages.current;
+  if (page === 'repair') app.repair ??= Repair.left();
   const id = rememberedSheet();
   // the first page shows again what this tab worked on; a new tab begins with the invented build
   if (!pageOf(page).ofBuild && !(page === 'start' && id !== null)) return;
   const demo = demos.find((each) => `demo:${each.id}` === id);
-  const build = (id === null ? null : await store.find(id)) ?? desk.keeper.recent?.[0] ?? null;
+  const build = (id === null ? null : await store.find(id)) ?? app.autosave.recent?.[0] ?? null;
   if (demo !== undefined) {
-    await desk.layDemo(demo);
-    resumeLeft(desk, `demo:${demo.id}`, 0);
+    await app.layDemo(demo);
+    resumeLeft(app, `demo:${demo.id}`, 0);
   } else if (build !== null) {
     // a wrong entry that stood on the sheet stands there again
-    if (!isSheetSafe(build.doc)) return desk.openKept(build);
-    await desk.lay(build.doc, build);
-    resumeLeft(desk, build.id, build.saved);
+    if (!isSheetSafe(build.doc)) return app.openKept(build);
+    await app.lay(build.doc, build);
+    resumeLeft(app, build.id, build.saved);
   }
 }
 
 /** As this tab left the build, unless it was kept anew since: the last figure typed, and the steps to undo it all. */
-function resumeLeft(desk: App, id: string, saved: number): void {
-  const { editor } = desk.bench;
+function resumeLeft(app: App, id: string, saved: number): void {
+  const { editor } = app.workspace;
   const found = keptSteps(id);
   if (found === null) return;
   const isSame = JSON.stringify(found.doc) === JSON.stringify(editor.doc);

@@ -14,14 +14,14 @@ export function pickedLayers({ selection, editor }: Workspace): readonly number[
 }
 
 /** Null where nothing is picked. */
-export function copied(bench: Workspace): string | null {
-  const picked = pickedLayers(bench);
-  return picked.length === 0 ? null : layersText(bench.editor.doc, picked);
+export function copied(workspace: Workspace): string | null {
+  const picked = pickedLayers(workspace);
+  return picked.length === 0 ? null : layersText(workspace.editor.doc, picked);
 }
 
-export function removePicked(bench: Workspace): void {
-  const { editor, selection } = bench;
-  const picked = pickedLayers(bench);
+export function removePicked(workspace: Workspace): void {
+  const { editor, selection } = workspace;
+  const picked = pickedLayers(workspace);
   selection.openRow = null;
   selection.layers = [];
   editor.change(
@@ -31,9 +31,9 @@ export function removePicked(bench: Workspace): void {
 }
 
 /** Just outside the outermost that is picked, else outermost of all. False where the text holds no layers. */
-export function pasted(bench: Workspace, text: string): boolean {
-  const { editor, selection } = bench;
-  const picked = pickedLayers(bench);
+export function pasted(workspace: Workspace, text: string): boolean {
+  const { editor, selection } = workspace;
+  const picked = pickedLayers(workspace);
   const before = picked.length === 0 ? editor.doc.layers.length : Math.max(...picked) + 1;
   const found = pasteLayers(editor.doc, text, before);
   if (found === null || !isSheetSafe(found.doc)) return false;

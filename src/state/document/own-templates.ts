@@ -42,15 +42,16 @@ export function forgetTemplate({ editor, templates }: Workspace, one: Template):
 }
 
 /** The picked layers with their windings; false where nothing is picked. */
-export function keepPicked(bench: Workspace, name: string): boolean {
-  const found = layersOfText(copied(bench) ?? '');
+export function keepPicked(workspace: Workspace, name: string): boolean {
+  const found = layersOfText(copied(workspace) ?? '');
   if (found === null) return false;
   const { layers, windings, circuits } = found;
-  keepTemplate(bench, { name, layers: [...layers], windings: [...windings], circuits: [...circuits] });
+  keepTemplate(workspace, { name, layers: [...layers], windings: [...windings], circuits: [...circuits] });
   return true;
 }
 
 export const putInLayers = (
-  bench: Workspace,
+  workspace: Workspace,
   { layers, windings, circuits }: TemplateOf<'layers'>,
-): boolean => pasted(bench, JSON.stringify({ format: 'layerwright-layers/1', layers, windings, circuits }));
+): boolean =>
+  pasted(workspace, JSON.stringify({ format: 'layerwright-layers/1', layers, windings, circuits }));

@@ -142,4 +142,4 @@ export class Workspace {
   }
 }
 
-export const [useBench, provideBench] = createContext<Workspace>();
+export const [useWorkspace, provideWorkspace] = createContext<Workspace>();

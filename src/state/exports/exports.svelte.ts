@@ -31,17 +31,17 @@ export class Papers {
   isBlack = $state(false);
   stretch: number = $state(1);
   #section: string | null = $state(null);
-  readonly #bench: Workspace;
+  readonly #workspace: Workspace;
   readonly #field: FieldSearch;
 
-  constructor(bench: Workspace, field: FieldSearch) {
-    [this.#bench, this.#field] = [bench, field];
+  constructor(workspace: Workspace, field: FieldSearch) {
+    [this.#workspace, this.#field] = [workspace, field];
   }
 
   /** The section to draw: the one on the sheet until another is picked. */
   get section(): string {
     const picked = this.#section;
-    return picked !== null && this.#bench.sections.includes(picked) ? picked : this.#bench.section;
+    return picked !== null && this.#workspace.sections.includes(picked) ? picked : this.#workspace.section;
   }
 
   set section(name: string) {
@@ -50,12 +50,12 @@ export class Papers {
 
   /** A wrong entry stands in the build: all papers tell its last state that could be judged. */
   get isOfLastGood(): boolean {
-    return this.#bench.editor.faults.length > 0;
+    return this.#workspace.editor.faults.length > 0;
   }
 
   /** The picked paper as one HTML file; null while nothing could be judged. */
   readonly html: string | null = $derived.by(() => {
-    const { judged } = this.#bench.editor;
+    const { judged } = this.#workspace.editor;
     if (judged === null) return null;
     const { design, doc } = judged;
     const field = this.#field.fineOf(design);
@@ -70,19 +70,19 @@ export class Papers {
 
   /** For what leaves the page at once, which must not be of an older state. */
   htmlNow(): string | null {
-    return this.#bench.editor.judgedNow === null ? stillJudging() : this.html;
+    return this.#workspace.editor.judgedNow === null ? stillJudging() : this.html;
   }
 
   async saveHtml(): Promise<void> {
-    await this.#bench.editor.judgedSoon();
+    await this.#workspace.editor.judgedSoon();
     const { html } = this;
-    if (html === null || this.#bench.editor.judgedNow === null) return;
+    if (html === null || this.#workspace.editor.judgedNow === null) return;
     const name = this.kind === 'winder' ? `${this.#title} winding sheet` : this.#title;
     saveFile(html, fileName(name, 'html'), 'text/html');
   }
 
   async saveFigures(): Promise<void> {
-    const judged = await this.#bench.editor.judgedSoon();
+    const judged = await this.#workspace.editor.judgedSoon();
     if (judged === null) return;
     const csv = inMillimetres(() => csvOf(judged.design, judged.judgement.verdict));
     saveFile(csv, fileName(this.#title, 'csv'), 'text/csv');
@@ -105,13 +105,13 @@ export class Papers {
   }
 
   get #title(): string {
-    return this.#bench.design?.title ?? '';
+    return this.#workspace.design?.title ?? '';
   }
 
   async #scene(): Promise<Scene | null> {
-    const judged = await this.#bench.editor.judgedSoon();
+    const judged = await this.#workspace.editor.judgedSoon();
     if (judged === null) return null;
-    const { pair } = this.#bench;
+    const { pair } = this.#workspace;
     return inMillimetres(() =>
       sceneOf(judged.design, judged.judgement, this.section, { pair: pair?.between ?? null }),
     );

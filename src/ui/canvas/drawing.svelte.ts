@@ -20,7 +20,7 @@ import { Viewport, type Overview } from '#ui/canvas/viewport/viewport.svelte.ts'
 import { sightsOf } from '#ui/canvas/viewport/viewed.ts';
 
 export class Drawing {
-  readonly sight: Viewport;
+  readonly viewport: Viewport;
   readonly hand: Hand;
   readonly reading: Reading;
   readonly measuring = new Measuring();
@@ -30,24 +30,24 @@ export class Drawing {
   isNumbered = $state(false);
   /** The pointer is a finger. */
   isTouched = $state(false);
-  readonly #bench: Workspace;
+  readonly #workspace: Workspace;
   readonly #isStill: () => boolean;
   readonly #field: () => FieldGround | null;
 
   /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself;
    * `isStill`: no edge can be moved; `field`: drawn instead of the build's solids, on the section that it is solved on. */
   constructor(
-    bench: Workspace,
+    workspace: Workspace,
     focus: (id: string) => void,
     isTaken: (x: number, y: number) => boolean,
     isStill: () => boolean = () => false,
     field: () => FieldGround | null = () => null,
   ) {
-    this.#bench = bench;
+    this.#workspace = workspace;
     this.#isStill = isStill;
     this.#field = field;
-    this.sight = new Viewport(() => sightsOf(this.scene));
-    this.hand = new Hand(bench, this.sight, {
+    this.viewport = new Viewport(() => sightsOf(this.scene));
+    this.hand = new Hand(workspace, this.viewport, {
       scene: () => this.scene,
       section: () => this.section,
       isTaken,
@@ -57,7 +57,7 @@ export class Drawing {
     });
     this.reading = new Reading(
       () => this.scene?.path ?? null,
-      bench.selection,
+      workspace.selection,
       () => matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
   }
@@ -65,11 +65,11 @@ export class Drawing {
   readonly #isField: boolean = $derived.by(() => this.#field() !== null);
 
   readonly #name: string = $derived.by(() =>
-    this.#isField ? (this.#bench.sections[0] ?? 'plain') : this.#bench.section,
+    this.#isField ? (this.#workspace.sections[0] ?? 'plain') : this.#workspace.section,
   );
 
   readonly scene: Scene | null = $derived.by(() => {
-    const { editor, pair, spot } = this.#bench;
+    const { editor, pair, spot } = this.#workspace;
     if (editor.drawn === null) return null;
     const { design, judgement } = editor.drawn;
     const scene = sceneOf(design, judgement, this.#name, { pair: pair?.between ?? null, spot });
@@ -78,11 +78,11 @@ export class Drawing {
   });
 
   readonly section: DrawnSection | null = $derived.by(
-    () => this.#bench.editor.drawn?.judgement.sections.find(({ name }) => name === this.#name) ?? null,
+    () => this.#workspace.editor.drawn?.judgement.sections.find(({ name }) => name === this.#name) ?? null,
   );
 
   readonly handles: readonly Handle[] = $derived.by(() => {
-    const { drawn, shown } = this.#bench.editor;
+    const { drawn, shown } = this.#workspace.editor;
     const { section } = this;
     const found =
       drawn === null || section === null || this.#isStill()
@@ -97,14 +97,14 @@ export class Drawing {
   });
 
   readonly grips: readonly Grip[] = $derived.by(() =>
-    gripsOf(this.handles, this.sight.view, this.sight.room),
+    gripsOf(this.handles, this.viewport.view, this.viewport.room),
   );
 
   readonly flags: readonly PlacedFlag[] = $derived.by(() => {
-    const { scene, sight } = this;
+    const { scene, viewport } = this;
     if (scene === null) return [];
-    const numbers = this.isNumbered ? numberPlates(scene, sight.view) : [];
-    return flagsInSight(scene, sight.view, sight.room, [
+    const numbers = this.isNumbered ? numberPlates(scene, viewport.view) : [];
+    return flagsInSight(scene, viewport.view, viewport.room, [
       ...this.grips.filter(stands).map(gripPlate),
       ...numbers,
     ]);
@@ -117,25 +117,31 @@ export class Drawing {
 
   /** Above a close view on a narrow page; in a corner of a wide one. */
   readonly overview: Overview | null = $derived.by(() => {
-    const { scene, sight } = this;
-    if (sight.strip !== null || scene === null || sight.isSlim || sight.isWhole || sight.isOverviewHidden)
-      return sight.strip;
-    return cornerOverview(scene, sight.view, sight.room);
+    const { scene, viewport } = this;
+    if (
+      viewport.strip !== null ||
+      scene === null ||
+      viewport.isSlim ||
+      viewport.isWhole ||
+      viewport.isOverviewHidden
+    )
+      return viewport.strip;
+    return cornerOverview(scene, viewport.view, viewport.room);
   });
 
   readonly picture: Picture | null = $derived.by(() => {
-    const { scene, sight, hand, reading } = this;
-    const { selection, spot, marked, theme } = this.#bench;
-    if (scene === null || sight.width === 0) return null;
+    const { scene, viewport, hand, reading } = this;
+    const { selection, spot, marked, theme } = this.#workspace;
+    if (scene === null || viewport.width === 0) return null;
     return {
       scene,
       theme: palette[theme.shown],
       field: this.#field(),
-      view: sight.view,
-      width: sight.width,
-      height: sight.height,
-      room: sight.room,
-      density: sight.density,
+      view: viewport.view,
+      width: viewport.width,
+      height: viewport.height,
+      room: viewport.room,
+      density: viewport.density,
       layers: [...selection.layers, ...marked],
       lit: reading.lit,
       told: reading.told,

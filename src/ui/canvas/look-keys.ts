@@ -14,14 +14,14 @@ const PANS: Readonly<Record<string, readonly [number, number]>> = {
 /** Whether the key meant something. */
 export function lookKey(
   event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>,
-  sight: Viewport,
+  viewport: Viewport,
 ): boolean {
   if (event.ctrlKey || event.metaKey || event.altKey) return false;
   const pan = PANS[event.key];
-  if (event.key === '+' || event.key === '=') sight.step(1);
-  else if (event.key === '-') sight.step(-1);
-  else if (event.key === '0') sight.showWhole();
-  else if (pan !== undefined) sight.pan(...pan);
+  if (event.key === '+' || event.key === '=') viewport.step(1);
+  else if (event.key === '-') viewport.step(-1);
+  else if (event.key === '0') viewport.showWhole();
+  else if (pan !== undefined) viewport.pan(...pan);
   else return false;
   return true;
 }

@@ -1,4 +1,4 @@
-// Ties what the pointer, wheel and fingers do beside the grips to the hand and the sight. One finger scrolls the page until it
+// Ties what the pointer, wheel and fingers do beside the grips to the hand and the viewport. One finger scrolls the page until it
 // meets a grip or the drawing is zoomed in; two fingers, and the wheel while it changes anything, belong to the drawing.
 
 import type { Hand } from '#ui/canvas/grips/pointer-tool.svelte.ts';
@@ -10,9 +10,9 @@ const WHEEL = 0.0016;
 const SCROLLS_MS = 250;
 
 export const pointing =
-  (hand: Hand, sight: Viewport) =>
+  (hand: Hand, viewport: Viewport) =>
   (stage: HTMLElement): (() => void) => {
-    const pointers = new Pointing(hand, sight, stage);
+    const pointers = new Pointing(hand, viewport, stage);
     const stop = new AbortController();
     pointers.listen(stop.signal);
     return () => stop.abort();
@@ -21,12 +21,12 @@ export const pointing =
 class Pointing {
   #scrolledAt = -Infinity;
   readonly #hand: Hand;
-  readonly #sight: Viewport;
+  readonly #viewport: Viewport;
   readonly #stage: HTMLElement;
 
-  constructor(hand: Hand, sight: Viewport, stage: HTMLElement) {
+  constructor(hand: Hand, viewport: Viewport, stage: HTMLElement) {
     this.#hand = hand;
-    this.#sight = sight;
+    this.#viewport = viewport;
     this.#stage = stage;
   }
 
@@ -80,8 +80,8 @@ class Pointing {
     const { x, y } = this.#place(event);
     const pixels = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? event.deltaY * 40 : event.deltaY;
     const changes = event.shiftKey
-      ? (this.#sight.pan(-pixels, 0), true)
-      : this.#sight.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
+      ? (this.#viewport.pan(-pixels, 0), true)
+      : this.#viewport.zoom(Math.exp(-pixels * (event.ctrlKey ? 4 : 1) * WHEEL), x, y);
     if (changes || event.ctrlKey) event.preventDefault();
   }
 

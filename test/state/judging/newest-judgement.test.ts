@@ -18,7 +18,7 @@ describe('NewestJudgement', () => {
     ({ verdict: { title }, sections: [], turns: new Map() }) as unknown as Drawable;
 
   /** An editor whose answers from beside the page come when the test says so. */
-  function bench({ isFirst = true } = {}) {
+  function workspace({ isFirst = true } = {}) {
     const here: string[] = [];
     const asked: string[] = [];
     const stopped: string[] = [];
@@ -64,7 +64,7 @@ describe('NewestJudgement', () => {
   }
 
   it('should never judge on the page where there is somebody beside it', async () => {
-    const { here, asked, answer, retitle, state } = bench();
+    const { here, asked, answer, retitle, state } = workspace();
     expect([state(), asked]).toEqual([[firstBuild.title, 'judged'], []]);
     retitle('one');
     expect(state()).toEqual([firstBuild.title, 'judging']);
@@ -81,7 +81,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should have one question out, and ask after it for the newest only', async () => {
-    const { editor, asked, answer, retitle, state, look } = bench();
+    const { editor, asked, answer, retitle, state, look } = workspace();
     retitle('one');
     retitle('two');
     editor.preview([{ path: 'title', value: 'three' }]);
@@ -101,7 +101,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should give up a question that takes long when the build changes', async () => {
-    const { asked, stopped, answer, retitle, state } = bench();
+    const { asked, stopped, answer, retitle, state } = workspace();
     retitle('one');
     clock += 900;
     retitle('two');
@@ -116,7 +116,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should drop an answer that is older than what is judged', async () => {
-    const { editor, asked, answer, retitle, state, look } = bench();
+    const { editor, asked, answer, retitle, state, look } = workspace();
     retitle('one');
     editor.undo();
     look();
@@ -129,7 +129,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should never show the answer of a build after another was opened', async () => {
-    const { editor, answer, retitle, state, look } = bench();
+    const { editor, answer, retitle, state, look } = workspace();
     retitle('one');
     editor.open({ ...firstBuild, title: 'another' });
     look();
@@ -141,7 +141,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should show the last state without a wrong entry, though its answer comes after the entry', async () => {
-    const { editor, answer, retitle, state, look } = bench();
+    const { editor, answer, retitle, state, look } = workspace();
     retitle('one');
     editor.edit([{ path: 'former.height', value: '3 kg' }], 'height');
     look();
@@ -151,7 +151,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should be waited for where one must not be told of an older state', async () => {
-    const { editor, answer, retitle } = bench();
+    const { editor, answer, retitle } = workspace();
     retitle('one');
     retitle('two');
     expect(editor.judgedNow).toBeNull();
@@ -163,7 +163,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should stop, say so, and judge when asked again', async () => {
-    const { editor, stopped, asked, answer, retitle, state, look } = bench();
+    const { editor, stopped, asked, answer, retitle, state, look } = workspace();
     retitle('one');
     const soon = editor.judgedSoon();
     editor.stopJudging();
@@ -179,7 +179,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should ask once more when the thread is lost, say so, and give up the second time', async () => {
-    const { editor, asked, answer, retitle, state } = bench();
+    const { editor, asked, answer, retitle, state } = workspace();
     retitle('one');
     await answer({ kind: 'lost', why: 'silent' });
     expect([state()[1], asked, editor.restarted]).toEqual(['judging', ['one', 'one'], 'silent']);
@@ -192,7 +192,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should judge on the page once there is nobody beside it, and say so', async () => {
-    const { editor, asked, here, answer, retitle, state } = bench();
+    const { editor, asked, here, answer, retitle, state } = workspace();
     retitle('one');
     retitle('two');
     await answer({ kind: 'away' });
@@ -202,7 +202,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should say that judging broke', async () => {
-    const { editor, answer, retitle, state } = bench();
+    const { editor, answer, retitle, state } = workspace();
     retitle('breaks');
     await answer({ kind: 'broke', says: 'no such table', took: 1 });
     expect([state(), editor.standing]).toEqual([
@@ -215,7 +215,7 @@ describe('NewestJudgement', () => {
   });
 
   it('should draw the build as it lies where places changed or nothing is judged yet', async () => {
-    const { editor, answer, retitle, look } = bench({ isFirst: false });
+    const { editor, answer, retitle, look } = workspace({ isFirst: false });
     const drawn = () => [editor.isShifted, editor.drawn?.judgement.verdict.title];
     expect(drawn()).toEqual([true, `sketch of ${firstBuild.title}`]);
     await answer();

@@ -32,7 +32,7 @@ class Shelf {
 interface Bed {
   readonly shelf: Shelf;
   readonly editor: Editor;
-  readonly keeper: Autosave;
+  readonly autosave: Autosave;
 }
 
 function bed(): Bed {
@@ -43,13 +43,13 @@ function bed(): Bed {
   });
   const shelf = new Shelf();
   let count = 0;
-  const keeper = new Autosave(editor, {
+  const autosave = new Autosave(editor, {
     store: shelf,
     newId: () => `build ${++count}`,
     now: () => ++count,
     announce: () => {},
   });
-  return { shelf, editor, keeper };
+  return { shelf, editor, autosave };
 }
 
 const titled = (title: string): DesignFile => ({ ...firstBuild, title });
@@ -59,88 +59,88 @@ const titles = (builds: Iterable<KeptBuild>): readonly string[] => [...builds].m
 
 describe('Autosave', () => {
   it('should not say that nothing is kept before the browser has answered', async () => {
-    const { keeper } = bed();
-    expect(keeper.recent).toBeNull();
-    await keeper.refresh();
-    expect(keeper.recent).toEqual([]);
+    const { autosave } = bed();
+    expect(autosave.recent).toBeNull();
+    await autosave.refresh();
+    expect(autosave.recent).toEqual([]);
   });
 
   it('should list a build from its first change on, the one changed last first', async () => {
-    const { editor, keeper } = bed();
-    await keeper.refresh();
+    const { editor, autosave } = bed();
+    await autosave.refresh();
     retitle(editor, 'first');
-    await keeper.flush();
-    await keeper.open(titled('second'), null, true);
-    expect(titles(keeper.recent ?? [])).toEqual(['second', 'first']);
-    await keeper.open(keeper.recent![1]!.doc as DesignFile, keeper.recent![1]!);
+    await autosave.flush();
+    await autosave.open(titled('second'), null, true);
+    expect(titles(autosave.recent ?? [])).toEqual(['second', 'first']);
+    await autosave.open(autosave.recent![1]!.doc as DesignFile, autosave.recent![1]!);
     retitle(editor, 'first again');
-    await keeper.flush();
-    expect(titles(keeper.recent ?? [])).toEqual(['first again', 'second']);
+    await autosave.flush();
+    expect(titles(autosave.recent ?? [])).toEqual(['first again', 'second']);
   });
 
   it('should write what lay on the sheet before another build comes', async () => {
-    const { shelf, editor, keeper } = bed();
+    const { shelf, editor, autosave } = bed();
     retitle(editor, 'mine');
-    await keeper.open(titled('another'), null);
+    await autosave.open(titled('another'), null);
     expect(titles(shelf.builds.values())).toEqual(['mine']);
     expect(editor.doc.title).toBe('another');
   });
 
   it('should keep both states of a build that another tab changed when another build comes', async () => {
-    const { shelf, editor, keeper } = bed();
+    const { shelf, editor, autosave } = bed();
     retitle(editor, 'mine');
-    await keeper.flush();
-    const id = keeper.id!;
+    await autosave.flush();
+    const id = autosave.id!;
     shelf.builds.set(id, { ...shelf.builds.get(id)!, title: 'the other tab’s', version: 2 });
     retitle(editor, 'mine, changed');
-    await keeper.flush();
-    expect(keeper.status.kind).toBe('conflict');
-    expect(keeper.wouldLose).toBe(true);
-    await keeper.open(titled('another'), null);
+    await autosave.flush();
+    expect(autosave.status.kind).toBe('conflict');
+    expect(autosave.wouldLose).toBe(true);
+    await autosave.open(titled('another'), null);
     expect(titles(shelf.builds.values())).toEqual(['the other tab’s', 'mine, changed']);
-    expect(keeper.wouldLose).toBe(false);
+    expect(autosave.wouldLose).toBe(false);
   });
 
   for (const refusal of [{ kind: 'full' }, { kind: 'blocked', says: 'no' }] as const)
     it(`should lay aside what cannot be written when another build comes (${refusal.kind})`, async () => {
-      const { shelf, editor, keeper } = bed();
-      await keeper.refresh();
+      const { shelf, editor, autosave } = bed();
+      await autosave.refresh();
       shelf.refusal = refusal;
       retitle(editor, 'mine');
-      await keeper.open(titled('another'), null);
-      expect(titles(keeper.recent ?? [])).toEqual(['mine']);
-      expect(keeper.isAside(keeper.recent![0]!.id)).toBe(true);
-      expect(keeper.wouldLose).toBe(true);
+      await autosave.open(titled('another'), null);
+      expect(titles(autosave.recent ?? [])).toEqual(['mine']);
+      expect(autosave.isAside(autosave.recent![0]!.id)).toBe(true);
+      expect(autosave.wouldLose).toBe(true);
 
-      const opened = keeper.recent![0]!;
-      await keeper.open(opened.doc as DesignFile, opened);
+      const opened = autosave.recent![0]!;
+      await autosave.open(opened.doc as DesignFile, opened);
       expect(editor.doc.title).toBe('mine');
-      await keeper.open(titled('yet another'), null);
-      expect(titles(keeper.recent ?? [])).toEqual(['mine']);
+      await autosave.open(titled('yet another'), null);
+      expect(titles(autosave.recent ?? [])).toEqual(['mine']);
 
       shelf.refusal = null;
-      await keeper.open(opened.doc as DesignFile, opened);
+      await autosave.open(opened.doc as DesignFile, opened);
       expect(titles(shelf.builds.values())).toEqual(['mine']);
-      expect(keeper.wouldLose).toBe(false);
+      expect(autosave.wouldLose).toBe(false);
     });
 
   it('should lay aside a newer state under the place of the older one that is kept', async () => {
-    const { shelf, editor, keeper } = bed();
-    await keeper.refresh();
+    const { shelf, editor, autosave } = bed();
+    await autosave.refresh();
     retitle(editor, 'kept');
-    await keeper.flush();
+    await autosave.flush();
     shelf.refusal = { kind: 'full' };
     retitle(editor, 'newer');
-    await keeper.open(titled('another'), null);
-    expect(titles(keeper.recent ?? [])).toEqual(['newer']);
+    await autosave.open(titled('another'), null);
+    expect(titles(autosave.recent ?? [])).toEqual(['newer']);
   });
 
   it('should forget a build for good', async () => {
-    const { shelf, editor, keeper } = bed();
+    const { shelf, editor, autosave } = bed();
     retitle(editor, 'mine');
-    await keeper.flush();
-    await keeper.forget(keeper.id!);
+    await autosave.flush();
+    await autosave.forget(autosave.id!);
     expect(shelf.builds.size).toBe(0);
-    expect(keeper.recent).toEqual([]);
+    expect(autosave.recent).toEqual([]);
   });
 });

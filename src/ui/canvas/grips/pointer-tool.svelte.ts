@@ -61,13 +61,13 @@ export class Hand {
   surface: Surface | null = $state.raw(null);
   #pressed: Pressed | null = null;
   #fingers: readonly Finger[] = [];
-  readonly #bench: Workspace;
-  readonly #sight: Viewport;
+  readonly #workspace: Workspace;
+  readonly #viewport: Viewport;
   readonly #reach: Reach;
 
-  constructor(bench: Workspace, sight: Viewport, reach: Reach) {
-    this.#bench = bench;
-    this.#sight = sight;
+  constructor(workspace: Workspace, viewport: Viewport, reach: Reach) {
+    this.#workspace = workspace;
+    this.#viewport = viewport;
     this.#reach = reach;
   }
 
@@ -76,12 +76,12 @@ export class Hand {
     if (this.#fingers.length > 1) return this.putBack();
     const scene = this.#reach.scene();
     if (this.#reach.measuring.isOn && scene !== null)
-      return this.#reach.measuring.begin(scene, this.#sight.view, spot.x, spot.y);
+      return this.#reach.measuring.begin(scene, this.#viewport.view, spot.x, spot.y);
     if (this.#reach.isTaken(spot.x, spot.y)) return;
     if (this.#beginStroke(spot)) return;
     const layer = this.#layerAt(spot.x, spot.y);
     const carries =
-      layer !== null && spot.pointerType !== 'touch' && this.#bench.selection.layers.includes(layer);
+      layer !== null && spot.pointerType !== 'touch' && this.#workspace.selection.layers.includes(layer);
     this.#pressed = {
       x: spot.x,
       y: spot.y,
@@ -99,7 +99,7 @@ export class Hand {
     }
     if (this.stroke !== null && this.#fingers.length === 1) return this.#extendStroke(this.stroke, spot);
     const scene = this.#reach.scene();
-    if (scene !== null && this.#reach.measuring.extend(scene, this.#sight.view, spot.x, spot.y)) return;
+    if (scene !== null && this.#reach.measuring.extend(scene, this.#viewport.view, spot.x, spot.y)) return;
     if (this.#fingers.length > 1) this.#pinch(spot, before);
     else if (this.#pressed !== null) this.#shift(this.#pressed, spot, before);
     this.#lay(spot);
@@ -120,7 +120,7 @@ export class Hand {
   /** Picks the layer that lies here, unless it is picked with others already. */
   pickAt({ x, y }: Pick<Spot, 'x' | 'y'>): void {
     const layer = this.#layerAt(x, y);
-    const { selection } = this.#bench;
+    const { selection } = this.#workspace;
     if (layer === null) selection.layers = [];
     else if (!selection.layers.includes(layer)) selection.pickLayer(layer);
   }
@@ -129,8 +129,8 @@ export class Hand {
   openAt({ x, y }: Pick<Spot, 'x' | 'y'>): void {
     const layer = this.#layerAt(x, y);
     if (layer === null || this.#reach.measuring.isOn) return;
-    this.#bench.selection.pickLayer(layer);
-    this.#bench.selection.openRow = layer;
+    this.#workspace.selection.pickLayer(layer);
+    this.#workspace.selection.openRow = layer;
   }
 
   /** The pointer is gone: nothing happened. */
@@ -144,14 +144,14 @@ export class Hand {
     if (section === null || this.#reach.measuring.isOn) return;
     // first, for a grip that loses the keyboard lets go of what is held
     this.#reach.focus(handle.id);
-    this.#sight.hold();
-    this.drag = taken(handle, otherEdges(section, handle), pointer, this.#sight.view);
+    this.#viewport.hold();
+    this.drag = taken(handle, otherEdges(section, handle), pointer, this.#viewport.view);
   }
 
   /** Where the held edge stands with the pointer here: its new place along the axis, the pointer's across it. */
   held(pointer: Pointer): { readonly x: number; readonly y: number } | null {
     if (this.drag === null) return null;
-    const { view } = this.#sight;
+    const { view } = this.#viewport;
     const { handle, position } = dragged(this.drag, pointer, view);
     return handle.axis === 'x'
       ? { x: toScreenX(view, inMm(position)), y: pointer.y }
@@ -159,7 +159,7 @@ export class Hand {
   }
 
   dragTo(pointer: Pointer): void {
-    if (this.drag !== null) this.#follow(dragged(this.drag, pointer, this.#sight.view));
+    if (this.drag !== null) this.#follow(dragged(this.drag, pointer, this.#viewport.view));
   }
 
   /** As the keyboard moves it: the drag without a pointer. */
@@ -178,18 +178,18 @@ export class Hand {
     const { drag } = this;
     if (drag === null) return;
     this.drag = null;
-    if (isMoved(drag)) this.#bench.editor.edit(editsOfDrag(drag), `set the ${drag.handle.label}`);
-    else this.#bench.editor.cancel();
-    this.#sight.letGo();
+    if (isMoved(drag)) this.#workspace.editor.edit(editsOfDrag(drag), `set the ${drag.handle.label}`);
+    else this.#workspace.editor.cancel();
+    this.#viewport.letGo();
   }
 
   putBack(): void {
     if (this.drag !== null) {
       this.drag = null;
-      this.#bench.editor.cancel();
-      this.#sight.letGo();
+      this.#workspace.editor.cancel();
+      this.#viewport.letGo();
     }
-    if (this.stroke !== null) this.#bench.placing.putBack();
+    if (this.stroke !== null) this.#workspace.placing.putBack();
     this.stroke = null;
     this.#pressed = null;
     this.carried = null;
@@ -198,28 +198,28 @@ export class Hand {
 
   #surfaceAt({ x, y }: Pick<Spot, 'x' | 'y'>): Surface | null {
     const [scene, section] = [this.#reach.scene(), this.#reach.section()];
-    const { placing, editor } = this.#bench;
+    const { placing, editor } = this.#workspace;
     const isBusy = placing.wish !== null || editor.isPreviewing || this.#reach.isStill();
-    if (scene === null || section === null || isBusy || !this.#sight.isWhole) return null;
+    if (scene === null || section === null || isBusy || !this.#viewport.isWhole) return null;
     if (section.slumped !== null || this.#reach.isTaken(x, y)) return null;
-    return surfaceAt(section, scene, this.#sight.view, x, y);
+    return surfaceAt(section, scene, this.#viewport.view, x, y);
   }
 
   #beginStroke(spot: Spot): boolean {
     const surface = this.#surfaceAt(spot);
     // a finger scrolls the page: it puts a layer in by the button in the list
     if (surface === null || spot.pointerType === 'touch') return false;
-    const from = toDrawingX(this.#sight.view, spot.x);
+    const from = toDrawingX(this.#viewport.view, spot.x);
     this.stroke = { ...surface, from, to: from };
     this.surface = null;
-    this.#sight.hold();
+    this.#viewport.hold();
     return true;
   }
 
   #extendStroke(stroke: Stroke, spot: Spot): void {
-    const { view } = this.#sight;
+    const { view } = this.#viewport;
     this.stroke = { ...stroke, to: toDrawingX(view, spot.x) };
-    const { placing, editor } = this.#bench;
+    const { placing, editor } = this.#workspace;
     const ends = endsOf(this.stroke, view);
     if (placing.wish !== null) placing.set(ends);
     else if (ends.left !== '' || ends.right !== '')
@@ -227,9 +227,9 @@ export class Hand {
   }
 
   #endStroke(stroke: Stroke): void {
-    const { placing, editor } = this.#bench;
+    const { placing, editor } = this.#workspace;
     this.stroke = null;
-    this.#sight.letGo();
+    this.#viewport.letGo();
     if (placing.wish === null) placing.open(editor.doc.layers.length, stroke.chamber);
   }
 
@@ -237,8 +237,8 @@ export class Hand {
     const isNew = drag.value !== this.drag?.value;
     this.drag = drag;
     if (!isNew) return;
-    if (isMoved(drag)) this.#bench.editor.preview(editsOfDrag(drag));
-    else this.#bench.editor.cancel();
+    if (isMoved(drag)) this.#workspace.editor.preview(editsOfDrag(drag));
+    else this.#workspace.editor.cancel();
   }
 
   #shift(pressed: Pressed, spot: Spot, before: { readonly x: number; readonly y: number }): void {
@@ -246,12 +246,12 @@ export class Hand {
     if (!this.isPanning && this.carried === null && Math.hypot(columns, rows) < CLICK_PX) return;
     const scene = this.#reach.scene();
     if (pressed.carries && pressed.layer !== null && scene !== null && !this.isPanning) {
-      this.carried = layerDrop(scene.layers, pressed.layer, toDrawingY(this.#sight.view, spot.y));
+      this.carried = layerDrop(scene.layers, pressed.layer, toDrawingY(this.#viewport.view, spot.y));
       return;
     }
     const from = this.isPanning ? before : pressed;
     this.isPanning = true;
-    this.#sight.pan(spot.x - from.x, spot.y - from.y);
+    this.#viewport.pan(spot.x - from.x, spot.y - from.y);
   }
 
   #pinch(spot: Spot, before: { readonly x: number; readonly y: number }): void {
@@ -259,17 +259,17 @@ export class Hand {
     if (other === undefined) return;
     const [was, is] = [before, spot].map(({ x, y }) => Math.hypot(x - other.x, y - other.y));
     const [x, y] = [(spot.x + other.x) / 2, (spot.y + other.y) / 2];
-    this.#sight.pan((spot.x - before.x) / 2, (spot.y - before.y) / 2);
-    if (was !== undefined && is !== undefined && was > 0) this.#sight.zoom(is / was, x, y);
+    this.#viewport.pan((spot.x - before.x) / 2, (spot.y - before.y) / 2);
+    if (was !== undefined && is !== undefined && was > 0) this.#viewport.zoom(is / was, x, y);
   }
 
   #putDown({ layer, index }: LayerDrop): void {
     this.carried = null;
-    if (index !== layer) this.#bench.moveLayers(layer, index > layer ? index + 1 : index);
+    if (index !== layer) this.#workspace.moveLayers(layer, index > layer ? index + 1 : index);
   }
 
   #pick({ layer, adds }: Pressed): void {
-    const { selection } = this.#bench;
+    const { selection } = this.#workspace;
     if (layer !== null) selection.pickLayer(layer, adds);
     else if (!adds) selection.layers = [];
   }
@@ -286,7 +286,7 @@ export class Hand {
   #layerAt(column: number, row: number): number | null {
     const [scene, section] = [this.#reach.scene(), this.#reach.section()];
     if (scene === null || section === null) return null;
-    const { view } = this.#sight;
+    const { view } = this.#viewport;
     const chambers = section.chambers.map(({ x0, x1 }) => ({ x0: inMm(x0), x1: inMm(x1) }));
     return layerAt(scene.layers, chambers, toDrawingX(view, column), toDrawingY(view, row));
   }
