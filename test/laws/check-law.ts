@@ -9,7 +9,7 @@ import type { PairVerdict } from '#judge/verdict/pair.ts';
 import { arbitraryDesign } from '#test/oracle/arbitrary-build.ts';
 import { copyOf, roomy, verdictOf, type File } from './change-design.ts';
 
-const SEED = 20261125;
+const SEED = Number(process.env['LAW_SEED'] ?? 20261125);
 /** Some in the suite, for time; more where LAW_RUNS asks for them. */
 const RUNS = Number(process.env['LAW_RUNS'] ?? 10);
 /** Comparisons that say something a law must have made. */

@@ -143,7 +143,8 @@ class Walk {
 
   #through(from: number, to: number, solid: GridSolid, length: number, vertical: boolean): void {
     const punctured = puncturedBy(this.options, solid, vertical ? solid.crossY : solid.crossX, length);
-    if (punctured) this.edges.add(from, to, 0, [punctured], 0, THROUGH, length);
+    const depth = this.grid.potted || solid.closed ? length : 0;
+    if (punctured) this.edges.add(from, to, 0, [punctured], 0, THROUGH, depth);
   }
 
   #surface(

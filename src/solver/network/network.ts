@@ -24,11 +24,11 @@ export interface Network {
   readonly sights: Int32Array;
   readonly to: Int32Array;
   readonly cost: Float64Array;
-  /** How much solid matter an edge goes through or along, where joints are closed by compound. */
+  /** How much solid matter an edge goes through or along; nothing in solids whose joints are open. */
   readonly depth: Float64Array;
   /**
-   * All is one mass of compound, with proof: a way through and along it is strong from this length on. Null: joints are open,
-   * or closed one by one.
+   * A way along closed joints, with proof, and through the solids between them is strong from this length on. Null: all
+   * joints are open.
    */
   readonly solidFrom: number | null;
   /** Plies punctured by an edge: 0 none, else its place in `punctures` and one. */

@@ -3,7 +3,7 @@
 
 import { nm, type Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
-import { hopClosedJoints, sinkIntoCompound } from '#solver/network/closed-joints.ts';
+import { sinkClosedJoints } from '#solver/network/closed-joints.ts';
 import { countAll, type Counting, packed } from './ply-count.ts';
 import { gridOf } from '#solver/network/grid.ts';
 import {
@@ -40,8 +40,7 @@ export function networkOf(
   edges.clear();
   const hidden = collectEdges(grid, options, edges);
   const { closedFrom = options.leastThickness } = options;
-  if (grid.potted) sinkIntoCompound(edges, closedJoint);
-  else hopClosedJoints(edges, closedFrom, closedJoint);
+  const closes = sinkClosedJoints(edges, closedJoint) || grid.potted;
   const contacts = contactsOf(grid);
   if (grid.potted) collectSlants(grid, contacts, options, edges, closedFrom);
   collectSightLines(grid, { ...contacts, outAt: hidden.outAt }, options, { edges, line }, sightsUpTo);
@@ -51,7 +50,7 @@ export function networkOf(
     edges,
     hidden.shownAt,
     sightsUpTo,
-    grid.potted ? { solidFrom: closedFrom, stuff: closedJoint } : null,
+    closes ? { solidFrom: closedFrom, stuff: closedJoint } : null,
   );
 }
 
@@ -140,13 +139,14 @@ function puncturedAt(net: Network, edges: readonly number[], at: number): readon
   return net.kind[edge] === CLOSED && isInOneJoint(net, edges, at) ? [] : own;
 }
 
-/** A way along a joint or straight in compound that has come along one before, with nothing but solids between. */
+/** A way along a joint or straight in compound that has come along one before, with nothing but closed solids between. */
 function isInOneJoint(net: Network, edges: readonly number[], at: number): boolean {
   if (net.solidFrom === null) return false;
   for (let i = at - 1; i >= 0; i--) {
-    const kind = net.kind[edges[i]!];
+    const edge = edges[i]!;
+    const kind = net.kind[edge];
     if (kind === CLOSED || kind === SLANT) return true;
-    if (kind !== THROUGH) return false;
+    if (kind !== THROUGH || net.depth[edge] === 0) return false;
   }
   return false;
 }

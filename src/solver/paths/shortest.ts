@@ -73,7 +73,7 @@ export function shortestFrom(
     target.reached.push(code);
     arrivals.push(arrivalOf(heap, conductor, label));
   };
-  /** A label has no more of anything; in compound it has come no deeper and is as far begun. */
+  /** A label has no more of anything; where joints are closed it has come no deeper and is as far begun. */
   const beats = (other: number, code: number, deep: number): boolean =>
     noMoreThan(heap.code[other]!, code) &&
     (solidFrom === null || (heap.depth[other]! <= deep && hopped(heap.code[other]!) === hopped(code)));
@@ -111,14 +111,13 @@ export function shortestFrom(
       if (onSurface && way === ACROSS_AIR && cost[e]! >= limits.x) continue;
       const slant = way === SLANT;
       const closed = way === CLOSED || slant;
-      // one closed joint is walked in one hop, measured as a whole; in compound all lengths add up
-      if (closed && hop && solidFrom === null) continue;
       const next = to[e]!;
       const far = length + cost[e]!;
       if (outside?.[next]) continue;
       let picked = code;
       let deep = 0;
-      if (solidFrom !== null && (closed || way === THROUGH)) {
+      const isSolid = solidFrom !== null && (closed || (way === THROUGH && depth[e]! > 0));
+      if (isSolid) {
         deep = heap.depth[label]! + depth[e]!;
         if ((closed || hop) && deep >= solidFrom) continue;
       }
@@ -129,7 +128,7 @@ export function shortestFrom(
         for (const { most, cls } of given) if (countOf(picked, cls) >= most) continue edges;
       }
       if (byRank && rank[e]! > 0) picked = withMaterial(picked, ranks - rank[e]!);
-      const goesOn = closed || (solidFrom !== null && hop && way === THROUGH);
+      const goesOn = closed || (isSolid && hop);
       if (goesOn !== hop) picked = withHop(picked, goesOn);
       for (let other = madeAt[next]!; other >= 0; other = heap.madeBefore[other]!) {
         if (heap.length[other]! <= far && beats(other, picked, deep)) continue edges;

@@ -138,6 +138,8 @@ const longer = (missing: string | null, where: string): string =>
   missing === null || Number(missing) === 0 ? '' : `${missing} ${lengthUnit()} more ${where} would do.`;
 
 function bridgeSays(bridge: SpotBridge, needed: Grade | null, isOpen: boolean): string {
+  if (isOpen && bridge.unsafe === 'rating')
+    return `${bridge.id} is rated below the working voltage between its circuits, and what stands across itself is not given: if that is more than it is rated for, one fault in it puts the mains on the output.`;
   if (isOpen && bridge.unsafe !== null)
     return `${bridge.id} is not known to be a safety part: if it is none, one fault in it puts the mains on the output.`;
   switch (bridge.unsafe) {

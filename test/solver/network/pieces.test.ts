@@ -307,6 +307,32 @@ describe('pieces past closed joints', () => {
     expect(summed(piecesOf(endToEnd(0.4, true)))).toEqual([[0, 0.5]]);
   });
 
+  /** Three plies from `a`, at their lower joint, to `b`, at the upper one; a seam under them half-way. */
+  const stepwise = (length: number): Section => {
+    const ply = { kind: 'ply', stuff: TAPE, layer: 1, closed: true, crossX: 'strong' } as const;
+    return sectionOf(
+      [-1, -20, length + 1, 5],
+      [
+        solid([-1, -20, length / 2, 0], 4, STRONG),
+        solid([length / 2, -20, length + 1, 0], 5, STRONG),
+        solid([-1, 0, 0, 0.2], 0, STRONG),
+        solid([length, 0, length + 1, 0.1], 0, STRONG),
+        solid([0, 0, length, 0.1], 1, { ...ply, ply: 0 }),
+        solid([0, 0.1, length, 0.15], 2, { ...ply, ply: 1 }),
+        solid([0, 0.15, length, 0.25], 3, { ...ply, ply: 2 }),
+        metal('a', [-1, 0.05, 0, 0.12]),
+        metal('b', [length, 0.12, length + 1, 0.2]),
+      ],
+    );
+  };
+
+  it('should add up what runs along two closed joints and through the ply between: under 0.4 mm two plies, else none', () => {
+    const steps = (length: number) => summed(piecesOf(stepwise(length))).filter(([, each]) => each === 0);
+    expect(steps(0.34)).toEqual([[2, 0]]);
+    // 0.3 + 0.05 + 0.3: each joint is under 0.4 mm, together they are not
+    expect(steps(0.6)).toEqual([]);
+  });
+
   it('should leave no way without a puncture where everything is potted', () => {
     expect(summed(piecesOf(taped(3, 0.1, {}, true)))).toEqual([[3, 0]]);
     expect(piecesOf(taped(1, 0.4, {}, true))).toEqual([]);

@@ -15,7 +15,7 @@ import {
 import { countAll, type Counting, packed } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { LowerBounds } from '#solver/paths/least-length.ts';
-import { ACROSS_AIR, CLOSED, type Network, SIGHT } from '#solver/network/network.ts';
+import { ACROSS_AIR, CLOSED, type Network, SIGHT, THROUGH } from '#solver/network/network.ts';
 import type { Piece } from '#solver/network/pieces.ts';
 import type { Metric } from '#units/terms.ts';
 import type { Region } from '#solver/section/section.ts';
@@ -39,7 +39,7 @@ const block = fc.record({
 
 const PLY = { kind: 'ply', stuff: 1, crossX: 'strong', crossY: 1 } as const;
 
-/** A closed joint between `a` and `b`, too long for one hop, with a place on its way where two hops would meet. */
+/** A closed joint between `a` and `b`, too long to be walked, with a place on its way where two short ones would meet. */
 function cemented(x: number, y: number, i: number): readonly Region[] {
   const ply = { ...PLY, layer: 100 + i, closed: true };
   return [
@@ -79,40 +79,57 @@ const limitsOf = (metric: Metric, change: Partial<SectionLimits> = {}): SectionL
 /** Whole nanometres. Of two ways that are as long the search may give the one that picked up more as well. */
 const ascending = (lengths: readonly number[]) => [...new Set(lengths.map(Math.round))].sort((a, b) => a - b);
 
+/** A way so far: what it picked up, and how much closed solid matter lies behind it. */
+interface Way {
+  readonly length: number;
+  readonly code: number;
+  readonly depth: number;
+}
+
+const beats = (one: Way, other: Way): boolean =>
+  one.length <= other.length &&
+  one.depth <= other.depth &&
+  hopped(one.code) === hopped(other.code) &&
+  noMoreThan(one.code, other.code);
+
 /** Nanometres of every way between two conductors that no other beats, by relaxing until nothing changes. */
 function relaxed(net: Network, source: number, target: number, counting: Counting, metric: Metric) {
   const onSurface = metric === 'creepage';
-  const kept: { length: number; code: number }[][] = Array.from({ length: net.nodes }, () => []);
+  const kept: Way[][] = Array.from({ length: net.nodes }, () => []);
   const touches = (node: number, conductor: number) =>
     net.conductor[node] === conductor ||
     (net.conductor[node] === -2 && net.touching.get(node)!.includes(conductor));
-  const ways: { length: number; code: number }[] = [];
-  const keep = (list: { length: number; code: number }[], length: number, code: number): boolean => {
-    if (list.some((one) => one.length <= length && noMoreThan(one.code, code))) return false;
-    list.push({ length, code });
+  const ways: Way[] = [];
+  const keep = (list: Way[], way: Way): boolean => {
+    if (list.some((one) => beats(one, way))) return false;
+    list.push(way);
     return true;
   };
-  const queue: { node: number; length: number; code: number }[] = [];
+  const queue: (Way & { node: number })[] = [];
   const worst = Math.max(...net.rank);
-  const fresh = begun(counting.byRank && onSurface ? worst : 0);
+  const fresh: Way = { length: 0, code: begun(counting.byRank && onSurface ? worst : 0), depth: 0 };
   for (let node = 0; node < net.nodes; node++)
-    if (touches(node, source) && keep(kept[node]!, 0, fresh)) queue.push({ node, length: 0, code: fresh });
+    if (touches(node, source) && keep(kept[node]!, fresh)) queue.push({ ...fresh, node });
   for (let at = queue.shift(); at; at = queue.shift()) {
     const { node, length, code } = at;
-    if (touches(node, target)) keep(ways, length, withHop(code, false));
+    if (touches(node, target)) keep(ways, { length, code: withHop(code, false), depth: 0 });
     if (net.conductor[node] !== -1 && !touches(node, source)) continue;
     for (let e = net.start[node]!; e < net.start[node + 1]!; e++) {
       const kind = net.kind[e]!;
       if (onSurface && (kind === SIGHT || (kind === ACROSS_AIR && net.cost[e]! >= mm(1.2)))) continue;
-      if (kind === CLOSED && hopped(code)) continue;
-      const punctured = net.puncture[e]! > 0 ? net.punctures[net.puncture[e]! - 1]! : null;
-      let next = punctured ? withPlies(code, packed(punctured, counting)) : code;
-      const enough = counting.enough.some((most, cls) => most !== undefined && countOf(next, cls) >= most);
-      if (punctured && enough) continue;
+      const closed = kind === CLOSED;
+      const depth = closed || kind === THROUGH ? (net.depth[e]! > 0 ? at.depth + net.depth[e]! : 0) : 0;
+      const goesOn = depth > 0 && (closed || hopped(code));
+      if (goesOn && depth >= net.solidFrom!) continue;
+      const isCounted = net.puncture[e]! > 0 && !(closed && hopped(code));
+      let next = code;
+      if (isCounted) {
+        next = withPlies(code, packed(net.punctures[net.puncture[e]! - 1]!, counting));
+        if (counting.enough.some((most, cls) => most !== undefined && countOf(next, cls) >= most)) continue;
+      }
       if (counting.byRank && onSurface) next = withMaterial(next, worst - net.rank[e]!);
-      next = withHop(next, kind === CLOSED);
-      const far = length + net.cost[e]!;
-      if (keep(kept[net.to[e]!]!, far, next)) queue.push({ node: net.to[e]!, length: far, code: next });
+      const way = { length: length + net.cost[e]!, code: withHop(next, goesOn), depth };
+      if (keep(kept[net.to[e]!]!, way)) queue.push({ ...way, node: net.to[e]! });
     }
   }
   const least = ways.filter(
