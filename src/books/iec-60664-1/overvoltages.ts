@@ -30,11 +30,13 @@ export function mainsTables({ files, rules }: Tables): MainsTables {
 /** The next higher step of the series of rated impulses; an impulse that has none is raised by the factor. */
 export function reinforcedImpulse({ files, rules }: Tables, withstand: Judged<VoltsPeak>): Judged<VoltsPeak> {
   const rule = rules('reinforced-clearance');
-  const series = seriesOf(files.mainsTransient);
+  const series = seriesOf(files.mainsTransient, rule.figure('seriesMost'));
   const next = series.find((step) => step > withstand.value);
   if (series.includes(withstand.value) && next !== undefined) {
     const values = { from: withstand.value, to: next };
-    const why = because('impulse-step', values, rule.because(['stepsUp']).cites, [withstand.because]);
+    const why = because('impulse-step', values, rule.because(['stepsUp', 'seriesMost']).cites, [
+      withstand.because,
+    ]);
     return judged(voltsPeak(next), why);
   }
   return timesPeak(
@@ -45,9 +47,10 @@ export function reinforcedImpulse({ files, rules }: Tables, withstand: Judged<Vo
   );
 }
 
-/** Every impulse that table F.1 names. */
-function seriesOf({ lines }: Tables['files']['mainsTransient']): readonly number[] {
-  const all = [...lines.values()].flat().flatMap(({ value }) => (value === null ? [] : [value]));
+/** Every impulse that table F.1 names for mains up to so much. */
+function seriesOf({ lines }: Tables['files']['mainsTransient'], most: number): readonly number[] {
+  const rows = [...lines.values()].flat().filter(({ at }) => Number(at) <= most);
+  const all = rows.flatMap(({ value }) => (value === null ? [] : [value]));
   return [...new Set(all)].sort((a, b) => a - b);
 }
 

@@ -59,15 +59,18 @@ function requiredClearance(tables: Tables, asked: Question, column: Column): Ans
   return governingClearance(site, asked, column, [whole]);
 }
 
-/** The row that the peak of the mains belongs to: of mains up to 150 V 210, above 420 V peak. */
+/** The row that the peak of the mains belongs to: of mains up to 150 V no more than 210, up to 300 V 420 V peak. */
 function peakOfRow({ files, rules }: Tables, { supply }: Question): Answered<VoltsPeak> {
   const mains = mainsOf(supply);
   const peak = peakOfSine(mains.value);
   const rule = rules('clearance-method');
-  if (mains.value > rules('additional-above-150').figure('mainsMost') && peak <= rule.figure('mainsPeak'))
-    return judged(voltsPeak(rule.figure('mainsPeak')), rule.because());
-  const row = files.clearance.steps.map(Number).find((step) => step >= peak);
-  if (row !== undefined && row < rule.figure('mainsPeak')) return judged(voltsPeak(row), rule.because());
+  const [highest, mainsMost] = [rule.figure('mainsPeak'), rule.figure('mainsMost')];
+  if (mains.value <= rules('additional-above-150').figure('mainsMost')) {
+    const low = files.clearance.steps.map(Number).filter((step) => step < highest);
+    const row = low.find((step) => step >= peak) ?? Math.max(...low);
+    return judged(voltsPeak(row), rule.because());
+  }
+  if (mains.value <= mainsMost) return judged(voltsPeak(highest), rule.because());
   const place = `a mains of ${Math.round(mains.value)} V`;
   return outOfRange(
     `table 2L has no series for ${place}`,

@@ -28,6 +28,10 @@ describe('what IEC 60664-1 asks', () => {
     ['at 2 500 m by the step to 3 000 m', { altitude: 2500 }, [1.71, 3.42]],
     ['in pollution degree 3', { mains: 50, rms: 50, peak: 71, pollutionDegree: 3 }, [1.04, 2.2]],
     ['of a reinforced impulse of 6 000 V: 8.0 mm with the line of 8 000', { category: 4 }, [5.5, 8]],
+    // the series has no 10 000 V: 8.0 and the line of 12 000 V
+    ['of an impulse of 8 000 V', { mains: 690, rms: 690, peak: 976, category: 3 }, [8, 14]],
+    // 12 000 V has no next step: 14.0, and 19.2 kV: 18 + 4.2/5 x 7 = 23.88
+    ['of an impulse of 12 000 V', { mains: 690, rms: 690, peak: 976, category: 4 }, [14, 23.88]],
   ] as const)('should be clearance %s', (_, changes, asked) => {
     expect(figures(ask(book, changes).clearance)).toEqual(asked);
   });

@@ -22,6 +22,11 @@ describe('what IEC 60950-1 asks', () => {
     ['at the last step', { peak: 1300 }, [3.2, 6.4]],
     ['beyond it, no figure and never a row of 2K above the mains', { peak: 1301 }, [null, null]],
     ['in category III', { category: 3 }, [3.2, 6.4]],
+    // 300 V rms is 424 V peak, still the row of 420: one step of 2L on top
+    ['at 300 V', { mains: 300, rms: 300, peak: 424.3 }, [2.1, 4.2]],
+    ['at 301 V, no figure', { mains: 301, rms: 301, peak: 425.7 }, [null, null]],
+    // 150 V rms is 212 V peak: row of 210, 1.0 and 2.0, one step on top
+    ['at 150 V', { mains: 150, rms: 150, peak: 212.1 }, [1.1, 2.2]],
     ['at 120 V', { mains: 120, rms: 120, peak: 170 }, [1, 2]],
     ['at 120 V above 210 V peak, by the series of low mains', { mains: 120, peak: 250 }, [1.1, 2.2]],
     [
