@@ -1,5 +1,5 @@
-// One build judged by several rule books: what each needs, asks, finds and says, and where they part (format
-// layerwright-books/1). Lengths in mm, voltages in V. A book's answer is the judge's own; nothing is judged here.
+// One build judged by several rule books: what each needs, asks, finds and says, and where they part.
+// Lengths in mm, voltages in V. A book's answer is the judge's own; nothing is judged here.
 
 import type { SheetRule } from '#books/questions/book.ts';
 import { bookOf } from '#books/book-of.ts';
@@ -13,7 +13,6 @@ import type { Grade } from '#units/terms.ts';
 import { type FigureSource, figureSource } from './figure-source.ts';
 
 export interface SideBySide {
-  readonly format: 'layerwright-books/1';
   readonly title: string;
   readonly books: readonly BookColumn[];
   readonly parting: readonly Parting[];
@@ -89,7 +88,6 @@ export const sideBySide = (design: Design, ids: readonly string[]): SideBySide =
   besides(design.title, [...bookColumns(design, ids)]);
 
 export const besides = (title: string, books: readonly BookColumn[]): SideBySide => ({
-  format: 'layerwright-books/1',
   title,
   books,
   parting: partings(books),

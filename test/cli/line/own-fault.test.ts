@@ -6,7 +6,7 @@ import { overviewJob } from '#cli/many/overview-item.ts';
 import { broken, ownFault } from '#cli/line/own-fault.ts';
 
 const broke = new Error('Cannot read properties of undefined\n    at judge (judge.ts:3)');
-const order = { rules: null, form: 'json', explain: null } as const;
+const order = { rules: [], form: 'json', explain: null } as const;
 
 describe('a fault of the program', () => {
   it('should be told in one sentence without where in the code it was', () => {

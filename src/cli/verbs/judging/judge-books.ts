@@ -1,7 +1,9 @@
-// `judge FILE --rules A --rules B`: one build by several rule books, side by side, in words or as JSON.
+// `judge FILE --rules A --rules B`: one build by several rule books, side by side in words, one verdict a book as JSON.
 
-import { toldSideBySide } from '#words/books/told-side-by-side.ts';
+import { told } from '#words/told.ts';
+import { verdictsBy } from '#cli/many/judge-item.ts';
 import { sideBySide } from '#judge/study/side-by-side.ts';
+import type { Answer } from '#judge/verdict/answer.ts';
 import { sideBySideText } from '#words/books/side-by-side-text.ts';
 import { faultLines, loadDesign } from '#cli/files/load-design.ts';
 import { refused, type Outcome } from '#cli/line/outcome.ts';
@@ -10,10 +12,18 @@ import { refused, type Outcome } from '#cli/line/outcome.ts';
 export function judgeBooks(file: string, ids: readonly string[], json: boolean): Outcome {
   const loaded = loadDesign(file);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
+  if (json) {
+    const verdicts = verdictsBy(loaded.design, ids);
+    const text = `${JSON.stringify(
+      verdicts.map((verdict) => told(verdict)),
+      null,
+      2,
+    )}\n`;
+    return { code: codeOf(verdicts), out: [text], err: '' };
+  }
   const found = sideBySide(loaded.design, ids);
-  const code = found.books.every(({ verdict }) => verdict === 'meets') ? 0 : 1;
-  const text = json
-    ? `${JSON.stringify(toldSideBySide(found), null, 2)}\n`
-    : sideBySideText(loaded.design, found);
-  return { code, out: [text], err: '' };
+  return { code: codeOf(found.books), out: [sideBySideText(loaded.design, found)], err: '' };
 }
+
+const codeOf = (all: readonly { readonly verdict: Answer }[]): 0 | 1 =>
+  all.every(({ verdict }) => verdict === 'meets') ? 0 : 1;

@@ -1,6 +1,6 @@
 // `judge FILE... [--rules ID] [--json] [--junit] [--explain [A,B]]`: the verdict in words, as JSON or for a build server;
 // `judge FILE --watch`: again whenever the file was written; `judge --jsonl [FILE]`: one a line;
-// with several `--rules`, or `--rules all`, one build by several rule books side by side; with `--field` the touch current
+// with several `--rules`, or `--rules all`, builds by several rule books, side by side in words, flat as JSON; with `--field` the touch current
 // of one build by the field of its section, in place of the estimate.
 
 import { told } from '#words/told.ts';
@@ -35,7 +35,6 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
   if (given.kind === 'wrong') return refused(`judge: ${given.says}.`);
   const { files, options } = given;
   const books = booksOf(options);
-  const rules = books?.[0] ?? null;
   const [only] = files;
   if (books !== null && books.length > 1 && options.has('jsonl'))
     return refused('judge: --jsonl judges by one rule book.');
@@ -50,13 +49,12 @@ export function judgeFiles(words: readonly string[]): Outcome | Promise<Outcome>
     if (noBook !== null) return noBook;
   }
   if (books !== null && books.length > 1) {
-    if (files.length > 1) return refused('judge: several rule books are held side by side on one file.');
     for (const option of ['explain', 'junit', 'watch', 'field'])
       if (options.has(option)) return refused(`judge: --${option} is for one rule book.`);
-    return judgeBooks(only, books, options.has('json'));
+    if (files.length === 1) return judgeBooks(only, books, options.has('json'));
   }
   const form = options.has('json') ? 'json' : options.has('junit') ? 'junit' : 'words';
-  const order: JudgeOrder = { rules, form, explain: options.get('explain') ?? null };
+  const order: JudgeOrder = { rules: books ?? [], form, explain: options.get('explain') ?? null };
   if (options.has('watch')) return watchOne(files, order);
   if (options.has('field')) {
     if (files.length > 1) return refused('judge: --field solves the field of one build.');
@@ -125,7 +123,7 @@ function judgeOne(
   { rules, form, explain }: JudgeOrder,
   verdictOf = (design: Design): Verdict => judge(design).verdict,
 ): Outcome {
-  const loaded = loadDesign(file, rules);
+  const loaded = loadDesign(file, rules[0]);
   if (loaded.kind === 'bad') return refused(faultLines(file, loaded.faults));
   const { design } = loaded;
   const verdict = verdictOf(design);

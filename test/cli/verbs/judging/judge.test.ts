@@ -55,10 +55,9 @@ describe('judge', () => {
     const one = JSON.parse(judge(good, '--json', '--rules', 'iec-60335-1').out);
     expect(one).toMatchObject({ format: 'layerwright-verdict/1', rules: { id: 'iec-60335-1' } });
     const two = judge(good, '--json', '--rules', 'iec-62368-1', '--rules=iec-60335-1');
-    const { format, books } = JSON.parse(two.out);
-    expect([format, books.map(({ rules }: { rules: { id: string } }) => rules.id)]).toEqual([
-      'layerwright-books/1',
-      ['iec-62368-1', 'iec-60335-1'],
+    expect(JSON.parse(two.out)).toMatchObject([
+      { format: 'layerwright-verdict/1', rules: { id: 'iec-62368-1' } },
+      { format: 'layerwright-verdict/1', rules: { id: 'iec-60335-1' } },
     ]);
     expect(judge(good, '--rules', 'all').out).toContain('Where they part');
   });
@@ -67,7 +66,28 @@ describe('judge', () => {
     const { code, err } = judge(good, '--rules', 'iec-62368-1', '--rules', 'iec-60335');
     expect(code).toBe(2);
     expect(err).toContain('there is no rule book iec-60335; there is iec-62368-1, iec-60664-1');
-    expect(judge(good, short, '--rules', 'all').err).toContain('on one file');
+  });
+
+  it('should judge many files by several rule books, file by file and book by book', () => {
+    const books = ['--rules', 'iec-62368-1', '--rules', 'iec-60335-1'];
+    const bad = fileIn(folder, 'untitled.json', { ...design('margins-3-3'), origin: 'guessed' });
+    const { code, out } = judge(good, bad, short, ...books, '--json');
+    expect(
+      JSON.parse(out).map((each: { title?: string; rules?: { id: string }; file?: string }) =>
+        each.file === undefined ? [each.title, each.rules?.id] : each.file === bad,
+      ),
+    ).toEqual([
+      ['margins-3-3', 'iec-62368-1'],
+      ['margins-3-3', 'iec-60335-1'],
+      true,
+      true,
+      ['no-margins', 'iec-62368-1'],
+      ['no-margins', 'iec-60335-1'],
+    ]);
+    expect(code).toBe(2);
+    const words = judge(good, short, ...books);
+    expect(words.out.match(/^By two books it/gm)).toHaveLength(2);
+    expect(words.out.trimEnd().split('\n').at(-1)).toMatch(/^2 files: /);
   });
 
   it('should read standard input', () => {
