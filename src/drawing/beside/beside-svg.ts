@@ -7,6 +7,7 @@ import type { LayerPlace, Scene } from '#drawing/scene/scene.ts';
 import { guessedWidth, place, type Paper } from '#drawing/paper/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
 import type { LineMark, Mark, Point } from '#drawing/paper/mark.ts';
+import { notePlates } from '#drawing/marks/note-marks.ts';
 import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { element } from '#drawing/svg/svg-element.ts';
@@ -20,6 +21,8 @@ export interface BesideOptions {
   /** What all drawings that stand beside each other show, mm. */
   readonly frame: Box;
   readonly prefix: string;
+  /** For a page of paper on which a pixel of the drawing is a pixel of the page. */
+  readonly printed?: boolean;
   /** Name for those who cannot see it. */
   readonly says: string;
   /** The build before, and which of its layers each layer was; left out: nothing is compared. */
@@ -38,7 +41,7 @@ export const frameOf = (scenes: readonly Scene[]): Box => ({
 
 export function besideSvg(
   scene: Scene,
-  { theme, width, frame, prefix, says, before }: BesideOptions,
+  { theme, width, frame, prefix, says, before, printed = false }: BesideOptions,
 ): string {
   const scale = (width - 2 * EDGE) / (frame.x1 - frame.x0);
   const height = Math.ceil((frame.y1 - frame.y0) * scale + 2 * EDGE);
@@ -49,12 +52,17 @@ export function besideSvg(
     bounds,
     room: bounds,
     density: null,
+    printed,
     measure: guessedWidth,
   };
   const marks: readonly Mark[] = [
     ...groundMarks(scene, paper, false),
     ...(before === undefined ? [] : movedEdges(scene, before, paper)),
-    ...pathAndFlagMarks(scene, paper, [], { told: ALL_STRONG, picked: null }),
+    ...pathAndFlagMarks(scene, paper, [], {
+      told: ALL_STRONG,
+      picked: null,
+      kept: notePlates(scene, paper),
+    }),
   ];
   return svgPage(
     { width, height, viewBox: `0 0 ${width} ${height}` },

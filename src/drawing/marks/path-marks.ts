@@ -110,7 +110,7 @@ function punctureMarks(
   };
   const through = { ...line(ROLE, a, b, { color, width: 1.6 }), opacity };
   if (plies <= 1) return [through, diamond];
-  const look = { size: 10.5, color, bold: true, align: 'left', opacity } as const;
+  const look = { size: 11, color, bold: true, align: 'left', opacity } as const;
   return [through, diamond, { kind: 'words', role: ROLE, at: [x + 8, y], words: `${plies}`, ...look }];
 }
 

@@ -11,7 +11,7 @@ import { line, rectangle } from '#drawing/paper/shapes.ts';
 
 const ROLE = 'ruler';
 const BAR = 5;
-const SIZE = 10.5;
+const SIZE = 11;
 /** From the bar to the end of its ticks, and from there to the core. */
 const BESIDE = 12;
 const GAP = 2;

@@ -9,6 +9,8 @@ import { crisp, scaleUp, touches, type Paper } from '#drawing/paper/paper.ts';
 
 /** Screen pixels of a ply from which its own joints are drawn. */
 const COUNTABLE = 3;
+/** The same where ink draws finer than a screen. */
+const COUNTABLE_PRINTED = 2;
 const UNKNOWN_DASH = [5, 4] as const;
 const HULL_DASH = [3, 2.5] as const;
 
@@ -102,7 +104,8 @@ function bands(scene: Scene, paper: Paper): readonly AreaMark[] {
 }
 
 const isCountable = ({ bounds }: Area, paper: Paper): boolean =>
-  (bounds.y1 - bounds.y0) * scaleUp(paper) * (paper.density ?? 1) >= COUNTABLE;
+  (bounds.y1 - bounds.y0) * scaleUp(paper) * (paper.density ?? 1) >=
+  (paper.printed === true ? COUNTABLE_PRINTED : COUNTABLE);
 
 const joint = (theme: Theme): Stroke => ({ color: theme.materials.ply.rim, width: LINE.joint });
 

@@ -14,6 +14,8 @@ export interface Paper {
   readonly room: Plate;
   /** Screen pixels to a pixel: edges of solids fall between them. Null: the paper has none. */
   readonly density: number | null;
+  /** Words on what is printed are nowhere smaller than can be read there. */
+  readonly printed?: boolean;
   /** Width of these words in pixels. */
   readonly measure: (words: string, size: number, bold: boolean) => number;
 }

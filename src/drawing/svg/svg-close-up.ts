@@ -39,6 +39,7 @@ export function windowOn(scene: Scene, window: Box, options: CloseUpOptions): st
     bounds: { left: 0, top: 0, right: width, bottom: height },
     room: { left: EDGE, top: EDGE, right: width - EDGE, bottom: height - EDGE },
     density: null,
+    printed: true,
     measure: guessedWidth,
   };
   const near = within(scene, window);

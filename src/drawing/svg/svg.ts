@@ -5,7 +5,7 @@ import { LETTERING, READING, palette, type ThemeName } from '#drawing/scene/pale
 import type { Scene } from '#drawing/scene/scene.ts';
 import { guessedWidth, place, type Paper } from '#drawing/paper/paper.ts';
 import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
-import { numberPlates } from '#drawing/marks/note-marks.ts';
+import { notePlates, numberPlates } from '#drawing/marks/note-marks.ts';
 import { rulerMarks } from '#drawing/marks/ruler-marks.ts';
 import { groundMarks, otherPathMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
 import { escapeText } from '#words/text/escape-text.ts';
@@ -27,6 +27,8 @@ export interface SvgOptions {
   readonly caption?: boolean;
   /** Layers carry the numbers that they have in the list. */
   readonly numbered?: boolean;
+  /** For a page of paper on which a pixel of the drawing is a pixel of the page. */
+  readonly printed?: boolean;
 }
 
 const WIDTH = 1200;
@@ -60,6 +62,7 @@ export function svgOf(scene: Scene, options: SvgOptions = {}): string {
       bottom: EDGE.top + deep + RIM,
     },
     density: null,
+    ...(options.printed === true && { printed: true }),
     measure: guessedWidth,
   };
   const content = [
@@ -84,13 +87,17 @@ export function sectionSvg(
   paper: Paper,
   { prefix = '', flags = true, numbered = false }: Pick<SvgOptions, 'prefix' | 'flags' | 'numbered'>,
 ): string {
-  const kept = numbered ? numberPlates(scene, paper.view) : [];
+  const kept = numbered ? numberPlates(scene, paper) : [];
   const places = flags ? flagPlaces(scene.flags, (at) => place(paper, at), kept) : [];
   const marks = [
     ...groundMarks(scene, paper, numbered),
     ...rulerMarks(scene, paper),
     ...otherPathMarks(scene, paper),
-    ...pathAndFlagMarks(scene, paper, places, { told: ALL_STRONG, picked: null }),
+    ...pathAndFlagMarks(scene, paper, places, {
+      told: ALL_STRONG,
+      picked: null,
+      kept: notePlates(scene, paper),
+    }),
   ];
   return svgMarks(marks, prefix);
 }

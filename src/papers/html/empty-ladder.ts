@@ -5,7 +5,9 @@ import { element } from '#drawing/svg/svg-element.ts';
 
 const RUNGS = ['reinforced', 'double', 'basic, supplementary', 'functional'] as const;
 const STEP = 15;
-const WIDTH = 190;
+/** 8.25 pt on paper. */
+const SIZE = 11;
+const WIDTH = 200;
 
 export function emptyLadder(theme: Theme): string {
   const bottom = RUNGS.length * STEP + 4;
@@ -22,11 +24,11 @@ export function emptyLadder(theme: Theme): string {
     };
     return (
       element('rect', rung) +
-      element('text', { x: 58, y: y + 7.5, 'font-size': 9.5, fill: theme.second }, word)
+      element('text', { x: 58, y: y + 7.5, 'font-size': SIZE, fill: theme.second }, word)
     );
   });
   const ground = element('path', { d: `M0 ${bottom}H52`, stroke: theme.ink, 'stroke-width': 2 });
-  const none = element('text', { x: 58, y: bottom + 3, 'font-size': 9.5, fill: theme.second }, 'none');
+  const none = element('text', { x: 58, y: bottom + 3, 'font-size': SIZE, fill: theme.second }, 'none');
   const size = {
     width: WIDTH,
     height: bottom + 6,

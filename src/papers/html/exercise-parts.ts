@@ -18,6 +18,10 @@ import {
 } from '#words/learn/exercise-words.ts';
 import { emptyLadder } from './empty-ladder.ts';
 import { raw, tag, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { PRINTED_WIDTH } from '#papers/html/page/printed-width.ts';
+
+/** The section on it: smaller than the page, so that all questions find room under it on A4 and on Letter. */
+const GIVEN_WIDTH = 560;
 
 export interface ExercisePaper {
   readonly exercise: Exercise;
@@ -32,7 +36,7 @@ export function exerciseContent(paper: ExercisePaper): readonly Content[] {
   const { exercise, answers } = paper;
   return [
     tag('p', {}, givenWords(exercise)),
-    tag('figure', {}, drawing(paper)),
+    tag('figure', { class: 'given' }, drawing(paper)),
     tag(
       'ol',
       { type: 'a', class: 'questions' },
@@ -50,7 +54,8 @@ function drawing({ exercise, design, judgement, answers }: ExercisePaper): Marku
     svgOf(shown, {
       theme: 'print',
       caption: false,
-      width: 900,
+      printed: true,
+      width: GIVEN_WIDTH,
       prefix: `${answers ? 'answers' : 'asked'}-${exercise.seed}-`,
     }),
   );
@@ -78,8 +83,8 @@ function corner({ exercise, design, judgement }: ExercisePaper): Markup | null {
   if (!scene || end === undefined) return null;
   const drawn = closeUp(scene, end, {
     theme: 'print',
-    width: 520,
-    height: 170,
+    width: PRINTED_WIDTH,
+    height: 130,
     prefix: `close-${exercise.seed}-`,
     label: 'the weakest way, seen close',
   });

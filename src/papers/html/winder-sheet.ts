@@ -11,6 +11,7 @@ import { svgOf } from '#drawing/svg/svg.ts';
 import { TOOL_VERSION } from '#words/text/tool-version.ts';
 import { windingSteps, type WindingStep } from '#words/design/winding-steps.ts';
 import { raw, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { PRINTED_WIDTH } from '#papers/html/page/printed-width.ts';
 import { sheet } from '#papers/html/page/document.ts';
 
 export interface WinderInput {
@@ -30,7 +31,7 @@ export function winderSheet({ design, judgement, black }: WinderInput): string {
       : raw(
           svgOf(
             { ...scene, path: null, otherPaths: [], flags: [] },
-            { theme: theme.name, caption: false, width: 900, numbered: true },
+            { theme: theme.name, caption: false, printed: true, width: PRINTED_WIDTH, numbered: true },
           ),
         );
   const scope = scopeWords(verdict);

@@ -103,7 +103,7 @@ export class Drawing {
   readonly flags: readonly PlacedFlag[] = $derived.by(() => {
     const { scene, viewport } = this;
     if (scene === null) return [];
-    const numbers = this.isNumbered ? numberPlates(scene, viewport.view) : [];
+    const numbers = this.isNumbered ? numberPlates(scene, { view: viewport.view }) : [];
     return flagsInSight(scene, viewport.view, viewport.room, [
       ...this.grips.filter(stands).map(gripPlate),
       ...numbers,

@@ -8,8 +8,8 @@ import { worstFirst } from '#words/verdict/pair-words.ts';
 import { raw, tag, type Markup } from '#papers/html/page/markup.ts';
 import type { ComparedBuild } from './compared-build.ts';
 
-/** Pixels across, of each of the two. */
-const WIDTH = 440;
+/** Pixels across, of each of the two on A4 with the gap between them: its words keep their size in print. */
+const WIDTH = 328;
 
 /** Null where either has no plain section. */
 export function comparedDrawing(
@@ -22,7 +22,7 @@ export function comparedDrawing(
   if (was === null || was === undefined || is === null || is === undefined) return null;
   const places = new Map(alignLayers(a.doc.layers, b.doc.layers).map((layer) => [layer.b, layer.a] as const));
   const frame = frameOf([was, is]);
-  const options = { theme: theme.name, width: WIDTH, frame };
+  const options = { theme: theme.name, width: WIDTH, frame, printed: true };
   const before = { scene: was, layerOf: (layer: number) => places.get(layer) ?? null };
   return tag(
     'figure',

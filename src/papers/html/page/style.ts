@@ -32,7 +32,7 @@ figure { margin: 0; break-inside: avoid; }
 @media screen { .exercise { padding-top: 24px; } }
 @media print { .exercise + .exercise { break-before: page; } header:has(+ main .exercise) { display: none; } }
 ol.questions { padding-left: 20px; list-style: lower-alpha; }
-ol.questions > li { padding: 6px 0; border-bottom: 1px solid ${theme.hair}; }
+ol.questions > li { padding: 4px 0; border-bottom: 1px solid ${theme.hair}; }
 ol.questions > li::marker { font-weight: 700; }
 li.asked { padding-bottom: 12px !important; }
 .points { float: right; min-width: 22px; margin-left: 12px; border: 1px solid ${theme.ink}; text-align: center; }
@@ -47,6 +47,7 @@ li.asked { padding-bottom: 12px !important; }
 .gap-row { display: grid; grid-template-columns: 2fr 3fr; gap: 24px; margin-top: 10px; }
 .gap-row > section > h2 { margin-top: 0; }
 figure > svg { width: 100%; height: auto; display: block; }
+figure.given > svg { max-width: 560px; margin: 0 auto; }
 figcaption { margin-top: 4px; }
 table { width: 100%; border-collapse: collapse; }
 th { text-align: left; font-weight: 400; color: ${theme.second}; border-bottom: 1.5px solid ${theme.ink}; padding: 4px 10px 4px 0; vertical-align: bottom; }
@@ -122,7 +123,7 @@ const PAGE = (theme: Theme, foot: { readonly left: string; readonly right: strin
 }
 @media print {
   html { background: none; font-size: 11.4px; }
-  html:has(.exercise) { font-size: 10.5px; }
+  html:has(.exercise) { font-size: 11.3px; }
   body { max-width: none; margin: 0; padding: 0; border: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   td { padding: 2.5px 8px 2.5px 0; }
   table.steps td { padding: 1.5px 8px 1.5px 0; }

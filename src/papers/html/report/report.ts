@@ -18,6 +18,7 @@ import { build } from './build.ts';
 import { derivations, foundBlock } from './derivations.ts';
 import { evidence } from '#papers/html/evidence/evidence.ts';
 import { raw, tag, wholeBlock, type Content, type Markup } from '#papers/html/page/markup.ts';
+import { PRINTED_WIDTH } from '#papers/html/page/printed-width.ts';
 import { pairsBlock, pathsBlock } from './pairs.ts';
 import { asked } from './asked.ts';
 import { verdictBar } from '#papers/html/page/signs.ts';
@@ -118,7 +119,8 @@ function drawing({ design, judgement, theme }: ReportParts): Content {
     prefix: 'main-',
     caption: false,
     heading: design.title,
-    width: 900,
+    printed: true,
+    width: PRINTED_WIDTH,
   });
   const caption = `${scene.title}, ${scene.says}. Same scale both ways; filled and hollow pieces of rulers and path are 1 mm each. Hollow flags stand on other sections.`;
   return tag('figure', {}, raw(svg), tag('figcaption', {}, caption));

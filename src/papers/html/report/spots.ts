@@ -12,25 +12,28 @@ import type { ReportParts } from '#papers/html/page/report-parts.ts';
 
 /** More pictures than this make the report heavy without saying more. */
 const MOST_PICTURES = 9;
-const SIZE = { width: 320, height: 200 } as const;
+/** By whether two or three stand in a row: as large as the printed page shows them, so that words keep their size. */
+const SIZES = { few: { width: 332, height: 208 }, many: { width: 216, height: 135 } } as const;
+type Size = (typeof SIZES)[keyof typeof SIZES];
 
 export function spots(parts: ReportParts): Markup | null {
   const all = parts.judgement.verdict.weakSpots;
   if (all.length === 0) return null;
   const views = viewsOf(parts);
   const [seen, told] = [views.slice(0, MOST_PICTURES), views.slice(MOST_PICTURES)];
+  const across = seen.length <= 2 || seen.length === 4 ? 'few' : 'many';
   const figures = seen.map((view) =>
     tag(
       'figure',
       {},
-      picture(view, parts),
+      picture(view, SIZES[across], parts),
       view.spots.map((k) => tag('figcaption', {}, words(all[k]!, k, parts))),
     ),
   );
   const rest = told.flatMap((view) => view.spots.map((k) => tag('p', {}, words(all[k]!, k, parts))));
   return block(
     'Weak spots seen close',
-    tag('div', { class: figures.length <= 2 || figures.length === 4 ? 'spots few' : 'spots' }, figures),
+    tag('div', { class: across === 'few' ? 'spots few' : 'spots' }, figures),
     rest,
   );
 }
@@ -47,7 +50,7 @@ function viewsOf({ design, judgement, theme }: ReportParts): readonly View[] {
   const views = new Map<string, View>();
   judgement.verdict.weakSpots.forEach((spot, k) => {
     const scene = sceneOf(design, judgement, spot.section, { spot: k, elsewhere: 0 });
-    const look = { ...SIZE, theme: theme.name, prefix: '', label: '' };
+    const look = { ...SIZES.many, theme: theme.name, prefix: '', label: '' };
     const key = scene === null ? `${k}` : closeUp({ ...scene, flags: [] }, spot.at, look);
     const equal = views.get(key);
     views.set(key, equal === undefined ? { scene, spots: [k] } : { ...equal, spots: [...equal.spots, k] });
@@ -55,13 +58,13 @@ function viewsOf({ design, judgement, theme }: ReportParts): readonly View[] {
   return [...views.values()];
 }
 
-function picture({ scene, spots: of }: View, { judgement, theme }: ReportParts): Content {
+function picture({ scene, spots: of }: View, size: Size, { judgement, theme }: ReportParts): Content {
   const [first, ...others] = of;
   if (scene === null || first === undefined) return null;
   const spot = judgement.verdict.weakSpots[first]!;
   const numbers = [first, ...others].map((k) => k + 1).join(', ');
   const label = `Spot ${numbers}: ${spotWords(spot.kind)}`;
-  const look = { ...SIZE, theme: theme.name, prefix: `spot${first + 1}-`, label };
+  const look = { ...size, theme: theme.name, prefix: `spot${first + 1}-`, label };
   return raw(closeUp(scene, spot.at, look));
 }
 
