@@ -86,7 +86,7 @@ describe('judge', () => {
     ]);
     expect(code).toBe(2);
     const words = judge(good, short, ...books);
-    expect(words.out.match(/^By two books it/gm)).toHaveLength(2);
+    expect(words.out.match(/^Caution: /gm)).toHaveLength(2);
     expect(words.out.trimEnd().split('\n').at(-1)).toMatch(/^2 files: /);
   });
 
