@@ -38,7 +38,9 @@ export function buildMend({ verdict }: WeakSpot, cause: BuildCause): string {
 
 function heatSays({ hottest, plusMinus, limit, made, open }: Heat, isShort: boolean): string {
   const give = plusMinus > 0 ? ` give or take ${plusMinus} K` : '';
-  const of = made === null ? '' : ` for class ${made.thermalClass} (${made.of.join(', ')})`;
+  // what has no class sets the limit then, and not the lowest class that is known
+  const isOfKnown = made !== null && (isShort || !open.thermalClass);
+  const of = !isOfKnown ? '' : ` for class ${made.thermalClass} (${made.of.join(', ')})`;
   return `The hottest insulation is at ${hottest} degC${give}; the rule book allows ${limit} degC${of}${isShort ? '' : openSays(open)}.`;
 }
 

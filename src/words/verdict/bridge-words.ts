@@ -43,6 +43,6 @@ const UNSAFE: Readonly<Record<Unsafe, string>> = {
 
 const NOT_KNOWN: Readonly<Record<Unsafe, string>> = {
   class: 'class not known, counted as no safety part',
-  rating: 'rating not known, counted as too low',
+  rating: 'rated below the working voltage between its circuits, its own voltage not given',
   'single-part': 'approval not known, counted as none',
 };

@@ -1,0 +1,28 @@
+// Sentences of weak spots name what makes them: the rating of a part, the class that is not known.
+
+import { expect, it } from 'vitest';
+import type { Changes } from '#test/designs.ts';
+import { verdictWith } from '#test/judge/margin-build.ts';
+import { spotSays } from '#words/spots/spot-says.ts';
+
+const told = (changes: Changes): readonly string[] =>
+  verdictWith(changes).weakSpots.map((spot) => spotSays(spot));
+
+const Y1 = { id: 'CY1', kind: 'capacitor', between: ['pri', 'out'], capacitance: '1 nF', safetyClass: 'Y1' };
+
+it('should tell a part rated between the mains and the working voltage by its rating, not by its class', () => {
+  // 240 V mains, 250 V rms between the circuits
+  const [said = '', ...more] = told({ bridges: [{ ...Y1, rated: '245 V' }] });
+  expect(said).toMatch(/CY1 is rated below the working voltage between its circuits/);
+  expect(said).not.toContain('not known to be a safety part');
+  expect(more).toEqual([]);
+});
+
+it('should not tell the limit of the lowest class as that of a class that is known', () => {
+  // no class: held to class 105, 100 degC less 10 K by thermocouple
+  const surroundings = { hottestInsulation: '95 degC', temperature: { method: 'thermocouple' } };
+  const [said = ''] = told({ surroundings, 'layers[1].material': undefined });
+  expect(said).toBe(
+    'The hottest insulation is at 95 degC; the rule book allows 90 degC, if what has no class is of the lowest.',
+  );
+});
