@@ -20,7 +20,12 @@ const demo = (name: string): object =>
 
 const SEED = 20261130;
 /** Some in the suite, for time; more where LAW_RUNS asks for them. */
-const RUNS = Number(process.env['LAW_RUNS'] ?? 25);
+const RUNS = Number(process.env['LAW_RUNS'] ?? 12);
+/** Every third known answer in the suite, for time; all by `AGREE_PART=1/1`. */
+const [part = 1, parts = 3] = (process.env['AGREE_PART'] ?? '1/3').split('/').map(Number);
+const known = cases
+  .filter(({ design }) => designOf(design) !== null)
+  .filter((_, i) => i % parts === part - 1);
 
 function designOf(file: unknown): Design | null {
   const read = readDesign(file, knownIds);
@@ -38,8 +43,8 @@ describe('one voice', () => {
     expect(told(demo(name))).toEqual([]);
   });
 
-  it.each(cases.filter(({ design }) => designOf(design) !== null))('should tell $id in one way', (known) => {
-    expect(told(known.design)).toEqual([]);
+  it.each(known)('should tell $id in one way', ({ design }) => {
+    expect(told(design)).toEqual([]);
   });
 
   it('should tell of random builds in one way', () => {

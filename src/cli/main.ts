@@ -1,36 +1,10 @@
 #!/usr/bin/env node
-// The command line: picks the verb, prints its outcome, sets the exit code.
+// The command line as a process: prints what is answered to it, sets the exit code.
 
 import { setFlagsFromString } from 'node:v8';
 import { isMainThread, workerData } from 'node:worker_threads';
-import { printable } from '#words/text/printable.ts';
 import { broken } from '#cli/line/own-fault.ts';
-import { done, refused, type Outcome } from '#cli/line/outcome.ts';
-import { verbs } from './verbs.ts';
-
-async function run([name, ...words]: readonly string[]): Promise<Outcome> {
-  if (name === undefined) return refused(help());
-  if (['help', '--help', '-h'].includes(name)) return done(help());
-  const verb = verbs.find((each) => each.name === name);
-  if (verb === undefined) {
-    const names = verbs.map((each) => each.name).join(', ');
-    return refused(`there is no verb ${printable(name)}; there are ${names}.`);
-  }
-  if (words.includes('--help')) return done(`${verb.usage}\n  ${verb.says}\n`);
-  return (await verb.load())(words);
-}
-
-function help(): string {
-  const lines = verbs.map(({ usage, says }) => `  ${usage}\n      ${says}`);
-  return [
-    'layerwright judges the insulation of a small mains transformer from a design file.',
-    '',
-    ...lines,
-    '',
-    '- reads standard input. Nothing here calls a build safe: a test laboratory and local codes decide.',
-    '',
-  ].join('\n');
-}
+import { answerTo } from './answer-to.ts';
 
 async function main(): Promise<void> {
   // a reader that has seen enough closes the pipe: that is no fault
@@ -47,7 +21,7 @@ async function main(): Promise<void> {
   };
   process.on('uncaughtException', fall);
   process.on('unhandledRejection', fall);
-  const outcome = await run(process.argv.slice(2)).catch((error: unknown) => broken(verb, error));
+  const outcome = await answerTo(process.argv.slice(2)).catch((error: unknown) => broken(verb, error));
   process.exitCode = outcome.code;
   for (const piece of outcome.out) process.stdout.write(piece);
   if (outcome.err !== '') process.stderr.write(outcome.err);

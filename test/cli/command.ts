@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildSync, type OutputFile } from 'esbuild';
-import { verbs } from '#cli/verbs.ts';
+import { answerTo } from '#cli/answer-to.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -51,10 +51,9 @@ export function run(program: string, words: readonly string[], input = ''): Ran 
   return { code: status, out: stdout, err: stderr };
 }
 
-/** What a verb answers in this process: for what does not hang on how the program starts and ends. */
-export async function answered(name: string, words: readonly string[]): Promise<Ran> {
-  const answer = await verbs.find((verb) => verb.name === name)!.load();
-  const { code, out, err } = await answer(words);
+/** The same line answered in this process: for what does not hang on how the program starts, reads its input and ends. */
+export async function answered(...words: readonly string[]): Promise<Ran> {
+  const { code, out, err } = await answerTo(words);
   return { code, out: out.join(''), err };
 }
 

@@ -11,10 +11,7 @@ import { copyOf, roomy, verdictOf, type File } from './change-design.ts';
 
 const SEED = Number(process.env['LAW_SEED'] ?? 20261125);
 /** Some in the suite, for time; more where LAW_RUNS asks for them. */
-const RUNS = Number(process.env['LAW_RUNS'] ?? 10);
-/** Comparisons that say something a law must have made. */
-const LEAST_COMPARED = RUNS / 5;
-const MOST_RUNS = 4 * RUNS;
+const SOME_RUNS = 10;
 /** Millimetres: sight lines are floating point. */
 const TOLERANCE = 0.000_01;
 
@@ -27,13 +24,17 @@ export function check(
   changes: (file: File) => readonly File[],
   complain: Complain,
   prepare: (file: File) => File = (file) => file,
+  someRuns = SOME_RUNS,
 ): void {
+  const allRuns = Number(process.env['LAW_RUNS'] ?? someRuns);
+  // comparisons that say something a law must have made
+  const leastCompared = allRuns / 5;
   let compared = 0;
   let tried = 0;
   let runs = 0;
   const property = fc.property(arbitraryDesign, (random) => {
     // goes on only while too few builds had anything to compare
-    if (runs >= RUNS && compared >= LEAST_COMPARED) return;
+    if (runs >= allRuns && compared >= leastCompared) return;
     runs++;
     const file = prepare(
       copyOf(random, (copy) => {
@@ -51,8 +52,8 @@ export function check(
     if (saysSomething(before)) compared++;
     expect(complain(before, after)).toEqual([]);
   });
-  fc.assert(property, { seed: SEED, numRuns: MOST_RUNS });
-  expect(compared, `seed ${SEED}`).toBeGreaterThanOrEqual(LEAST_COMPARED);
+  fc.assert(property, { seed: SEED, numRuns: 4 * allRuns });
+  expect(compared, `seed ${SEED}`).toBeGreaterThanOrEqual(leastCompared);
 }
 
 /** A pair stands on more than functional insulation, or a path has a length to lose. */

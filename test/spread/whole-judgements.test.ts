@@ -15,10 +15,10 @@ import { worstPiece } from '#spread/worst-piece.ts';
 import { finished } from '#field/solve/finished.ts';
 import { randomOfDraw, type Random } from '#units/random.ts';
 
-const DRAWS = Number(process.env['MC_DRAWS'] ?? 60);
+const DRAWS = Number(process.env['MC_DRAWS'] ?? 24);
 /** Of the spread itself, whose draws cost less. */
 const SPREAD_DRAWS = 4 * DRAWS;
-const PIECES = 25;
+const PIECES = 10;
 const lesson = JSON.parse(
   readFileSync(new URL('../lesson-margin.json', import.meta.url), 'utf8'),
 ) as DesignFile;

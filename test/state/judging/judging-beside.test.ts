@@ -21,6 +21,14 @@ function designOf(doc: DesignFile): Design {
   return read.design;
 }
 
+/** Each invented build, judged once for all tests of this file. */
+const judgedDemos = Promise.all(
+  demos.map(async (demo) => {
+    const design = designOf(await demo.load());
+    return { id: demo.id, design, here: judge(design) };
+  }),
+);
+
 /** A thread that answers in this one; what goes in and out is cloned, as between threads. */
 class HereWorker implements WorkerLike {
   onmessage: WorkerLike['onmessage'] = null;
@@ -53,15 +61,13 @@ const thread = (): Thread => new Thread({ silentMs: 60_000, start: () => new Her
 describe('judging beside the page', () => {
   it('should answer with the same judgement as on the page, turns included, for every demo build', async () => {
     const beside = judgingBeside(thread());
-    for (const demo of demos) {
-      const design = designOf(await demo.load());
+    for (const { id, design, here } of await judgedDemos) {
       const answer = await beside(design).answer;
-      if (answer.kind !== 'judged') throw new Error(`${demo.id}: ${answer.kind}`);
-      const here = judge(design);
-      expect(answer.judgement.verdict, demo.id).toEqual(here.verdict);
-      expect(answer.judgement.sections, demo.id).toEqual(here.sections);
+      if (answer.kind !== 'judged') throw new Error(`${id}: ${answer.kind}`);
+      expect(answer.judgement.verdict, id).toEqual(here.verdict);
+      expect(answer.judgement.sections, id).toEqual(here.sections);
       for (const { name } of here.sections)
-        expect(answer.judgement.turns.get(name), `${demo.id} ${name}`).toEqual(here.turns.get(name));
+        expect(answer.judgement.turns.get(name), `${id} ${name}`).toEqual(here.turns.get(name));
     }
   });
 
@@ -109,19 +115,17 @@ describe('judging beside the page', () => {
 
 describe('sketch', () => {
   it('should lie as the judged plain section does, in every demo build, and tell of no pair', async () => {
-    for (const demo of demos) {
-      const design = designOf(await demo.load());
+    for (const { id, design, here: judged } of await judgedDemos) {
       const drawn = sketch(design);
-      const judged = judge(design);
-      expect(drawn.sections, demo.id).toHaveLength(1);
+      expect(drawn.sections, id).toHaveLength(1);
       const { geometry, ...plain } = judged.sections[0] as (typeof judged.sections)[0] & {
         geometry: number;
       };
       void geometry;
-      expect(drawn.sections[0], demo.id).toEqual(plain);
-      expect(drawn.turns.get('plain'), demo.id).toEqual(judged.turns.get('plain'));
-      expect(drawn.verdict.fit, demo.id).toEqual(judged.verdict.fit);
-      expect(drawn.verdict.pairs, demo.id).toEqual([]);
+      expect(drawn.sections[0], id).toEqual(plain);
+      expect(drawn.turns.get('plain'), id).toEqual(judged.turns.get('plain'));
+      expect(drawn.verdict.fit, id).toEqual(judged.verdict.fit);
+      expect(drawn.verdict.pairs, id).toEqual([]);
     }
   });
 });

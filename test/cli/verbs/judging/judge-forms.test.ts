@@ -4,7 +4,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { copyFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
+import { answered, bundled, fileIn, newFolder } from '#test/cli/command.ts';
 
 const DEMO = 'static/demos/greenhouse-timer.json';
 
@@ -30,11 +30,13 @@ async function verdicts(text: () => string, count: number): Promise<void> {
 }
 
 describe('judge --junit', () => {
-  it('should give a suite a file and a case a pair, failing where the verdict does', () => {
+  it('should give a suite a file and a case a pair, failing where the verdict does', async () => {
     const bad = fileIn(folder, 'bad & wrong.json', '{ "format": 1 }');
-    const { code, out } = run(program, ['judge', '--junit', DEMO, bad]);
+    const { code, out } = await answered('judge', '--junit', DEMO, bad);
     expect(code).toBe(2);
-    const said = JSON.parse(run(program, ['judge', '--json', DEMO]).out) as { pairs: { verdict: string }[] };
+    const said = JSON.parse((await answered('judge', '--json', DEMO)).out) as {
+      pairs: { verdict: string }[];
+    };
     const [, tests, failures] =
       /<testsuite name="static[^"]*" tests="(\d+)" failures="(\d+)" errors="0">/.exec(out)!;
     expect(Number(tests)).toBe(said.pairs.length + 1);
@@ -45,10 +47,10 @@ describe('judge --junit', () => {
     expect(out).toMatch(/^<\?xml version="1.0" encoding="UTF-8"\?>\n<testsuites>\n[\s\S]*<\/testsuites>\n$/);
   }, 120_000);
 
-  it('should print nothing for a single bad file, and refuse what does not go together', () => {
+  it('should print nothing for a single bad file, and refuse what does not go together', async () => {
     const bad = fileIn(folder, 'bad.json', '{}');
-    expect(run(program, ['judge', '--junit', bad])).toMatchObject({ code: 2, out: '' });
-    expect(run(program, ['judge', '--junit', '--json', DEMO])).toMatchObject({ code: 2, out: '' });
+    expect(await answered('judge', '--junit', bad)).toMatchObject({ code: 2, out: '' });
+    expect(await answered('judge', '--junit', '--json', DEMO)).toMatchObject({ code: 2, out: '' });
   }, 120_000);
 });
 
@@ -68,6 +70,6 @@ describe('judge --watch', () => {
     renameSync(join(folder, 'new.json'), file);
     await verdicts(() => out, 2);
     expect(child.exitCode).toBeNull();
-    expect(run(program, ['judge', join(folder, 'not there'), '--watch'])).toMatchObject({ code: 2 });
+    expect(await answered('judge', join(folder, 'not there'), '--watch')).toMatchObject({ code: 2 });
   }, 120_000);
 });

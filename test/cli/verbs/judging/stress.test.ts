@@ -1,7 +1,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
+import { answered, bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
 
 const folder = newFolder();
 const program = bundled(folder);
@@ -10,8 +10,8 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const DOCK = join(import.meta.dirname, '../../../../static/demos/garden-robot-dock.json');
 
 describe('stress', () => {
-  it('should tell stress in words', () => {
-    const { code, out, err } = run(program, ['stress', DOCK]);
+  it('should tell stress in words', async () => {
+    const { code, out, err } = await answered('stress', DOCK);
     expect([code, err]).toEqual([0, '']);
     for (const title of [
       'Working voltages',
@@ -26,8 +26,8 @@ describe('stress', () => {
     expect(out).toContain('CX1, Primary to Output: unsafe bridge');
   });
 
-  it('should print one object with --json, the same every time, and read standard input', () => {
-    const { code, out } = run(program, ['stress', '--json', DOCK]);
+  it('should print one object with --json, the same every time, and read standard input', async () => {
+    const { code, out } = await answered('stress', '--json', DOCK);
     expect(code).toBe(0);
     const sheet = JSON.parse(out);
     expect(sheet).toMatchObject({ format: 'layerwright-stress/1', title: 'Charging dock of a garden robot' });
@@ -35,18 +35,18 @@ describe('stress', () => {
     expect(run(program, ['stress', '--json', '-'], readFileSync(DOCK, 'utf8')).out).toBe(out);
   });
 
-  it('should refuse bad converter data with the field, and print nothing else', () => {
+  it('should refuse bad converter data with the field, and print nothing else', async () => {
     const design = JSON.parse(readFileSync(DOCK, 'utf8'));
     design.converter.duty = 1.2;
-    const { code, out, err } = run(program, ['stress', fileIn(folder, 'bad.json', design)]);
+    const { code, out, err } = await answered('stress', fileIn(folder, 'bad.json', design));
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('converter.duty');
   });
 
   it.each([[[]], [['a.json', 'b.json']], [['--rules', 'x', DOCK]], [[join(folder, 'missing.json')]]])(
     'should refuse %j',
-    (words) => {
-      const { code, out, err } = run(program, ['stress', ...words]);
+    async (words) => {
+      const { code, out, err } = await answered('stress', ...words);
       expect([code, out]).toEqual([2, '']);
       expect(err).not.toBe('');
     },

@@ -5,20 +5,19 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { escapeText } from '#words/text/escape-text.ts';
 import { lengthDown, lengthUp } from '#words/text/number-words.ts';
 import type { ToldVerdict } from '#words/told.ts';
-import { bundled, fileIn, newFolder, run } from '#test/cli/command.ts';
+import { answered, fileIn, newFolder } from '#test/cli/command.ts';
 
 const folder = newFolder();
-const program = bundled(folder);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const demo = (name: string): string =>
   fileURLToPath(new URL(`../../../../static/demos/${name}.json`, import.meta.url));
-const verdictOf = (file: string): ToldVerdict =>
-  JSON.parse(run(program, ['judge', '--json', file]).out) as ToldVerdict;
+const verdictOf = async (file: string): Promise<ToldVerdict> =>
+  JSON.parse((await answered('judge', '--json', file)).out) as ToldVerdict;
 
-function report(file: string, name: string, ...more: readonly string[]): string {
+async function report(file: string, name: string, ...more: readonly string[]): Promise<string> {
   const out = join(folder, name);
-  expect(run(program, ['report', file, '--out', out, ...more])).toEqual({ code: 0, out: '', err: '' });
+  expect(await answered('report', file, '--out', out, ...more)).toEqual({ code: 0, out: '', err: '' });
   return readFileSync(out, 'utf8');
 }
 
@@ -60,11 +59,11 @@ const UNKNOWN = {
 };
 
 describe('report', () => {
-  it.each(['greenhouse-timer', 'flea-market-drill', 'model-railway-controller', 'headphone-amplifier'])(
+  it.each(['greenhouse-timer', 'garden-robot-dock', 'model-railway-controller', 'headphone-amplifier'])(
     'should tell every figure of the verdict on %s',
-    (name) => {
-      const verdict = verdictOf(demo(name));
-      const html = report(demo(name), `${name}.html`);
+    async (name) => {
+      const verdict = await verdictOf(demo(name));
+      const html = await report(demo(name), `${name}.html`);
       const figures = [
         ...verdict.pairs.flatMap(({ required }) =>
           required === null
@@ -93,40 +92,40 @@ describe('report', () => {
     },
   );
 
-  it('should attach the design, which gives the same verdict again', () => {
-    report(demo('greenhouse-timer'), 'again.html');
-    expect(verdictOf(join(folder, 'again.html'))).toEqual(verdictOf(demo('greenhouse-timer')));
+  it('should attach the design, which gives the same verdict again', async () => {
+    await report(demo('greenhouse-timer'), 'again.html');
+    expect(await verdictOf(join(folder, 'again.html'))).toEqual(await verdictOf(demo('greenhouse-timer')));
   });
 
-  it('should still tell of a build of which nothing is known', () => {
+  it('should still tell of a build of which nothing is known', async () => {
     const file = fileIn(folder, 'unknown.json', UNKNOWN);
-    expect(verdictOf(file).verdict).toBe('not-shown');
-    const html = report(file, 'unknown.html');
+    expect((await verdictOf(file)).verdict).toBe('not-shown');
+    const html = await report(file, 'unknown.html');
     expect(html).toContain('Not shown');
     expect(html.match(/counted as/g)?.length).toBeGreaterThan(5);
-    expect(report(file, 'unknown-winder.html', '--winder')).toContain('An unknown number of plies');
+    expect(await report(file, 'unknown-winder.html', '--winder')).toContain('An unknown number of plies');
   });
 
-  it('should give the figures as comma-separated values', () => {
-    const lines = report(demo('greenhouse-timer'), 'figures.csv').trimEnd().split('\r\n');
+  it('should give the figures as comma-separated values', async () => {
+    const lines = (await report(demo('greenhouse-timer'), 'figures.csv')).trimEnd().split('\r\n');
     expect(lines).toContain('weakest path,pri to out,creepage,0,4.83,5.6,mm,basic,,plain');
   });
 
-  it('should refuse what it cannot make', () => {
+  it('should refuse what it cannot make', async () => {
     const file = demo('greenhouse-timer');
     for (const words of [
       [file],
       [file, file, '--out', 'x.html'],
       [file, '--out', join(folder, 'x.csv'), '--winder'],
     ])
-      expect(run(program, ['report', ...words])).toMatchObject({ code: 2, out: '' });
+      expect(await answered('report', ...words)).toMatchObject({ code: 2, out: '' });
   });
 });
 
 describe('draw to DXF', () => {
-  it('should give the section in millimetres', () => {
+  it('should give the section in millimetres', async () => {
     const out = join(folder, 'section.dxf');
-    expect(run(program, ['draw', demo('greenhouse-timer'), '--out', out]).code).toBe(0);
+    expect((await answered('draw', demo('greenhouse-timer'), '--out', out)).code).toBe(0);
     expect(readFileSync(out, 'utf8')).toMatch(/^0\r\nSECTION\r\n[\s\S]*POLYLINE[\s\S]*0\r\nEOF\r\n$/);
   });
 });
