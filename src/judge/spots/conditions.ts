@@ -2,6 +2,7 @@
 
 import type { Condition, CountedAs } from '#judge/verdict/assumed.ts';
 import type { Counted } from '#judge/assume/fill-context.ts';
+import { openHeights } from '#judge/fill/grown-stack.ts';
 import type { FoundPath } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
 import type { PathPlace } from './spot-kind.ts';
@@ -28,7 +29,11 @@ export function conditionsOf(
   const decisive = open.filter(({ field }) => deciding.has(field));
   // a house rule is a figure; only where it decides is it told as what is not known
   const told = decisive.length > 0 ? decisive : open.filter(({ kind }) => kind === 'unknown');
-  const conditions = told.map((each) => conditionOf(design, each));
+  // over the core a layer of unknown height counts as so high that the core is near
+  const high = place.kind === 'core-bridge' ? openHeights(design).flatMap(({ fields }) => fields) : [];
+  const conditions = told.map((each): Condition =>
+    high.includes(each.field) ? { if: 'at-the-rim' } : conditionOf(design, each),
+  );
   const once = new Map(conditions.map((each) => [JSON.stringify(each), each]));
   return [...once.values()].slice(0, MOST_TOLD);
 }
@@ -97,6 +102,7 @@ interface Place {
 const CONDITIONS: readonly (readonly [RegExp, (place: Place) => Condition])[] = [
   [/\.margins\.(left|right)\.width$/, ({ layer, side }) => ({ if: 'reaches-flange', layer, side })],
   [/\.plies$/, ({ layer }) => ({ if: 'one-ply', layer })],
+  [/\.turns$/, ({ layer }) => ({ if: 'full-row', layer })],
   [/\.plyWithstand$/, ({ layer, counted }) => ({ if: 'ply-stands', layer, counted })],
   [/^former\.wall$/, () => ({ if: 'thin-wall' })],
   [/^former\.flange$/, () => ({ if: 'thin-flange' })],
@@ -112,4 +118,5 @@ const CONDITIONS: readonly (readonly [RegExp, (place: Place) => Condition])[] = 
   [/\.(at|exit|side)$/, () => ({ if: 'that-side' })],
   [/\.(leads|links|start|finish|lead)(\[\d+\])?$/, () => ({ if: 'bare-riser' })],
   [/\.(clearance|creepage)$/, () => ({ if: 'no-distance' })],
+  [/\.materialGroup$/, () => ({ if: 'worst-tracking' })],
 ];

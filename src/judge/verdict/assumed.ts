@@ -80,7 +80,7 @@ export interface TurningFigure {
 /** What a path stands on that nobody knows. Layers counted from 1. */
 export type Condition =
   | { readonly if: 'reaches-flange'; readonly layer: number; readonly side: 'left' | 'right' }
-  | { readonly if: 'one-ply'; readonly layer: number }
+  | { readonly if: 'one-ply' | 'full-row'; readonly layer: number }
   | { readonly if: 'ply-stands'; readonly layer: number; readonly counted: CountedAs }
   | { readonly if: 'enamelled' | 'cover-earns-nothing'; readonly winding: string }
   | {
@@ -96,6 +96,8 @@ export type Condition =
         | 'riser'
         | 'that-side'
         | 'bare-riser'
-        | 'no-distance';
+        | 'no-distance'
+        | 'at-the-rim'
+        | 'worst-tracking';
     }
   | { readonly if: 'counted'; readonly field: string; readonly counted: CountedAs };

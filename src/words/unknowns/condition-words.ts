@@ -16,6 +16,8 @@ function soWords(condition: Condition): string {
       return `layer ${condition.layer} reaches the ${condition.side} flange`;
     case 'one-ply':
       return `layer ${condition.layer} is one ply`;
+    case 'full-row':
+      return `layer ${condition.layer} is one full row`;
     case 'ply-stands':
       return condition.counted.as === 'no-strength'
         ? `nothing is shown of what a ply of layer ${condition.layer} stands`
@@ -44,4 +46,6 @@ const PLAINLY = {
   'that-side': 'the lead runs on that side',
   'bare-riser': 'the lead runs bare up the flange there',
   'no-distance': 'the distance that is not stated is none',
+  'at-the-rim': 'the stack reaches the rim',
+  'worst-tracking': 'the surface there is of tracking group IIIb',
 } as const;

@@ -26,3 +26,17 @@ it('should not tell the limit of the lowest class as that of a class that is kno
     'The hottest insulation is at 95 degC; the rule book allows 90 degC, if what has no class is of the lowest.',
   );
 });
+
+it('should tell a layer of unknown turns over the core as a stack that reaches the rim', () => {
+  const [said = ''] = told({ 'layers[0].turns': 'unknown' });
+  expect(said).toMatch(/runs over core.*, if the stack reaches the rim\.$/);
+});
+
+it('should tell a tracking group that is not known as the worst, in words', () => {
+  const entry = (a: string, b: string, length: string) => ({
+    ...{ between: [a, b], what: 'pins' },
+    ...{ clearance: length, creepage: length },
+  });
+  const said = told({ outside: [entry('pri', 'core', '2 mm'), entry('core', 'out', '2.9 mm')] }).join(' ');
+  expect(said).toContain('if the surface there is of tracking group IIIb.');
+});
