@@ -11,7 +11,7 @@ import type { Design } from '#model/design.ts';
 import type { Because } from '#standards/because.ts';
 import type { OpenVoltage, PairStressResult } from '#stress/pair/pair-stress.ts';
 
-interface AskedPair {
+export interface AskedPair {
   readonly question: PairQuestion;
   readonly neededBecause: Because;
   readonly stress: CountedStress;
