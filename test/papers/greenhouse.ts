@@ -309,7 +309,7 @@ const spot = (more: Partial<WeakSpot>): WeakSpot => ({
   needed: 'reinforced',
   verdict: 'falls-short',
   points,
-  cause: { of: 'path', plies: 0, over: [] },
+  cause: { of: 'path', plies: 0, over: [], screen: false },
   ...more,
 });
 

@@ -12,6 +12,8 @@ export interface PathPlace {
   readonly kind: SpotKind;
   /** Indices in the file's layers. */
   readonly layers: readonly number[];
+  /** A screen that handling has pushed makes it. */
+  readonly screen: boolean;
 }
 
 export function placeOf(design: Design, path: FoundPath, legs: readonly OrientedLeg[]): PathPlace {
@@ -19,12 +21,13 @@ export function placeOf(design: Design, path: FoundPath, legs: readonly Oriented
   const short = path.metric === 'creepage' ? 'short-creepage' : 'short-clearance';
   if (!section || legs.length === 0) {
     const kind = path.grade === 'none' ? 'touching' : overCore(design, path) ? 'core-bridge' : short;
-    return { kind, layers: [] };
+    return { kind, layers: [], screen: false };
   }
   const ends = endRegions(section, legs);
   return {
     kind: kindOf(design, path, section, legs, ends) ?? short,
     layers: layersAlong(section, legs, ends),
+    screen: onPushedScreen(path, section, ends),
   };
 }
 
@@ -55,7 +58,8 @@ function kindOf(
   if (onLead(ends, legs)) return 'lead-in-margin';
   const passed = tapesPassed(section, legs);
   if (section.slumped === null && passed.some((tape) => tape.open)) return 'uncovered-tape-edge';
-  if (section.slumped !== null && passed.some((tape) => tape.drifted)) return 'drifting-tape';
+  const isPushed = passed.some((tape) => tape.drifted) || onPushedScreen(path, section, ends);
+  if (section.slumped !== null && isPushed) return 'drifting-tape';
   if (ends.some((r) => r.stretched)) return 'loose-end';
   if (section.slumped !== null && passed.some((tape) => tape.open)) return 'uncovered-tape-edge';
   if (passed.some((tape) => tape.atFlange)) return 'narrow-margin';
@@ -79,6 +83,13 @@ function onLead(ends: readonly ConductorRegion[], legs: readonly OrientedLeg[]):
     const here = ends.filter((r) => r.conductor === conductor);
     return here.some(isLead) && !here.some((r) => !isLead(r));
   });
+}
+
+/** The path ends on a screen that handling has pushed, or runs over one. */
+function onPushedScreen({ chain }: FoundPath, section: Section, ends: readonly ConductorRegion[]): boolean {
+  const metal = section.regions.filter((r): r is ConductorRegion => r.kind === 'conductor');
+  const passed = metal.filter((r) => chain.over.includes(r.conductor));
+  return [...ends, ...passed].some((r) => r.of === 'screen' && r.stretched);
 }
 
 interface Passed {

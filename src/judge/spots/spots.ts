@@ -129,7 +129,7 @@ function pathSpot(
     verdict,
     conditions: unknowns === null ? [] : conditionsOf(design, path, place, unknowns),
     points,
-    cause: { of: 'path', plies: path.plies, over: path.chain.over },
+    cause: { of: 'path', plies: path.plies, over: path.chain.over, screen: place.screen },
   };
 }
 

@@ -53,7 +53,13 @@ export interface WeakSpot {
 
 /** What a spot comes from, beside its kind, its grades and its lengths. */
 export type SpotCause =
-  | { readonly of: 'path'; readonly plies: number; readonly over: readonly string[] }
+  | {
+      readonly of: 'path';
+      readonly plies: number;
+      readonly over: readonly string[];
+      /** It is a screen that drifts, not a tape. */
+      readonly screen: boolean;
+    }
   | { readonly of: 'bridge'; readonly bridge: SpotBridge }
   | {
       readonly of: 'heat';

@@ -95,7 +95,7 @@ function layLayer(laying: Laying, layer: BuildLayer, band: LayerBand, room: Span
         bare: true,
         crossing: false,
         strippedLead: false,
-        stretched: false,
+        stretched: wanderedBy(laying, layer, room) !== 0,
       });
       return span;
     }

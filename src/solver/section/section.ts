@@ -32,7 +32,7 @@ export interface ConductorRegion extends Rect {
   readonly crossing: boolean;
   /** Part of a lead left bare before its sleeve or cover begins. */
   readonly strippedLead: boolean;
-  /** This end was stretched by slumping. */
+  /** This end was stretched by slumping; a screen was pushed along x. */
   readonly stretched: boolean;
 }
 

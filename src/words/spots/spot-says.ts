@@ -28,7 +28,7 @@ export function spotMend(spot: WeakSpot): string {
   const { cause } = spot;
   switch (cause.of) {
     case 'path':
-      return pathMend(spot, cause.plies);
+      return pathMend(spot, cause);
     case 'bridge':
       return '';
     default:
@@ -40,7 +40,7 @@ type PathCause = Extract<SpotCause, { of: 'path' }>;
 
 function pathSays(
   { kind, length, required, achieved, needed }: WeakSpot,
-  { plies, over }: PathCause,
+  { plies, over, screen }: PathCause,
 ): string {
   const figure =
     length === null || required === null
@@ -63,7 +63,7 @@ function pathSays(
     case 'uncovered-tape-edge':
       return `The tape does not reach the flange and the windings face each other past its edge${figure}; ${stands}.`;
     case 'drifting-tape':
-      return `The tape touches no solid at both edges and can wander${figure}; ${stands}.`;
+      return `The ${screen ? 'screen' : 'tape'} touches no solid at both edges and can wander${figure}; ${stands}.`;
     case 'loose-end':
       return `The end of a winding is not held and can spread to the flange${figure}; ${stands}.`;
     case 'narrow-margin':
@@ -87,7 +87,7 @@ function pathSays(
   }
 }
 
-function pathMend({ kind, length, required, conditions }: WeakSpot, plies: number): string {
+function pathMend({ kind, length, required, conditions }: WeakSpot, { plies, screen }: PathCause): string {
   const missing = length === null || required === null ? null : asked(Math.max(0, required - length));
   switch (kind) {
     case 'touching':
@@ -96,8 +96,9 @@ function pathMend({ kind, length, required, conditions }: WeakSpot, plies: numbe
     case 'narrow-margin':
       return missing === null ? '' : `Widen a margin by ${missing} ${lengthUnit()}.`;
     case 'uncovered-tape-edge':
-    case 'drifting-tape':
       return 'Take tape as wide as the chamber.';
+    case 'drifting-tape':
+      return screen ? 'Fill the margins beside the screen.' : 'Take tape as wide as the chamber.';
     case 'loose-end':
       return 'Fill the margin beside the loose end, or hold the end turns.';
     case 'lead-in-margin':

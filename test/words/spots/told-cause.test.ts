@@ -40,3 +40,17 @@ it('should tell a tracking group that is not known as the worst, in words', () =
   const said = told({ outside: [entry('pri', 'core', '2 mm'), entry('core', 'out', '2.9 mm')] }).join(' ');
   expect(said).toContain('if the surface there is of tracking group IIIb.');
 });
+
+it('should tell a foil that handling pushes to a flange as what drifts, once for both sides', () => {
+  // 3 mm and 0.18 up the flange to the foil: 3.18 of 5
+  const foil = {
+    kind: 'screen',
+    circuit: 'out',
+    thickness: '0.05 mm',
+    inset: { left: '3 mm', right: '3 mm' },
+  };
+  const said = told({ 'layers[2]': foil }).filter((each) => each.includes('can wander'));
+  expect(said).toEqual([
+    'The screen touches no solid at both edges and can wander: 3.18 mm where 5.00 mm would do for reinforced insulation; basic insulation stands there.',
+  ]);
+});
