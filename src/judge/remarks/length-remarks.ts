@@ -4,6 +4,8 @@
 import { GROUPS } from '#judge/assume/stuff.ts';
 import { reaches } from '#standards/ladder.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
+import type { Leg } from '#solver/network/pieces.ts';
+import type { Region } from '#solver/section/section.ts';
 import { nextRowOf } from '#standards/tables/next-row.ts';
 import type { Remark } from '#judge/verdict/remark.ts';
 
@@ -38,13 +40,22 @@ function byClimb(pair: PairOutcome): readonly Remark[] {
 
 const isStrong = ({ needed }: PairOutcome): boolean => needed === 'reinforced' || needed === 'double';
 
-/** Up and down the edges of plies at a flange. */
+/** Up and down the edges of plies at a flange; a bare flange or divider is a wall that stands. */
 function climbOf({ chain, section }: FoundPath): number {
   const legs = chain.pieces.flatMap((piece) => (piece.kind === 'inside' ? piece.piece.trace() : []));
   const faces = section?.chambers.flatMap(({ x0, x1 }) => [x0, x1]) ?? [];
   return legs
-    .filter((leg) => leg.from[0] === leg.to[0] && faces.includes(leg.from[0]))
-    .reduce((sum, leg) => sum + leg.length, 0);
+    .filter((leg) => leg.from[0] === leg.to[0] && leg.from[1] !== leg.to[1] && faces.includes(leg.from[0]))
+    .reduce((sum, leg) => sum + leg.length * shareAtPlies(leg, section?.regions ?? []), 0);
+}
+
+/** Which part of an upright leg runs along the edges of plies. */
+function shareAtPlies({ from, to }: Leg, regions: readonly Region[]): number {
+  const [x, low, high] = [from[0], Math.min(from[1], to[1]), Math.max(from[1], to[1])];
+  const along = regions
+    .filter((r) => r.kind === 'ply' && (r.x0 === x || r.x1 === x))
+    .reduce((sum, r) => sum + Math.max(0, Math.min(high, r.y1) - Math.max(low, r.y0)), 0);
+  return Math.min(1, along / (high - low));
 }
 
 /** The shortest ways through nothing, of a pair that has what it needs: only their length holds it there. */

@@ -114,6 +114,22 @@ describe('remarks', () => {
     expect(has('meets-by-climb', both('2.4 mm'))).toBe(false);
   });
 
+  it('should not tell the way up a divider without any tape beside it as one along tape edges', () => {
+    const chambers = {
+      former: {
+        ...{ height: '5 mm', wall: '0.8 mm', flange: '0.8 mm', material: 'phenolic' },
+        ...{ chambers: [{ width: '8 mm' }, { width: '8 mm' }], dividers: ['0.8 mm'] },
+      },
+      layers: [
+        { kind: 'winding', winding: 'P', turns: 20 },
+        { kind: 'winding', winding: 'S', turns: 8, chamber: 1 },
+      ],
+    };
+    const { pairs, remarks } = verdictWith(chambers);
+    expect(pairs[0]?.verdict).toBe('meets');
+    expect(remarks.map(({ kind }) => kind)).not.toContain('meets-by-climb');
+  });
+
   it('should tell an earthed screen between mains and output', () => {
     const screen = (circuit: string | undefined): Changes => ({
       circuits: [
