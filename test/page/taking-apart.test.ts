@@ -18,14 +18,14 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
         .getByRole('group', { name: 'what came off' })
         .getByRole('button', { name: what, exact: true })
         .click();
-      await expect.poll(() => page.locator('.workspace > ol > li').count()).toBe(7 + i);
+      await expect.poll(() => page.locator('.apart > ol > li').count()).toBe(7 + i);
       // what came off lies open; on to the next thing
       await page.getByRole('button', { name: 'Next step' }).click();
     }
     // each piece lies in its tray, and what to look for is drawn
     await expect.poll(() => page.locator('.trays li').count()).toBe(5);
     await page.locator('.trays li').first().getByRole('button').click();
-    await expect.poll(() => page.locator('.workspace > ol > li.open').innerText()).toContain('Outer wrap');
+    await expect.poll(() => page.locator('.apart > ol > li.open').innerText()).toContain('Outer wrap');
     await expect.poll(() => page.locator('figure svg').count(), { timeout: 20_000 }).toBe(2);
     const open = async (): Promise<number> =>
       Number.parseInt(await page.locator('.side [role=status]').innerText());
@@ -85,9 +85,9 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
 
   it('should have no fault that axe finds at any step, and not scroll sideways', async () => {
     const { page } = await openPage('#taking-apart');
-    const count = await page.locator('.workspace > ol > li').count();
+    const count = await page.locator('.apart > ol > li').count();
     for (let step = 0; step < count; step++) {
-      await page.locator('.workspace > ol > li > button').nth(step).click();
+      await page.locator('.apart > ol > li > button').nth(step).click();
       expect(await faultsOfLooks(page), `step ${step}`).toEqual([]);
     }
   });
