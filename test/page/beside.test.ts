@@ -83,7 +83,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await judged(page);
     await hush(true);
     await page.getByRole('button', { name: /What comes off next/ }).click();
-    const steps = page.locator('.workspace > ol > li');
+    const steps = page.locator('.apart > ol > li');
     const next = page.getByRole('button', { name: 'Next step' });
     const off = page.getByRole('group', { name: 'what came off' });
     let layers = 0;
@@ -97,7 +97,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await off.getByRole('button', { name: 'a screen' }).click();
     layers++;
     await expect.poll(() => steps.count()).toBe(6 + layers);
-    await expect.poll(() => page.locator('.workspace > ol > li.open').innerText()).toContain('creen');
+    await expect.poll(() => page.locator('.apart > ol > li.open').innerText()).toContain('creen');
     await expect.poll(() => page.locator('.side section').innerText()).toBe(told);
     await page.evaluate(() => (location.hash = 'sheet'));
     await hush(false);
