@@ -6,7 +6,8 @@ import type { Design } from '#model/design.ts';
 import { plainSection } from '#solver/placing/lay-out.ts';
 import { WORST } from '#judge/assume/assumption.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
-import { fitOf, withTurns, type Judgement } from './judge.ts';
+import { fitOf } from './fit-of.ts';
+import { withTurns, type Judgement } from './judge.ts';
 
 /** Throws where the rule book does not exist: reading the file has refused it. */
 export function sketch(design: Design): Judgement {
