@@ -110,6 +110,7 @@ const CONDITIONS: readonly (readonly [RegExp, (place: Place) => Condition])[] = 
   [/^core\.outerGap$/, () => ({ if: 'core-near' })],
   [/\.wire\.kind$/, ({ winding }) => ({ if: 'enamelled', winding })],
   [/\.wire\.(approval|insulationLayers)$/, ({ winding }) => ({ if: 'cover-earns-nothing', winding })],
+  [/\.wire\.withstand$/, ({ winding }) => ({ if: 'cover-as-shown', winding })],
   [/\.sleeve$/, () => ({ if: 'no-sleeve' })],
   [/\.sleeve\.wall$/, () => ({ if: 'thin-sleeve' })],
   [/\.sleeve\.into$/, () => ({ if: 'short-sleeve' })],

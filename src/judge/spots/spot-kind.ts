@@ -144,7 +144,9 @@ function solidKind(path: FoundPath): SpotKind {
   const sheets = counted.filter(({ stuff }) => stuff?.kind === 'sheet');
   const covers = counted.filter(({ stuff }) => stuff?.kind !== 'sheet');
   const plies = sheets.reduce((sum, { count }) => sum + count, 0);
-  const enough = plies >= fewest(path.tools.rules.sheets) && covers.length === 0;
+  // of a cover that is certified as reinforced no rule asks more
+  const isWhole = sheets.length === 0 && covers.every(({ stuff }) => stuff?.layers === 3);
+  const enough = isWhole || (plies >= fewest(path.tools.rules.sheets) && covers.length === 0);
   return enough ? 'weak-ply' : 'few-plies';
 }
 

@@ -82,7 +82,7 @@ export type Condition =
   | { readonly if: 'reaches-flange'; readonly layer: number; readonly side: 'left' | 'right' }
   | { readonly if: 'one-ply' | 'full-row'; readonly layer: number }
   | { readonly if: 'ply-stands'; readonly layer: number; readonly counted: CountedAs }
-  | { readonly if: 'enamelled' | 'cover-earns-nothing'; readonly winding: string }
+  | { readonly if: 'enamelled' | 'cover-earns-nothing' | 'cover-as-shown'; readonly winding: string }
   | {
       readonly if:
         | 'thin-wall'

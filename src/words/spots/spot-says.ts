@@ -71,7 +71,7 @@ function pathSays(
     case 'few-plies':
       return `${plies === 1 ? 'One ply stands' : `${plies} plies stand`} between, fewer than the rule for ${needed} insulation asks; ${stands}.`;
     case 'weak-ply':
-      return `${plies} plies stand between, but they are not shown to withstand the test for ${needed} insulation; ${stands}.`;
+      return `${plies === 1 ? 'One layer stands between, but it is' : `${plies} plies stand between, but they are`} not shown to withstand the test for ${needed} insulation; ${stands}.`;
     case 'thin-wall':
       return `A wall, block or sleeve thinner than the least thickness stands between, and its strength is not shown; ${stands}.`;
     case 'short-creepage':

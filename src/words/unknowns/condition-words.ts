@@ -26,6 +26,8 @@ function soWords(condition: Condition): string {
       return `the wire of ${condition.winding} is enamelled`;
     case 'cover-earns-nothing':
       return `the cover of ${condition.winding} earns nothing`;
+    case 'cover-as-shown':
+      return `the cover of ${condition.winding} stands no more than is shown of it`;
     case 'counted':
       return `${condition.field} is ${countedAsWords(condition.counted)}`;
     default:

@@ -2,7 +2,7 @@
 
 import { expect, it } from 'vitest';
 import type { Changes } from '#test/designs.ts';
-import { verdictWith } from '#test/judge/margin-build.ts';
+import { MARGINS, verdictWith } from '#test/judge/margin-build.ts';
 import { spotSays } from '#words/spots/spot-says.ts';
 
 const told = (changes: Changes): readonly string[] =>
@@ -53,4 +53,24 @@ it('should tell a foil that handling pushes to a flange as what drifts, once for
   expect(said).toEqual([
     'The screen touches no solid at both edges and can wander: 3.18 mm where 5.00 mm would do for reinforced insulation; basic insulation stands there.',
   ]);
+});
+
+it('should tell a certified cover beyond its test as too weak, not as too few plies', () => {
+  // 2.8 kV rms is 3.96 kV peak of 4.0
+  const wire = {
+    kind: 'layer-insulated',
+    conductor: '0.4 mm',
+    overallDiameter: '0.6 mm',
+    insulationLayers: 3,
+  };
+  const certified = { ...wire, approval: 'wire-annex', withstand: '2.8 kV' };
+  const layers = [
+    { kind: 'winding', winding: 'P', turns: 60, margins: MARGINS },
+    { kind: 'winding', winding: 'S', turns: 8, margins: MARGINS },
+  ];
+  const [spot] = verdictWith({ layers, 'windings[1].wire': certified }).weakSpots;
+  expect(spot?.kind).toBe('weak-ply');
+  expect(spot && spotSays(spot)).toBe(
+    'One layer stands between, but it is not shown to withstand the test for reinforced insulation; basic insulation stands there, if the cover of S stands no more than is shown of it.',
+  );
 });
