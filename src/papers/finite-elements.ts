@@ -148,38 +148,17 @@ function materials(section: FieldSection, discs: readonly Disc[], boxes: readonl
     const ring = (disc.metal + disc.overall) / 4e6;
     return { x: disc.x / 1e6 + ring * Math.SQRT1_2, y: disc.y / 1e6 + ring * Math.SQRT1_2, of: disc };
   });
-  const corner = (name: string, side: 'x0' | 'y0' | 'x1' | 'y1') =>
-    list(
-      'real',
-      name,
-      solid.map((box) => box[side] / 1e6),
-    );
-  const permittivities = (name: string, of: readonly { readonly permittivity: number }[]) =>
-    list(
-      'real',
-      name,
-      of.map(({ permittivity }) => permittivity),
-    );
+  const reals = <T>(name: string, of: readonly T[], figure: (one: T) => number): string =>
+    list('real', name, of.map(figure));
   return [
-    corner('sa', 'x0'),
-    corner('sb', 'y0'),
-    corner('sc', 'x1'),
-    corner('sd', 'y1'),
-    permittivities('se', solid),
-    list(
-      'real',
-      'mx',
-      covers.map(({ x }) => x),
-    ),
-    list(
-      'real',
-      'my',
-      covers.map(({ y }) => y),
-    ),
-    permittivities(
-      'me',
-      covers.map(({ of }) => of),
-    ),
+    reals('sa', solid, ({ x0 }) => x0 / 1e6),
+    reals('sb', solid, ({ y0 }) => y0 / 1e6),
+    reals('sc', solid, ({ x1 }) => x1 / 1e6),
+    reals('sd', solid, ({ y1 }) => y1 / 1e6),
+    reals('se', solid, ({ permittivity }) => permittivity),
+    reals('mx', covers, ({ x }) => x),
+    reals('my', covers, ({ y }) => y),
+    reals('me', covers, ({ of }) => of.permittivity),
     `fespace P0h(Th,P0);P0h eps=${num(section.background)};`,
     'for(int k=0;k<se.n;k++)eps=eps+(se[k]-eps)*(x>sa[k])*(x<sc[k])*(y>sb[k])*(y<sd[k]);',
     'int most=0;for(int k=0;k<Th.nt;k++)most=max(most,Th[k].region);',

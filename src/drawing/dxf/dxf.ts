@@ -16,33 +16,40 @@ const MILLIMETRES = 4;
 const METRIC = 1;
 
 export function dxfOf(scene: Scene): string {
-  const { frame } = scene;
-  const paper: Paper = {
-    theme: palette.print,
-    view: { scale: SCALE, stretch: 1, left: 0, base: 0 },
-    bounds: edges(scene, 10),
-    room: edges(scene, 1),
-    density: null,
-    measure: guessedWidth,
-  };
+  const paper = paperOf(scene);
   const here = scene.flags.filter((flag) => flag.here);
   const flags = flagPlaces(here, (at) => place(paper, at));
-  const title: WordsMark = {
-    kind: 'words',
-    role: 'text',
-    at: place(paper, [frame.x0, frame.y0 - 0.6]),
-    words: `${scene.title}, ${scene.says}`,
-    size: 12,
-    color: '',
-    align: 'left',
-  };
   const marks = [
     ...groundMarks(scene, paper, true),
     ...otherPathMarks(scene, paper),
     ...pathAndFlagMarks(scene, paper, flags, { told: ALL_STRONG, picked: null }),
-    title,
+    titleOf(scene, paper),
   ];
-  const header = section('HEADER', [
+  const entities = section('ENTITIES', marks.flatMap(entitiesOf));
+  return [...headerOf(scene), ...entities, ...pair(0, 'EOF')].join('\r\n') + '\r\n';
+}
+
+const paperOf = (scene: Scene): Paper => ({
+  theme: palette.print,
+  view: { scale: SCALE, stretch: 1, left: 0, base: 0 },
+  bounds: edges(scene, 10),
+  room: edges(scene, 1),
+  density: null,
+  measure: guessedWidth,
+});
+
+const titleOf = ({ frame, title, says }: Scene, paper: Paper): WordsMark => ({
+  kind: 'words',
+  role: 'text',
+  at: place(paper, [frame.x0, frame.y0 - 0.6]),
+  words: `${title}, ${says}`,
+  size: 12,
+  color: '',
+  align: 'left',
+});
+
+const headerOf = ({ frame }: Scene): readonly string[] =>
+  section('HEADER', [
     ...pair(9, '$ACADVER'),
     ...pair(1, 'AC1009'),
     ...pair(9, '$INSUNITS'),
@@ -56,9 +63,6 @@ export function dxfOf(scene: Scene): string {
     ...pair(10, frame.x1),
     ...pair(20, frame.y1),
   ]);
-  const entities = section('ENTITIES', marks.flatMap(entitiesOf));
-  return [...header, ...entities, ...pair(0, 'EOF')].join('\r\n') + '\r\n';
-}
 
 /** The frame with so many millimetres round it, in pixels. */
 const edges = ({ frame: { x0, y0, x1, y1 } }: Scene, round: number): Paper['bounds'] => ({

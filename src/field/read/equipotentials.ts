@@ -32,10 +32,8 @@ const JOINS: readonly (readonly number[])[] = [
   [],
 ];
 
-function runsOf(
-  { columns, rows, volts, x0, y0, step }: Raster,
-  level: number,
-): readonly (readonly number[])[] {
+function runsOf(raster: Raster, level: number): readonly (readonly number[])[] {
+  const { columns, rows } = raster;
   const joined = new Map<number, number[]>();
   const link = (a: number, b: number): void => {
     const known = joined.get(a);
@@ -45,13 +43,7 @@ function runsOf(
   for (let row = 0; row + 1 < rows; row++) {
     for (let column = 0; column + 1 < columns; column++) {
       const i = row * columns + column;
-      const above =
-        (volts[i]! > level ? 1 : 0) |
-        (volts[i + 1]! > level ? 2 : 0) |
-        (volts[i + columns + 1]! > level ? 4 : 0) |
-        (volts[i + columns]! > level ? 8 : 0);
-      if (above === 0 || above === 15) continue;
-      const join = JOINS[above]!;
+      const join = JOINS[cornersAbove(raster, i, level)]!;
       // a side's number: twice its lower left corner, one more for upright ones
       const side = (k: number) => [2 * i + 1, 2 * i, 2 * (i + 1) + 1, 2 * (i + columns)][k]!;
       for (let k = 0; k < join.length; k += 2) {
@@ -61,18 +53,31 @@ function runsOf(
       }
     }
   }
-  const place = (side: number): readonly [number, number] => {
-    const i = side >> 1;
-    const upright = side % 2 === 1;
-    const [from, to] = [volts[i]!, volts[upright ? i + columns : i + 1]!];
-    const share = from === to ? 0.5 : (level - from) / (to - from);
-    const [column, row] = [i % columns, Math.floor(i / columns)];
-    return [
-      x0 + (column + 0.5 + (upright ? 0 : share)) * step,
-      y0 + (row + 0.5 + (upright ? share : 0)) * step,
-    ];
-  };
-  return chained(joined).map((sides) => sides.flatMap(place));
+  return chained(joined).map((sides) => sides.flatMap((side) => placeOn(raster, side, level)));
+}
+
+/** Which corners of the square whose lower left one is `i` lie above the level, one bit each. */
+const cornersAbove = ({ columns, volts }: Raster, i: number, level: number): number =>
+  (volts[i]! > level ? 1 : 0) |
+  (volts[i + 1]! > level ? 2 : 0) |
+  (volts[i + columns + 1]! > level ? 4 : 0) |
+  (volts[i + columns]! > level ? 8 : 0);
+
+/** Where the level crosses a side. */
+function placeOn(
+  { columns, volts, x0, y0, step }: Raster,
+  side: number,
+  level: number,
+): readonly [number, number] {
+  const i = side >> 1;
+  const upright = side % 2 === 1;
+  const [from, to] = [volts[i]!, volts[upright ? i + columns : i + 1]!];
+  const share = from === to ? 0.5 : (level - from) / (to - from);
+  const [column, row] = [i % columns, Math.floor(i / columns)];
+  return [
+    x0 + (column + 0.5 + (upright ? 0 : share)) * step,
+    y0 + (row + 0.5 + (upright ? share : 0)) * step,
+  ];
 }
 
 /** Chains of sides: open ones from an end, then what is left, which runs in a ring. */

@@ -64,41 +64,10 @@ function checkReferences(design: Design): readonly BadInput[] {
     layer.kind === 'screen' && layer.id !== null ? [layer.id] : [],
   );
   const conductors = ['core', ...design.parts.map(({ id }) => id), ...screens];
-  const { bond } = design.core;
   return [
-    ...design.workingVoltages.flatMap(({ between, rms, peak }, i) => [
-      ...pair(['workingVoltages', i, 'between'], between, circuits, 'circuit'),
-      ...(rms === null && peak === null
-        ? [badField(['workingVoltages', i, 'rms'], undefined, 'a voltage, rms or peak or both')]
-        : []),
-    ]),
-    ...(design.converter ? outputs(['converter', 'outputs'], design.converter.outputs, circuits) : []),
-    ...(design.converter?.bulk ? bulk(design.converter.bulk, design.supply) : []),
-    ...(design.converter?.variants ?? []).flatMap((variant, i) => [
-      ...outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
-      ...Object.keys(variant.turns).flatMap((id) =>
-        oneOf(
-          ['converter', 'variants', i, 'turns', id],
-          id,
-          design.windings.map((winding) => winding.id),
-          'winding',
-        ),
-      ),
-    ]),
-    ...(typeof bond === 'string'
-      ? oneOf(['core', 'bond'], bond, ['floating', ...circuits], 'circuit, or "floating"')
-      : []),
-    ...design.parts.flatMap((part, i) => [
-      ...oneOf(['parts', i, 'bond'], part.bond, ['floating', ...circuits], 'circuit, or "floating"'),
-      ...part.touches.flatMap((id, j) =>
-        oneOf(
-          ['parts', i, 'touches', j],
-          id,
-          conductors.filter((other) => other !== part.id),
-          'core, screen or other part',
-        ),
-      ),
-    ]),
+    ...checkVoltages(design, circuits),
+    ...checkConverter(design, circuits),
+    ...checkParts(design, circuits, conductors),
     ...design.outside.flatMap(({ between }, i) =>
       pair(
         ['outside', i, 'between'],
@@ -110,6 +79,56 @@ function checkReferences(design: Design): readonly BadInput[] {
     ...design.bridges.flatMap(({ between }, i) =>
       pair(['bridges', i, 'between'], between, circuits, 'circuit'),
     ),
+  ];
+}
+
+const checkVoltages = ({ workingVoltages }: Design, circuits: readonly string[]): readonly BadInput[] =>
+  workingVoltages.flatMap(({ between, rms, peak }, i) => [
+    ...pair(['workingVoltages', i, 'between'], between, circuits, 'circuit'),
+    ...(rms === null && peak === null
+      ? [badField(['workingVoltages', i, 'rms'], undefined, 'a voltage, rms or peak or both')]
+      : []),
+  ]);
+
+function checkConverter(
+  { converter, supply, windings }: Design,
+  circuits: readonly string[],
+): readonly BadInput[] {
+  if (!converter) return [];
+  const ids = windings.map(({ id }) => id);
+  return [
+    ...outputs(['converter', 'outputs'], converter.outputs, circuits),
+    ...(converter.bulk ? bulk(converter.bulk, supply) : []),
+    ...converter.variants.flatMap((variant, i) => [
+      ...outputs(['converter', 'variants', i, 'outputs'], variant.outputs, circuits),
+      ...Object.keys(variant.turns).flatMap((id) =>
+        oneOf(['converter', 'variants', i, 'turns', id], id, ids, 'winding'),
+      ),
+    ]),
+  ];
+}
+
+/** What the core and the parts outside are bonded to and touch. */
+function checkParts(
+  { core: { bond }, parts }: Design,
+  circuits: readonly string[],
+  conductors: readonly string[],
+): readonly BadInput[] {
+  const bonds = ['floating', ...circuits];
+  const expected = 'circuit, or "floating"';
+  return [
+    ...(typeof bond === 'string' ? oneOf(['core', 'bond'], bond, bonds, expected) : []),
+    ...parts.flatMap((part, i) => [
+      ...oneOf(['parts', i, 'bond'], part.bond, bonds, expected),
+      ...part.touches.flatMap((id, j) =>
+        oneOf(
+          ['parts', i, 'touches', j],
+          id,
+          conductors.filter((other) => other !== part.id),
+          'core, screen or other part',
+        ),
+      ),
+    ]),
   ];
 }
 

@@ -27,28 +27,8 @@ export const buildDesign = (read: FileRead): Design => ({
   made: read.made ?? null,
   notes: read.notes ?? '',
   rules: read.rules,
-  supply: {
-    kind: read.supply.kind,
-    voltage: highestOf(read.supply.voltage),
-    lowest: read.supply.lowest ?? leftOut,
-    tolerance: read.supply.tolerance ?? TOLERANCE,
-    frequency: read.supply.frequency ?? FREQUENCY,
-    overvoltageCategory: (read.supply.overvoltageCategory ?? CATEGORY) as OvervoltageCategory,
-    categoryStated: read.supply.overvoltageCategory !== undefined,
-    market: read.supply.market === undefined || read.supply.market === 'unknown' ? null : read.supply.market,
-    transient: read.supply.transient ?? null,
-  },
-  surroundings: {
-    pollutionDegree: (read.surroundings?.pollutionDegree ?? POLLUTION) as PollutionDegree,
-    altitude: read.surroundings?.altitude ?? ALTITUDE,
-    hottestInsulation: read.surroundings?.hottestInsulation ?? leftOut,
-    temperature: {
-      method: orOpen(read.surroundings?.temperature?.method),
-      condition: read.surroundings?.temperature?.condition ?? 'normal',
-    },
-    impregnation: read.surroundings?.impregnation ?? 'none',
-    proof: read.surroundings?.proof ?? 'none',
-  },
+  supply: buildSupply(read.supply),
+  surroundings: buildSurroundings(read.surroundings),
   converter: buildConverter(read.converter),
   workingVoltages: (read.workingVoltages ?? []).map(buildWorkingVoltage),
   circuits: read.circuits.map(({ id, name = id, role, means = 'unknown' }) => ({
@@ -68,6 +48,30 @@ export const buildDesign = (read: FileRead): Design => ({
   confirmed: (read.confirmed ?? []).map(({ value = null, ...cell }) => ({ ...cell, value })),
   unopened: read.unopened ?? false,
   defaulted: defaultedIn(read),
+});
+
+const buildSupply = (read: FileRead['supply']): Design['supply'] => ({
+  kind: read.kind,
+  voltage: highestOf(read.voltage),
+  lowest: read.lowest ?? leftOut,
+  tolerance: read.tolerance ?? TOLERANCE,
+  frequency: read.frequency ?? FREQUENCY,
+  overvoltageCategory: (read.overvoltageCategory ?? CATEGORY) as OvervoltageCategory,
+  categoryStated: read.overvoltageCategory !== undefined,
+  market: read.market === undefined || read.market === 'unknown' ? null : read.market,
+  transient: read.transient ?? null,
+});
+
+const buildSurroundings = (read: FileRead['surroundings']): Design['surroundings'] => ({
+  pollutionDegree: (read?.pollutionDegree ?? POLLUTION) as PollutionDegree,
+  altitude: read?.altitude ?? ALTITUDE,
+  hottestInsulation: read?.hottestInsulation ?? leftOut,
+  temperature: {
+    method: orOpen(read?.temperature?.method),
+    condition: read?.temperature?.condition ?? 'normal',
+  },
+  impregnation: read?.impregnation ?? 'none',
+  proof: read?.proof ?? 'none',
 });
 
 /** Of the supply nothing falls as its voltage grows, so of an interval the upper end counts, everywhere. */

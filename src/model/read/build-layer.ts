@@ -30,25 +30,22 @@ export function buildLayer(read: LayerRead): Layer {
         turnUp,
       };
     }
-    case 'screen': {
-      const { circuit = null, id = null, thickness } = read;
-      const overlap = read.overlap ? buildSheet(read.overlap) : null;
-      const lead = buildScreenLead(read);
-      return {
-        kind: 'screen',
-        chamber,
-        circuit,
-        id,
-        thickness,
-        overlap,
-        inset: buildInset(read.inset),
-        margins,
-        lead,
-      };
-    }
+    case 'screen':
+      return buildScreen(read, chamber, margins);
     default:
       return unreachable(read);
   }
+}
+
+function buildScreen(
+  read: Extract<LayerRead, { kind: 'screen' }>,
+  chamber: number,
+  margins: ScreenLayer['margins'],
+): ScreenLayer {
+  const { circuit = null, id = null, thickness } = read;
+  const overlap = read.overlap ? buildSheet(read.overlap) : null;
+  const [inset, lead] = [buildInset(read.inset), buildScreenLead(read)];
+  return { kind: 'screen', chamber, circuit, id, thickness, overlap, inset, margins, lead };
 }
 
 function buildScreenLead(read: Extract<LayerRead, { kind: 'screen' }>): ScreenLayer['lead'] {

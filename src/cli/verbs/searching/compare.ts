@@ -46,14 +46,21 @@ export function compareFiles(words: readonly string[]): Outcome {
   const fit = fitChanges(fitSide(builtA), fitSide(builtB));
   if (!given.options.has('json'))
     return done(`${comparisonLines(comparison, fit, [sideA.doc, sideB.doc]).map(printable).join('\n')}\n`);
-  const { changed, pairs, ...rest } = comparison;
-  const data = {
+  return done(`${JSON.stringify(asData(comparison, [sideA, sideB], fit), null, 2)}\n`);
+}
+
+/** `layerwright-compare/1` */
+function asData(
+  { changed, pairs, ...rest }: ReturnType<typeof compared>,
+  [a, b]: readonly [ReturnType<typeof sideOf>, ReturnType<typeof sideOf>],
+  fit: ReturnType<typeof fitChanges>,
+): object {
+  return {
     format: 'layerwright-compare/1',
-    titles: [sideA.verdict.title, sideB.verdict.title],
+    titles: [a.verdict.title, b.verdict.title],
     ...rest,
-    changed: changed.map((change) => ({ ...change, says: changeWords(change, sideB.doc) })),
+    changed: changed.map((change) => ({ ...change, says: changeWords(change, b.doc) })),
     pairs,
     fit,
   };
-  return done(`${JSON.stringify(data, null, 2)}\n`);
 }
