@@ -55,7 +55,7 @@ describe('mend', () => {
     const html = readFileSync(out, 'utf8');
     for (const words of ['as found', 'way 1', 'What changed', 'Pair by pair', 'What it did'])
       expect(html).toContain(words);
-    expect(html.match(/<svg [^>]*viewBox="0 0 440 /g)).toHaveLength(2);
+    expect(html.match(/<svg [^>]*viewBox="0 0 328 /g)).toHaveLength(2);
     expect(html).toContain('plies, layer 2: 1 -&gt; 3');
     expect(html).toMatch(/ basic.*falls short.*through one ply.* reinforced.*meets.*along the margin/s);
     expect(html).toContain('>1.52 mm</td><td class="figure" data-head="way 1">1.64 mm</td>');
@@ -107,7 +107,7 @@ describe('compare', () => {
     const out = join(folder, 'compared.html');
     expect(await told('compare', meets, narrower(), '--out', out)).toMatchObject({ code: 0, err: '' });
     const html = readFileSync(out, 'utf8');
-    const sizes = [...html.matchAll(/viewBox="(0 0 440 \d+)"/g)].map(([, size]) => size);
+    const sizes = [...html.matchAll(/viewBox="(0 0 328 \d+)"/g)].map(([, size]) => size);
     expect(sizes).toHaveLength(2);
     expect(new Set(sizes).size).toBe(1);
     expect(html).toContain('left margin, layer 1: 3 mm -&gt; 1 mm');
