@@ -6,7 +6,7 @@ import type { Nm } from '#units/quantity.ts';
 import type { StuffId } from '#solver/section/build.ts';
 import type { SolidOptions } from './pieces.ts';
 import { puncturedBy } from './runs.ts';
-import type { Crossing, Region, Section, SolidRegion } from '#solver/section/section.ts';
+import type { Crossing, Rect, Region, Section, SolidRegion } from '#solver/section/section.ts';
 
 /** Owner of a cell: `AIR`, a solid (index into `solids`), or a conductor (`CONDUCTOR - index into conductors`). */
 export const AIR = -1;
@@ -158,9 +158,7 @@ function turnedUpTo(regions: readonly Region[]): readonly number[] {
 
 function gridOver(section: Section, compound: StuffId): Grid {
   const { frame } = section;
-  const inside = (r: { x0: number; y0: number; x1: number; y1: number }) =>
-    r.x0 < frame.x1 && r.x1 > frame.x0 && r.y0 < frame.y1 && r.y1 > frame.y0;
-  const regions = section.regions.filter(inside);
+  const regions = section.regions.filter((r) => isInside(r, frame));
   const xs = lines(
     regions.flatMap((r) => [r.x0, r.x1]),
     frame.x0,
@@ -174,35 +172,12 @@ function gridOver(section: Section, compound: StuffId): Grid {
   const width = xs.length + 1;
   const owner = new Int32Array(width * (ys.length + 1)).fill(AIR);
   const sags = new Uint8Array(owner.length);
-  const xIndex = new Map(xs.map((x, i) => [x, i]));
-  const yIndex = new Map(ys.map((y, j) => [y, j]));
-  const paint = (
-    r: { x0: number; y0: number; x1: number; y1: number },
-    cells: Int32Array | Uint8Array,
-    value: number,
-  ) => {
-    const i0 = xIndex.get(Math.max(r.x0, frame.x0))! + 1;
-    const i1 = xIndex.get(Math.min(r.x1, frame.x1))!;
-    const j0 = yIndex.get(Math.max(r.y0, frame.y0))! + 1;
-    const j1 = yIndex.get(Math.min(r.y1, frame.y1))!;
-    for (let j = j0; j <= j1; j++) cells.fill(value, j * width + i0, j * width + i1 + 1);
-  };
-
+  const paint = painterOn(xs, ys, frame);
   // solids first, what lies inside others after them; conductors last, since doubt counts against the build
   const solidRegions = regions
     .filter((r): r is SolidRegion => r.kind !== 'conductor')
     .sort((a, b) => PAINT_ORDER[a.kind] - PAINT_ORDER[b.kind]);
-  const solids: GridSolid[] = solidRegions.map((r) => ({
-    body: r.body,
-    stuff: r.stuff,
-    crossX: r.crossX,
-    crossY: r.crossY,
-    closed: r.closed,
-    turnUp: r.turnUp,
-    isMoulding: r.kind === 'moulding',
-    isCover: r.kind === 'wireCover',
-    region: r,
-  }));
+  const solids = solidRegions.map(solidOf);
   solidRegions.forEach((r, index) => paint(r, owner, index));
   const conductors = [
     ...new Set(['core', ...section.regions.flatMap((r) => (r.kind === 'conductor' ? [r.conductor] : []))]),
@@ -211,26 +186,61 @@ function gridOver(section: Section, compound: StuffId): Grid {
     if (r.kind === 'conductor') paint(r, owner, CONDUCTOR - conductors.indexOf(r.conductor));
   }
   if (section.potted) {
-    solids.push({
-      body: -1,
-      stuff: compound,
-      crossX: 'measured',
-      crossY: 'measured',
-      closed: true,
-      turnUp: 0 as Nm,
-      isMoulding: false,
-      isCover: false,
-      region: null,
-    });
-    for (let j = 1; j < ys.length; j++) {
-      for (let i = 1; i < xs.length; i++) {
-        if (owner[j * width + i] === AIR) owner[j * width + i] = solids.length - 1;
-      }
-    }
+    solids.push(solidOfCompound(compound));
+    pourInto(owner, width, solids.length - 1);
   }
   for (const band of section.sagging) paint(band, sags, 1);
   surround(section, owner, width, ys.length + 1, section.potted ? solids.length - 1 : AIR);
   return { xs, ys, owner, sags, solids, conductors, potted: section.potted };
+}
+
+const isInside = (r: Rect, frame: Rect): boolean =>
+  r.x0 < frame.x1 && r.x1 > frame.x0 && r.y0 < frame.y1 && r.y1 > frame.y0;
+
+/** Gives the cells of a rectangle, as far as it lies within the frame, a value. */
+function painterOn(xs: readonly number[], ys: readonly number[], frame: Rect) {
+  const width = xs.length + 1;
+  const xIndex = new Map(xs.map((x, i) => [x, i]));
+  const yIndex = new Map(ys.map((y, j) => [y, j]));
+  return (r: Rect, cells: Int32Array | Uint8Array, value: number): void => {
+    const i0 = xIndex.get(Math.max(r.x0, frame.x0))! + 1;
+    const i1 = xIndex.get(Math.min(r.x1, frame.x1))!;
+    const j0 = yIndex.get(Math.max(r.y0, frame.y0))! + 1;
+    const j1 = yIndex.get(Math.min(r.y1, frame.y1))!;
+    for (let j = j0; j <= j1; j++) cells.fill(value, j * width + i0, j * width + i1 + 1);
+  };
+}
+
+const solidOf = (r: SolidRegion): GridSolid => ({
+  body: r.body,
+  stuff: r.stuff,
+  crossX: r.crossX,
+  crossY: r.crossY,
+  closed: r.closed,
+  turnUp: r.turnUp,
+  isMoulding: r.kind === 'moulding',
+  isCover: r.kind === 'wireCover',
+  region: r,
+});
+
+const solidOfCompound = (stuff: StuffId): GridSolid => ({
+  body: -1,
+  stuff,
+  crossX: 'measured',
+  crossY: 'measured',
+  closed: true,
+  turnUp: 0 as Nm,
+  isMoulding: false,
+  isCover: false,
+  region: null,
+});
+
+/** Compound fills all air within the frame. */
+function pourInto(owner: Int32Array, width: number, compound: number): void {
+  for (let cell = width; cell < owner.length - width; cell++) {
+    const i = cell % width;
+    if (i > 0 && i < width - 1 && owner[cell] === AIR) owner[cell] = compound;
+  }
 }
 
 /** Outside the frame: core all round, or under the tube only; elsewhere air, or compound where the build is potted. */
