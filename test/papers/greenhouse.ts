@@ -2,7 +2,6 @@
 // tested without the rules. Lengths follow the arithmetic 3.00 + 0.18 + 1.65 = 4.83 mm.
 
 import type { Design } from '#model/design.ts';
-import { readDesign } from '#model/read/read-design.ts';
 import { judge, type Judgement } from '#judge/judging/judge.ts';
 import type { Turn } from '#solver/placing/turns.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
@@ -15,6 +14,7 @@ import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Section } from '#solver/section/section.ts';
 import { because, type Because } from '#standards/because.ts';
 import { mm, nm } from '#units/quantity.ts';
+import { designOf, TWO_WINDINGS } from '#test/designs.ts';
 
 const wire = (overall: number): BuildWire => ({
   overall: mm(overall),
@@ -123,13 +123,11 @@ export function greenhouseDesign(title = 'Wall supply of a greenhouse irrigation
     left: { width: left, filled: true },
     right: { width: right, filled: true },
   });
-  const read = readDesign(
+  return designOf(
     {
-      format: 'layerwright-design/1',
+      ...TWO_WINDINGS,
       title,
       origin: 'dissected',
-      rules: 'iec-62368-1',
-      supply: { kind: 'ac', voltage: '240 V' },
       circuits: [
         { id: 'pri', name: 'Primary', role: 'mains' },
         { id: 'aux', name: 'Auxiliary', role: 'mains' },
@@ -149,8 +147,6 @@ export function greenhouseDesign(title = 'Wall supply of a greenhouse irrigation
     },
     { rules: ['iec-62368-1'], tapes: ['t'], plies: new Map(), formers: [], sleeves: [], markets: [] },
   );
-  if (read.kind === 'bad') throw new Error(JSON.stringify(read.faults));
-  return read.design;
 }
 
 /** Circles of every row, spread over the row's hull. */
