@@ -1,6 +1,5 @@
 // A mend in words: what is changed, what it costs, what limits the build then, and why there is none.
 
-import { fileLengthWords } from '#words/text/file-length.ts';
 import { lengthUnit } from '#words/text/length-unit.ts';
 import type { Change } from '#mend/acts/act.ts';
 import type { Cost } from '#mend/search/cost.ts';
@@ -14,6 +13,7 @@ import { fieldWords } from '#words/design/field-words.ts';
 import { answerWords } from '#words/text/answer-words.ts';
 import { listed } from '#words/paths/path-words.ts';
 import { circuitNames } from './circuit-names.ts';
+import { changedEnds, entryWords } from './entry-words.ts';
 import { heldWords } from './held-words.ts';
 import { noMendWords } from './no-mend-words.ts';
 import { lengthDown, lengthNear, lengthPlain, lengthUp } from '#words/text/number-words.ts';
@@ -21,12 +21,13 @@ import { lengthDown, lengthNear, lengthPlain, lengthUp } from '#words/text/numbe
 /** `left margin, layer 3: 2 mm -> 2.85 mm`, or what layer is put in. */
 export function changeWords({ field, from, to }: Change, doc: DesignFile): string {
   if (from === null && field.startsWith('layers[') && !field.includes('.'))
-    return `new layer ${Number(field.slice(7, -1)) + 1}: ${valueWords(to)}`;
+    return `new layer ${Number(field.slice(7, -1)) + 1}: ${entryWords(to)}`;
   if (field === 'layers') return `order of layers: ${orderWords(from)} -> ${orderWords(to)}`;
   if (field.endsWith('.anchored'))
     return `${fieldWords(doc, field)}: taped down, to be shown by the winding instruction`;
-  if (isUncounted({ field, from })) return `${fieldWords(doc, field)}: count them first -> ${valueWords(to)}`;
-  return `${fieldWords(doc, field)}: ${from === null ? 'none' : valueWords(from)} -> ${valueWords(to)}`;
+  if (isUncounted({ field, from })) return `${fieldWords(doc, field)}: count them first -> ${entryWords(to)}`;
+  const [was, is] = changedEnds(from, to);
+  return `${fieldWords(doc, field)}: ${entryWords(was)} -> ${entryWords(is)}`;
 }
 
 /** All that one act changes, with its target; both margins of a layer at once, that they are filled goes without saying. */
@@ -59,7 +60,7 @@ function targetWords(change: Change, doc: DesignFile): string {
   if (from === null && field.startsWith('layers[') && !field.includes('.')) return changeWords(change, doc);
   if (isUncounted(change))
     return `count the ${fieldWords(doc, field)} first; ${String(to)} if there are fewer`;
-  return `${fieldWords(doc, field)} to ${valueWords(to)} (now ${from === null ? 'none' : valueWords(from)})`;
+  return `${fieldWords(doc, field)} to ${entryWords(to)} (now ${from === null ? 'none' : entryWords(from)})`;
 }
 /** The same of several, both sides of a layer as one, and a margin that is filled told with its width. */
 export function changesWords(changes: readonly Change[], doc: DesignFile): readonly string[] {
@@ -85,23 +86,6 @@ const orderWords = (layers: unknown): string =>
   (layers as DesignFile['layers'])
     .map((layer) => (layer.kind === 'winding' ? layer.winding : layer.kind))
     .join(', ');
-
-function valueWords(value: unknown): string {
-  if (typeof value === 'boolean') return value ? 'filled' : 'empty';
-  if (typeof value !== 'object' || value === null)
-    return value === null ? 'none' : fileLengthWords(String(value));
-  if ('value' in value)
-    return `${fileLengthWords(String(value.value))} ± ${'plusMinus' in value ? fileLengthWords(String(value.plusMinus)) : '0'}`;
-  const entry = value as Record<string, unknown>;
-  if (entry['kind'] === 'tape') return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
-  if (entry['kind'] === 'enamelled') return `enamelled wire ${fileLengthWords(String(entry['conductor']))}`;
-  if (entry['kind'] === 'layer-insulated')
-    return `wire with ${String(entry['insulationLayers'])} insulation layers`;
-  if ('wall' in entry)
-    return `${String(entry['material'] ?? 'sleeve')}, wall ${fileLengthWords(String(entry['wall']))}, ${fileLengthWords(String(entry['into']))} into the window`;
-  if ('plies' in entry) return `${String(entry['plies'])} plies of ${String(entry['material'])}`;
-  return JSON.stringify(value);
-}
 
 /** What a mend takes of the window; empty where it takes nothing. */
 export function costWords({ height, width, plies, fill, coupling }: Cost): string {
