@@ -50,7 +50,24 @@ export function pathFigurePlace(
   const ys = path.legs.flatMap(({ from, to }) => [paper.toY(from[1]), paper.toY(to[1])]);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const around = obstacles(path, scene, paper);
-  const { room } = paper;
+  const places = placesRound({ left, right, top, bottom }, { width, height }, paper.room);
+  const costOf = ([x, y]: readonly [number, number]): number => {
+    const plate = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
+    const hidden = around.reduce((sum, one) => sum + one.weight * shared(plate, one), 0);
+    const aside =
+      Math.max(0, left - plate.right, plate.left - right) +
+      Math.max(0, top - plate.bottom, plate.top - bottom);
+    return hidden + NEAR * aside;
+  };
+  return places.reduce((best, place) => (costOf(place) < costOf(best) ? place : best));
+}
+
+/** Above and below the path, beside it and level with it, none outside the room. */
+function placesRound(
+  { left, right, top, bottom }: Plate,
+  { width, height }: { readonly width: number; readonly height: number },
+  room: Plate,
+): readonly (readonly [number, number])[] {
   const columns = [
     (left + right) / 2,
     left - width / 2 - GAP,
@@ -63,7 +80,7 @@ export function pathFigurePlace(
     bottom + GAP + height / 2 + step * height,
   ]);
   const level = [(top + bottom) / 2];
-  const places = columns.flatMap((x, i) =>
+  return columns.flatMap((x, i) =>
     [...rows, ...(i === 1 || i === 2 ? level : [])].map(
       (y) =>
         [
@@ -72,15 +89,6 @@ export function pathFigurePlace(
         ] as const,
     ),
   );
-  const costOf = ([x, y]: readonly [number, number]): number => {
-    const plate = { left: x - width / 2, right: x + width / 2, top: y - height / 2, bottom: y + height / 2 };
-    const hidden = around.reduce((sum, one) => sum + one.weight * shared(plate, one), 0);
-    const aside =
-      Math.max(0, left - plate.right, plate.left - right) +
-      Math.max(0, top - plate.bottom, plate.top - bottom);
-    return hidden + NEAR * aside;
-  };
-  return places.reduce((best, place) => (costOf(place) < costOf(best) ? place : best));
 }
 
 const within = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
