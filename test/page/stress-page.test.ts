@@ -29,14 +29,14 @@ describe.skipIf(!hasBrowser())('the page of stress', () => {
 
   it('should stand beside its section, each layer of turns with a bar of volts at its own height', async () => {
     const { page } = await openStress();
-    const drawn = page.getByRole('region', { name: 'the section and its volts' });
+    const drawn = page.getByRole('region', { name: 'the section and its voltages' });
     await drawn.locator('svg').waitFor();
     // two halves of the primary, the auxiliary, the output
     await expect.poll(() => drawn.locator('path[stroke-dasharray="1.5 3"]').count()).toBe(4);
     await expect.poll(() => drawn.locator('text', { hasText: /\d V$/ }).count()).toBe(1);
     await expect.poll(() => drawn.locator('title').first().textContent()).toContain('Primary to Output');
     const { page: plain } = await openStress({}, 'Wall supply of a greenhouse irrigation timer');
-    const without = plain.getByRole('region', { name: 'the section and its volts' });
+    const without = plain.getByRole('region', { name: 'the section and its voltages' });
     await without.locator('svg').waitFor();
     expect(await without.locator('text', { hasText: / V$/ }).count()).toBe(0);
   });
