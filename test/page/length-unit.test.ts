@@ -69,4 +69,19 @@ describe.skipIf(!hasBrowser())('the unit of lengths', () => {
     expect(printed).not.toMatch(/\d mil\b/);
     expect(wrongs).toEqual([]);
   });
+
+  it('should take the placement of the page of spread in it, and keep millimetres', async () => {
+    const { page } = await openPage('#spread');
+    const margins = page.getByLabel(/^margins, ±/);
+    const unit = page.getByRole('button', { name: /^lengths in/ });
+    await expect.poll(() => margins.inputValue()).toBe('0.2');
+    await unit.click();
+    await expect.poll(() => margins.inputValue()).toBe('0.007874');
+    await margins.fill('0.01');
+    await page.getByRole('button', { name: 'Set and draw' }).click();
+    await unit.click();
+    await unit.click();
+    await expect.poll(() => margins.inputValue()).toBe('0.254');
+    expect(await margins.evaluate((input: HTMLInputElement) => input.checkValidity())).toBe(true);
+  });
 });

@@ -1,6 +1,8 @@
 // Points of a series in pixels of its drawing: the limiting distance against one of the varied figures, and what is asked.
 
 import { ticks } from 'd3-array';
+import { fileLengthWords } from '#words/text/file-length.ts';
+import { inUnit } from '#words/text/length-unit.ts';
 import type { Answer } from '#state/judging/judged.ts';
 import type { SeriesRow } from '#words/mend/series-words.ts';
 
@@ -8,16 +10,22 @@ const [LEFT, RIGHT, TOP, BASE] = [40, 548, 16, 220];
 
 /** What a cell says as a number; lines without one are set by their place. */
 const numberOf = (cell: string | undefined): number | null => {
-  const found = /^-?\d*\.?\d+/.exec(cell ?? '');
+  const found = /^-?\d*\.?\d+/.exec(fileLengthWords(cell ?? ''));
   return found === null ? null : Number(found[0]);
 };
+
+/** Told in the chosen unit. */
+const inUnits = ({ length, required }: NonNullable<SeriesRow['limiting']>) => ({
+  length: inUnit(length),
+  required: inUnit(required),
+});
 
 export function seriesPlot(rows: readonly SeriesRow[], column: number) {
   const known = rows
     .flatMap(({ name, cells, verdict, limiting }, i) =>
       limiting === null || verdict === null
         ? []
-        : [{ name, answer: verdict as Answer, by: numberOf(cells[column]) ?? i + 1, ...limiting }],
+        : [{ name, answer: verdict as Answer, by: numberOf(cells[column]) ?? i + 1, ...inUnits(limiting) }],
     )
     .sort((a, b) => a.by - b.by);
   const span = (values: readonly number[]): readonly [number, number] => {
