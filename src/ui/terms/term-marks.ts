@@ -19,6 +19,8 @@ const AFTER = 250;
 /** Watches the page and keeps the marks where the terms are; returns what ends it. */
 export function keepTermMarks(): () => void {
   if (typeof CSS === 'undefined' || !('highlights' in CSS)) return () => undefined;
+  // there a highlight has the ground of a selection, whatever its rule says
+  if (matchMedia('(forced-colors: active)').matches) return () => undefined;
   const line = new CSSStyleSheet();
   line.replaceSync(MARKED);
   document.adoptedStyleSheets.push(line);
