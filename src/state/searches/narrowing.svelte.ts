@@ -1,11 +1,17 @@
-// How a judgement narrows while facts come in: after each one how much is still unknown, and what each pair reaches at worst
-// and at best.
+// How a judgement narrows while facts come in, step by step: what each brought to be found out and what was found, how much is
+// still unknown after it, and what each pair reaches at worst and at best.
 
 import type { Grade, Verdict } from '#state/judging/judged.ts';
 
 export interface Narrowed {
-  /** The fact that came in. */
-  readonly says: string;
+  /** Id of the step at which the facts came in; empty for how it lay there at first. */
+  readonly step: string;
+  /** Unknowns that it brought: a layer that comes off has its own. */
+  readonly brought: number;
+  /** Unknowns that it settled. */
+  readonly found: number;
+  /** Pairs that it settled; below zero where it opened some. */
+  readonly settled: number;
   readonly unknown: number;
   readonly deciding: number;
   /** Pairs whose verdict is still open. */
@@ -20,24 +26,42 @@ export interface PairReach {
   readonly verdict: Verdict['verdict'];
 }
 
-const MOST = 6;
-
 export class Narrowing {
-  /** The newest first. */
+  /** The newest first; a step that is looked at again later stands there again. */
   steps: readonly Narrowed[] = $state.raw([]);
 
-  note(says: string, verdict: Verdict): void {
-    const now = { says, ...countOf(verdict) };
-    const last = this.steps[0];
-    if (last !== undefined && last.says === says && sameCount(last, now)) return;
-    this.steps = [now, ...this.steps].slice(0, MOST);
+  /** The first note is how it lay here, and gained nothing. */
+  note(step: string, verdict: Verdict): void {
+    const now = countOf(verdict);
+    const [last, ...before] = this.steps;
+    if (last === undefined) {
+      this.steps = [{ step: '', brought: 0, found: 0, settled: 0, ...now }];
+      return;
+    }
+    const less = last.unknown - now.unknown;
+    const gained = { found: Math.max(less, 0), brought: Math.max(-less, 0), settled: last.open - now.open };
+    const isSame = less === 0 && gained.settled === 0 && last.deciding === now.deciding;
+    if (isSame) return;
+    if (last.step !== step) this.steps = [{ step, ...gained, ...now }, ...this.steps];
+    else this.steps = [{ step, ...sum(last, gained), ...now }, ...before];
+  }
+
+  /** What all visits of a step gained together; null where nothing came in there. */
+  gainOf(step: string): Gain | null {
+    const visits = this.steps.filter((each) => each.step === step);
+    return visits.length === 0 ? null : visits.reduce<Gain>(sum, { found: 0, brought: 0, settled: 0 });
   }
 }
 
-const sameCount = (a: Narrowed, b: Narrowed): boolean =>
-  a.unknown === b.unknown && a.deciding === b.deciding && a.open === b.open;
+export type Gain = Pick<Narrowed, 'found' | 'brought' | 'settled'>;
 
-function countOf({ assumptions, pairs }: Verdict): Omit<Narrowed, 'says'> {
+const sum = (a: Gain, b: Gain): Gain => ({
+  found: a.found + b.found,
+  brought: a.brought + b.brought,
+  settled: a.settled + b.settled,
+});
+
+function countOf({ assumptions, pairs }: Verdict): Pick<Narrowed, 'unknown' | 'deciding' | 'open'> {
   const open = assumptions.filter(({ kind }) => kind === 'unknown' || kind === 'interval');
   return {
     unknown: open.length,
@@ -47,7 +71,7 @@ function countOf({ assumptions, pairs }: Verdict): Omit<Narrowed, 'says'> {
 }
 
 /** Pairs that ask for a barrier, as far as they reach now. */
-export const reachOf = ({ pairs }: Verdict): readonly PairReach[] =>
+export const reachOf = ({ pairs }: Pick<Verdict, 'pairs'>): readonly PairReach[] =>
   pairs
     .filter(({ required }) => required !== null)
     .map(({ between, needed, achieved, achievedAtBest, verdict }) => ({
