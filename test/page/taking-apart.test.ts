@@ -27,6 +27,19 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await page.locator('.trays li').first().getByRole('button').click();
     await expect.poll(() => page.locator('.apart > ol > li.open').innerText()).toContain('Outer wrap');
     await expect.poll(() => page.locator('figure svg').count(), { timeout: 20_000 }).toBe(2);
+    // what each answer would let a pair reach stands before it is given
+    const decides = page.getByRole('region', { name: 'What this step decides' });
+    await expect
+      .poll(() => decides.locator('tbody th').allInnerTexts(), { timeout: 20_000 })
+      .toEqual(['1', '2', '3', '4']);
+    expect(await decides.locator('tr[aria-current]').count()).toBe(0);
+    await page.locator('.apart > ol > li.open [data-field$=".plies"]').fill('3');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => decides.locator('tr[aria-current] th').innerText()).toBe('3');
+    expect(await decides.locator('tr[aria-current] td').innerText()).toMatch(/of reinforced: /);
+    await page.locator('.apart > ol > li.open [data-field$=".plies"]').fill('?');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => decides.locator('tr[aria-current]').count()).toBe(0);
     const open = async (): Promise<number> =>
       Number.parseInt(await page.locator('.side [role=status]').innerText());
     await judged(page);
@@ -42,6 +55,7 @@ describe.skipIf(!hasBrowser())('taking apart', () => {
     await page.locator('[data-field="core.outerGap"]').fill('?');
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.side ol li').count()).toBeGreaterThan(2);
+    expect(await page.locator('.side ol').innerText()).toMatch(/found/);
     await page.evaluate(() => (location.hash = 'sheet'));
     await page.locator('[data-row="0"]').waitFor();
     const rows = await page.locator('[data-row]').allInnerTexts();

@@ -4,7 +4,7 @@ import { readDesign } from '#model/read/read-design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
-import { Narrowing, reachOf } from '#state/searches/narrowing.svelte.ts';
+import { Narrowing, reachOf } from '#state/apart/narrowing.svelte.ts';
 import {
   apartSteps,
   newWindingCameOff,

@@ -1,6 +1,6 @@
 // What a step gained, in a few words: what it brought to be found out, what was found, which pairs it settled.
 
-import type { Gain } from '#state/searches/narrowing.svelte.ts';
+import type { Gain } from '#state/apart/narrowing.svelte.ts';
 
 export function gainWords({ found, brought, settled }: Gain): string {
   const told = [
