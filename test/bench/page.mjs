@@ -8,6 +8,7 @@ import { preview } from 'vite';
 import { ensureBrowser, LAUNCH_ARGS } from '#test/browser.mjs';
 import { sandwich } from './builds.ts';
 import { fieldFrames } from './field-frames.mjs';
+import { yardstick } from './yardstick.ts';
 
 const server = await preview({ preview: { port: 0, host: '127.0.0.1' }, logLevel: 'error' });
 const url = server.resolvedUrls.local[0];
@@ -18,9 +19,22 @@ const margin = 'layers[0].margins.left.width';
 const fieldRows = () => fieldFrames({ openSheet, take }, timer, margin);
 // one part alone: `npm run bench:page -- field`
 const rows = process.argv[2] === 'field' ? await fieldRows() : await all();
+const stick = await onPage(yardstick);
+rows.unshift(['yardstick: a million heap operations, ms', { median: rounded(stick) }]);
+for (const [name, row] of rows.slice(1))
+  if (name.endsWith(', ms') && row.median !== undefined) row.yardsticks = rounded(row.median / stick);
 await browser.close();
 await server.close();
 console.table(Object.fromEntries(rows));
+
+/** A function that is whole in itself, as the page runs it. */
+async function onPage(work) {
+  const page = await newPage();
+  // what runs this file may have wrapped the names of functions
+  const answer = await page.evaluate(`(() => { const __name = (named) => named; return (${work})(); })()`);
+  await page.context().close();
+  return answer;
+}
 
 async function all() {
   return [
