@@ -1,10 +1,8 @@
 // What every reading of a run is held against, so that those of two machines can be compared: a million operations of a
 // binary heap, half of them putting in, half taking out.
 
-const OPERATIONS = 1_000_000;
-
 /** Milliseconds, of five the middle one. Whole in itself, so that a page may run it too. */
-export function yardstick(operations: number = OPERATIONS): number {
+export function yardstick(operations = 1_000_000): number {
   const heap = new Float64Array(operations / 2);
   const once = (): number => {
     const before = performance.now();
