@@ -2,14 +2,15 @@
 
 import type { BecauseOf } from '#standards/because.ts';
 import type { StressSteps } from '#standards/steps/of-stress.ts';
+import { basisWords } from '#words/stress/basis-words.ts';
 import { frequency, lengthDown, plain, plies, volts } from '#words/text/number-words.ts';
 import { row, type SheetRow, type WordsFor } from './sheet-row.ts';
 
 export const stressWords: WordsFor<StressSteps> = {
   'working-voltage': () => [],
-  'working-rms': ({ values }) => [row('rms', values.basis, volts(values.value))],
-  'working-peak': ({ values }) => [row('peak', values.basis, volts(values.value))],
-  'working-frequency': ({ values }) => [row('frequency', values.basis, frequency(values.value))],
+  'working-rms': ({ values }) => [row('rms', basisWords(values.basis), volts(values.value))],
+  'working-peak': ({ values }) => [row('peak', basisWords(values.basis), volts(values.value))],
+  'working-frequency': ({ values }) => [row('frequency', basisWords(values.basis), frequency(values.value))],
   'given-voltage': ({ values: { basis, entry } }) => [
     row(basis, `working voltage ${entry + 1} of the file`, '', 'stated'),
   ],

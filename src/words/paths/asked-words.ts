@@ -10,7 +10,7 @@ export function askedWords(
   { stress, required }: PairVerdict,
   metric: Metric,
 ): { figure: string; rest: string } {
-  const basis = basisWords(stress.basis);
+  const basis = basisPhrase(stress.basis);
   if (metric === 'clearance')
     return {
       figure: `${Math.ceil(stress.peak)} V peak`,
@@ -20,7 +20,7 @@ export function askedWords(
   return { figure: `${Math.round(stress.rms)} V rms`, rest: `${basis}${group}` };
 }
 
-function basisWords(basis: PairVerdict['stress']['basis']): string {
+function basisPhrase(basis: PairVerdict['stress']['basis']): string {
   switch (basis) {
     case 'measured':
       return 'as measured';

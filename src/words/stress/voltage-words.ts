@@ -1,5 +1,6 @@
 // Working voltages and what stands between neighbouring layers, in words.
 
+import { basisWords } from './basis-words.ts';
 import { isOutOfRange } from '#standards/tables/out-of-range.ts';
 import type { LocalStress } from '#stress/turns/local-stress.ts';
 import type { ComputedFigure, EndName, StressNote, SwitchingState } from '#stress/pair/pair-stress.ts';
@@ -12,7 +13,7 @@ import type { StressPair } from '#judge/study/stress-report.ts';
 
 export function pairStressLines(pair: StressPair, looks: readonly CircuitLook[]): readonly string[] {
   const { rms, peak, from, computed, notes } = pair;
-  const figures = `${volts(rms)} rms (${from.rms}), ${volts(peak)} peak (${from.peak}), ${frequency(pair.frequency)}`;
+  const figures = `${volts(rms)} rms (${basisWords(from.rms)}), ${volts(peak)} peak (${basisWords(from.peak)}), ${frequency(pair.frequency)}`;
   return [
     `${pairNames(pair.between, looks)}: ${figures}; ${transientWords(pair)}`,
     ...(computed === null

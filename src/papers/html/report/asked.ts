@@ -1,5 +1,6 @@
 // What the rule book asks of each pair, beside what the build has, with the clause and how well the figure is known.
 
+import { basisWords } from '#words/stress/basis-words.ts';
 import { plyWords } from '#words/verdict/ply-words.ts';
 import { citesOf, weakestConfirmed, type Because } from '#standards/because.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
@@ -34,7 +35,7 @@ function rows(
   const voltages = `${volts(stress.rms)} rms, ${volts(stress.peak)} peak, ${frequency(stress.frequency)}`;
   const high = test.highFrequencyPeak === null ? '' : `, ${kilovoltsUp(test.highFrequencyPeak)} above 30 kHz`;
   return [
-    [`working voltage: ${voltages}`, '', '', stress.basis, ...seen(stress.because)],
+    [`working voltage: ${voltages}`, '', '', basisWords(stress.basis), ...seen(stress.because)],
     [
       `creepage, group ${creepage.materialGroup}`,
       askedLength(creepage.basic),
