@@ -51,7 +51,8 @@ describe.skipIf(!hasBrowser())('the unit of lengths', () => {
 
   it('should tell every length of the sheet in it, over a reload too, and papers in millimetres', async () => {
     const { page, wrongs } = await openPage('#sheet');
-    expect((await inMillimetres(page)).length).toBeGreaterThan(5);
+    // the sheet is laid out a moment after the page is ready
+    await expect.poll(async () => (await inMillimetres(page)).length).toBeGreaterThan(5);
     const unit = page.getByRole('button', { name: /^lengths in/ });
     await unit.click();
     await unit.click();
