@@ -29,6 +29,24 @@ export class StuffNumbers {
   }
 }
 
+/** Whether a book may ask for it; a field that is added later and not placed does not compile. */
+const ASKED_FOR = {
+  kind: true,
+  alike: true,
+  group: true,
+  strength: true,
+  stated: true,
+  perMm: true,
+  material: true,
+  thickness: true,
+  solid: true,
+  bonded: true,
+  layers: true,
+  because: false,
+} as const satisfies Record<keyof Solid, boolean>;
+
+const TELLING = (Object.keys(ASKED_FOR) as (keyof Solid)[]).filter((field) => ASKED_FOR[field]);
+
 /** The stuffs of a build; equal ones share a number. A buffer that grows, hence a class. */
 export class Stuffs {
   readonly all = new Map<StuffId, Solid>();
@@ -40,9 +58,7 @@ export class Stuffs {
 
   /** `apart` keeps solids apart that are alike but not the same thing, such as the covers of two windings. */
   id(stuff: Solid, apart = ''): StuffId {
-    const { kind, alike, group, strength, stated, perMm, material, solid, bonded, layers } = stuff;
-    const told = [kind, alike, group, strength, stated, perMm, material, solid, bonded, layers, apart].join();
-    const id = this.#numbers.of(told);
+    const id = this.#numbers.of([...TELLING.map((field) => stuff[field]), apart].join());
     if (!this.all.has(id)) this.all.set(id, stuff);
     return id;
   }
