@@ -4,6 +4,7 @@
 import { ruleBook } from '#books/shelf.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
+import { judgingOf } from '#judge/once/judging.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { readDesign } from '#model/read/read-design.ts';
@@ -35,8 +36,7 @@ export function graded(file: File): Graded | null {
   const read = readDesign(JSON.parse(JSON.stringify(file)), knownIds);
   if (read.kind === 'bad') return null;
   const { design } = read;
-  const judging = { book: ruleBook(design.rules)!, cache, printed: false, reachOnly: false };
-  cache.nextGeneration();
+  const judging = judgingOf(ruleBook(design.rules)!, cache, { printed: false, reachOnly: false });
   const worst = judgeWorst(judging, design);
   const best = judgeBest(judging, design, worst);
   const rows = chamberFits(worst.nominal.build).flatMap(({ layers }) =>

@@ -10,7 +10,6 @@ import { WORST, settled, withEnds } from '#judge/assume/assumption.ts';
 import { StuffNumbers } from '#judge/assume/stuff.ts';
 import { fillBuild } from '#judge/fill/fill-build.ts';
 import { askedOf } from '#judge/grade/path-requirement.ts';
-import { solidRules } from '#judge/grade/solid-rules.ts';
 import { solidRuns } from '#judge/grade/solid-runs.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import type { Judging } from '#judge/once/judging.ts';
@@ -27,13 +26,12 @@ const FINEST = 2 ** -20;
 
 /** `pairs`: as judged with all intervals nominal, which says what their solids have to show. */
 export function pointsOf(
-  { book }: Judging,
+  { book, rules }: Judging,
   design: Design,
   path: string,
   pairs: readonly PairOutcome[],
 ): readonly IntervalPoint[] {
   const questions = pairs.map((pair) => ({ ...pair, asked: askedOf(pair.required, true) }));
-  const rules = solidRules(book);
   const numbers = new StuffNumbers();
   const kind = (end: number): string => {
     const choice = end === 0 ? WORST : withEnds(new Map([[path, end]]));

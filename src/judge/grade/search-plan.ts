@@ -3,7 +3,7 @@
 
 import { CLASSES } from '#solver/paths/path-label.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
-import type { RunStep } from '#solver/network/pieces.ts';
+import type { SolidOptions } from '#solver/network/pieces.ts';
 import type { StuffId } from '#solver/section/build.ts';
 import type { Metric } from '#units/terms.ts';
 import { voltsPeak } from '#units/quantity.ts';
@@ -12,7 +12,7 @@ import { type LevelsOf, type Solid, stands } from '#books/questions/solid.ts';
 import { solidInsulations, type SolidRules } from './solid-rules.ts';
 import { solidKinds } from './solid-kinds.ts';
 import { closedFrom } from './closed-from.ts';
-import { byNumber, solidRuns } from './solid-runs.ts';
+import { byNumber, solidRuns, type SolidRuns, withRuns } from './solid-runs.ts';
 import { GROUPS, rankOfGroup, type SolidsById, type StuffNumbers } from '#judge/assume/stuff.ts';
 
 export interface SearchPlan {
@@ -21,46 +21,118 @@ export interface SearchPlan {
   readonly stuffs: SolidsById;
   /** A piece longer than this is reinforced by its distance alone, for every pair. */
   readonly longest: Readonly<Record<Metric, number>>;
-  /** Tracking rank of every stuff; groups of which the same is asked share the worse rank. */
-  readonly trackingRank: readonly number[];
+  /**
+   * How solids are passed, the same object for every search of one kind: groups of which the same is asked share the worse
+   * rank, and a closed joint is shown up to so many times the ordinary test and no more.
+   */
+  readonly solidOptions: SolidOptions;
   /** By stuff: from which length on a run through it is strong for every pair. */
-  readonly runs: readonly (readonly RunStep[])[];
-  /** From which length on a closed joint is strong; it is shown up to so many times the ordinary test and no more. */
-  readonly closedFrom: number;
+  readonly runs: SolidRuns['runs'];
   /** Circuits that no piece which grading asks for lies between. */
   readonly farEnds: readonly string[];
 }
 
-export function searchPlan(
-  questions: readonly PairQuestion[],
-  filled: SolidsById,
-  rules: SolidRules,
-  numbers: StuffNumbers,
-): SearchPlan {
-  const { stuffs, runs } = solidRuns(questions, filled, rules, numbers);
-  const ranks = mergedRanks(questions);
-  const worst = (metric: Metric) =>
-    Math.max(
-      ...questions.flatMap(({ asked }) =>
-        GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
-      ),
-    );
-  const grading = gradingCount(questions, stuffs, rules);
-  return {
-    stuffs: new Map(
-      [...stuffs].map(([id, stuff]) => [
-        id,
-        grading.classes[id] == null ? { ...stuff, strength: null, layers: null } : stuff,
-      ]),
-    ),
-    farEnds: [...farEnds(questions)],
-    grading,
-    longest: { creepage: worst('creepage'), clearance: worst('clearance') },
-    trackingRank: byNumber(stuffs, (_, { group }) => ranks[rankOfGroup(group)]!),
-    runs,
-    closedFrom: closedFrom(questions, rules),
-  };
+/**
+ * Plans of one judging. What the same questions ask of the same solids is worked out once, over all the ways to count a
+ * build; hence a class.
+ */
+export class SearchPlans {
+  readonly #rules: SolidRules;
+  readonly #numbers: StuffNumbers;
+  readonly #known: QuestionPlans[] = [];
+
+  constructor(rules: SolidRules, numbers: StuffNumbers) {
+    this.#rules = rules;
+    this.#numbers = numbers;
+  }
+
+  of(questions: readonly PairQuestion[], filled: SolidsById): SearchPlan {
+    return this.#plansOf(questions).of(filled);
+  }
+
+  #plansOf(questions: readonly PairQuestion[]): QuestionPlans {
+    const same = ({ questions: known }: QuestionPlans) =>
+      known.length === questions.length && known.every((question, i) => question === questions[i]);
+    const known = this.#known.find(same);
+    if (known) return known;
+    const plans = new QuestionPlans(questions, this.#rules, this.#numbers);
+    this.#known.push(plans);
+    return plans;
+  }
 }
+
+/** What one list of questions asks of any solids, and of those that it was asked for before. */
+class QuestionPlans {
+  readonly questions: readonly PairQuestion[];
+  readonly #rules: SolidRules;
+  readonly #numbers: StuffNumbers;
+  readonly #common: Pick<SearchPlan, 'longest' | 'farEnds'>;
+  readonly #closedFrom: number;
+  readonly #ranks: readonly number[];
+  readonly #bySolids = new Map<string, SolidsPlan>();
+
+  constructor(questions: readonly PairQuestion[], rules: SolidRules, numbers: StuffNumbers) {
+    this.questions = questions;
+    this.#rules = rules;
+    this.#numbers = numbers;
+    this.#ranks = mergedRanks(questions);
+    this.#common = {
+      longest: {
+        creepage: longestAsked(questions, 'creepage'),
+        clearance: longestAsked(questions, 'clearance'),
+      },
+      farEnds: [...farEnds(questions)],
+    };
+    this.#closedFrom = closedFrom(questions, rules);
+  }
+
+  of(filled: SolidsById): SearchPlan {
+    // a number says all that is asked of a solid; where its figures come from is told anew
+    const solids = [...filled.keys()].join();
+    const plan = this.#bySolids.get(solids) ?? this.#planOf(filled);
+    this.#bySolids.set(solids, plan);
+    const { added, grading, runs, solidOptions } = plan;
+    return {
+      ...this.#common,
+      grading,
+      runs,
+      solidOptions,
+      stuffs: asCounted(withRuns(filled, added), grading),
+    };
+  }
+
+  #planOf(filled: SolidsById): SolidsPlan {
+    const { questions } = this;
+    const { runs, added } = solidRuns(questions, filled, this.#rules, this.#numbers);
+    const stuffs = withRuns(filled, added);
+    const trackingRank = byNumber(stuffs, ({ group }) => this.#ranks[rankOfGroup(group)]!);
+    const { leastThickness } = this.#rules;
+    return {
+      added,
+      runs,
+      grading: gradingCount(questions, stuffs, this.#rules),
+      solidOptions: { leastThickness, trackingRank, runs, closedFrom: this.#closedFrom },
+    };
+  }
+}
+
+interface SolidsPlan extends Pick<SearchPlan, 'grading' | 'solidOptions'>, SolidRuns {}
+
+function longestAsked(questions: readonly PairQuestion[], metric: Metric): number {
+  const figures = questions.flatMap(({ asked }) =>
+    GROUPS.map((_, rank) => asked[metric].distance(rank).reinforced ?? Infinity),
+  );
+  return Math.max(...figures);
+}
+
+/** Those that the search cannot tell apart any more are worth nothing. */
+const asCounted = (stuffs: SolidsById, { classes }: Counting): SolidsById =>
+  new Map(
+    [...stuffs].map(([id, stuff]) => [
+      id,
+      classes[id] == null ? { ...stuff, strength: null, layers: null } : stuff,
+    ]),
+  );
 
 /**
  * Circuits that need not be searched from: the other end of every pair that asks for something is searched from, and so
@@ -111,7 +183,7 @@ function gradingCount(questions: readonly PairQuestion[], stuffs: SolidsById, ru
     classes.set(id, cls);
     enough[cls] = stuff.kind === 'sheet' ? pliesOf(id) : undefined;
   }
-  return { classes: byNumber(stuffs, (id) => classes.get(id) ?? null), enough, byRank: true };
+  return { classes: byNumber(stuffs, (_, id) => classes.get(id) ?? null), enough, byRank: true };
 }
 
 const standsAlone = ({ strength, bonded, material }: Solid, levels: LevelsOf): boolean =>

@@ -12,10 +12,18 @@ import { closedFrom } from './closed-from.ts';
 import type { SolidRules } from './solid-rules.ts';
 
 export interface SolidRuns {
-  /** Those of the build, and behind them the runs that show only so much. */
-  readonly stuffs: SolidsById;
   /** By stuff; see `RunStep`. */
   readonly runs: readonly (readonly RunStep[])[];
+  /** Runs that show only so much: stuffs of their own beside those of the build. */
+  readonly added: readonly AddedRun[];
+}
+
+interface AddedRun {
+  readonly of: StuffId;
+  readonly id: StuffId;
+  /** From this length on it shows this level, and no more. */
+  readonly from: number;
+  readonly level: number;
 }
 
 const NEVER = Infinity;
@@ -27,10 +35,10 @@ export function solidRuns(
   rules: SolidRules,
   numbers: StuffNumbers,
 ): SolidRuns {
-  const all = new Map(stuffs);
-  const addTo = (base: StuffId) => (stuff: Solid, from: number) => {
-    const id = numbers.of(`${base} run ${String(stuff.strength)} from ${from}`);
-    all.set(id, stuff);
+  const added: AddedRun[] = [];
+  const addTo = (of: StuffId, stuff: Solid) => (level: number, from: number) => {
+    const id = numbers.of(`${of} run ${shownBy(stuff, level)} from ${from}`);
+    added.push({ of, id, from, level });
     return id;
   };
   const stepsOf = (stuff: Solid, id: StuffId): readonly RunStep[] => {
@@ -46,7 +54,7 @@ export function solidRuns(
       case 'wall':
       case 'block':
       case 'sleeve':
-        return thickSteps(stuff, id, levels, rules, addTo(id));
+        return thickSteps(stuff, id, levels, rules, addTo(id, stuff));
       case 'closed-joint':
         return [{ below: closedFrom(questions, rules), as: id }];
       case 'run':
@@ -54,13 +62,24 @@ export function solidRuns(
     }
   };
   const steps = new Map([...stuffs].map(([id, stuff]) => [id, stepsOf(stuff, id)]));
-  return { stuffs: all, runs: byNumber(all, (id) => steps.get(id) ?? []) };
+  for (const { id } of added) if (!steps.has(id)) steps.set(id, []);
+  return { runs: byNumber(steps, (each) => each), added };
+}
+
+/** The stuffs of the build, and behind them the runs that show only so much. */
+export function withRuns(stuffs: SolidsById, added: SolidRuns['added']): SolidsById {
+  const all = new Map(stuffs);
+  for (const { of, id, level, from } of added) all.set(id, runOf(stuffs.get(of)!, level, from));
+  return all;
 }
 
 /** A list with a place for every number up to the highest; those that are not of this build are not asked for. */
-export function byNumber<T>(stuffs: SolidsById, make: (id: StuffId, stuff: Solid) => T): readonly T[] {
+export function byNumber<Of, T>(
+  all: ReadonlyMap<StuffId, Of>,
+  make: (one: Of, id: StuffId) => T,
+): readonly T[] {
   const list: T[] = [];
-  for (const [id, stuff] of stuffs) list[id] = make(id, stuff);
+  for (const [id, one] of all) list[id] = make(one, id);
   return list;
 }
 
@@ -104,7 +123,7 @@ function thickSteps(
   id: number,
   levels: readonly number[],
   rules: SolidRules,
-  add: (stuff: Solid, from: number) => StuffId,
+  add: (level: number, from: number) => StuffId,
 ): readonly RunStep[] {
   const least = rules.leastThickness;
   const bounds = levels.map((level) => ({ level, from: strongFrom(stuff, level, rules) }));
@@ -113,14 +132,18 @@ function thickSteps(
     const next = bounds[i + 1];
     // so long a run shows this level and not the next
     if (next === undefined || next.from === from) return;
-    steps.push({ below: next.from, as: level === 0 ? id : add(runOf(stuff, level, from), from) });
+    steps.push({ below: next.from, as: level === 0 ? id : add(level, from) });
   });
   return steps;
 }
 
+/** A stated strength holds for the whole solid. */
+const shownBy = ({ stated, strength }: Solid, level: number): VoltsPeak =>
+  voltsPeak(stated ? Number(strength) : level);
+
 function runOf(stuff: Solid, level: number, from: number): Solid {
   const { material } = stuff;
-  const shown = voltsPeak(stuff.stated ? Number(stuff.strength) : level);
+  const shown = shownBy(stuff, level);
   const values = { material, from: inMm(nm(from)), shown };
   return {
     ...stuff,

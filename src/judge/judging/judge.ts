@@ -6,6 +6,7 @@ import { DrawnSections } from '#judge/answers/drawn-sections.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
 import { judgedParts, type JudgedParts } from '#judge/cases/judged-parts.ts';
 import type { FieldWindings } from '#judge/cases/judged-touch.ts';
+import { judgingOf } from '#judge/once/judging.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { Design } from '#model/design.ts';
@@ -57,8 +58,7 @@ export function judgePlain(
   book = bookOf(asFiled),
   windings: FieldWindings | null = null,
 ): PlainJudgement {
-  cache.nextGeneration();
-  const judging = { book, cache, printed: false, reachOnly: false };
+  const judging = judgingOf(book, cache, { printed: false, reachOnly: false });
   const found = findAll(judging, soldIn(asFiled, book));
   const { design, worst, best } = found;
   const drawn = new DrawnSections(worst.nominal.sections, worst.nominal.build);

@@ -6,7 +6,7 @@ import type { Design } from '#model/design.ts';
 import { answerOf, beyondTables, missingOf } from '#judge/answers/pair-answer.ts';
 import { intervalsOf } from '#judge/assume/assumption.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
-import type { Judging } from '#judge/once/judging.ts';
+import { judgingOf, type Judging } from '#judge/once/judging.ts';
 import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
@@ -20,8 +20,7 @@ export interface PairAnswer {
 export function pairAnswers(design: Design, cache: PathCache): readonly PairAnswer[] {
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
-  cache.nextGeneration();
-  const whole = { book, cache, printed: false, reachOnly: false };
+  const whole = judgingOf(book, cache, { printed: false, reachOnly: false });
   const light = { ...whole, places: false };
   const least = worstOf(light, design);
   // past the tables it matters by what a pair is held

@@ -12,6 +12,7 @@ import { inMm, type Nm } from '#units/quantity.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
+import { judgingOf } from '#judge/once/judging.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import { hotSpot, touchSpot } from '#judge/spots/build-spots.ts';
 import { judgedTouch } from '#judge/cases/judged-touch.ts';
@@ -49,13 +50,13 @@ export type Wanted = 'reach' | 'shortfall' | 'lengths';
 export function judgeShort(asFiled: Design, cache: PathCache, wanted: Wanted): ShortJudgement {
   const book = bookOf(asFiled);
   const design = soldIn(asFiled, book);
-  cache.nextGeneration();
   // which end of an interval is the worse hangs on how far what is printed is from what would do
   const isMoved = intervalsOf(design).length > 0;
   const printed = wanted === 'lengths' || isMoved;
   const reachOnly =
     wanted === 'reach' && !isMoved && design.circuits.every(({ role }) => role !== 'isolated');
-  const { pairs, overfull } = judgeWorst({ book, cache, printed, places: false, reachOnly }, design);
+  const judging = judgingOf(book, cache, { printed, places: false, reachOnly });
+  const { pairs, overfull } = judgeWorst(judging, design);
   const isWhole = overfull === null && !hasOwnSpot(design, book);
   const missing = missingOf(design);
   // what reaches at worst is at best no other; what does not is never answered by `meets`

@@ -10,6 +10,7 @@ import { judgedTouch } from '#judge/cases/judged-touch.ts';
 import { hotSpot, overfullSpot, touchSpot } from '#judge/spots/build-spots.ts';
 import { weakSpots } from '#judge/spots/spots.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
+import { judgingOf } from '#judge/once/judging.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { WeakSpot } from '#judge/verdict/spot.ts';
 
@@ -17,8 +18,8 @@ import type { WeakSpot } from '#judge/verdict/spot.ts';
 export function judgeSpots(asFiled: Design, cache: PathCache): readonly WeakSpot[] {
   const book = bookOf(asFiled);
   const design = soldIn(asFiled, book);
-  cache.nextGeneration();
-  const { pairs, nominal, overfull } = judgeWorst({ book, cache, printed: true, reachOnly: false }, design);
+  const judging = judgingOf(book, cache, { printed: true, reachOnly: false });
+  const { pairs, nominal, overfull } = judgeWorst(judging, design);
   const unknowns = { counted: nominal.filled.counted, deciding: new Set<string>() };
   const short = pairs.filter(({ achieved, needed }) => !reaches(achieved, needed));
   const touch = judgedTouch(design, book);

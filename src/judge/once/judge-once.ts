@@ -18,7 +18,7 @@ export function judgeOnce(
   const stated = settled(design, choice.ends);
   const filled = fillBuild(stated, judging.book, choice, judging.cache.stuffs);
   const { pollutionDegree } = filled;
-  const now: Design = { ...stated, surroundings: { ...stated.surroundings, pollutionDegree } };
+  const now = inPollution(stated, pollutionDegree);
   const coreBonds = coreTo === undefined ? filled.coreBonds : [coreTo];
   let demoted: ReadonlySet<string> = new Set();
   for (;;) {
@@ -37,6 +37,12 @@ export function judgeOnce(
     demoted = further;
   }
 }
+
+/** The same design where it says so itself: what is known of it is remembered by it. */
+const inPollution = (design: Design, pollutionDegree: Filled['pollutionDegree']): Design =>
+  design.surroundings.pollutionDegree === pollutionDegree
+    ? design
+    : { ...design, surroundings: { ...design.surroundings, pollutionDegree } };
 
 const askedFor = (judging: Judging, design: Design, pairs: readonly PairOutcome[]): readonly PairOutcome[] =>
   judging.only !== undefined && isEveryPairJudged(judging, design)

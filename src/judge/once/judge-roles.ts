@@ -1,17 +1,13 @@
 // Every pair of a filled build graded, with the roles of its circuits as they count now.
 
 import type { Choice } from '#judge/assume/assumption.ts';
-import { voltagesAs } from '#judge/assume/counted-stress.ts';
 import type { Filled } from '#judge/fill/fill-build.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
-import { searchPlan } from '#judge/grade/search-plan.ts';
-import { solidRules } from '#judge/grade/solid-rules.ts';
 import type { Outcome } from '#judge/paths/case-result.ts';
 import { placeOf, type PathSearch, sectionsFor, type Site, siteOf } from '#judge/paths/graded-paths.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { ChamberFit, Section } from '#solver/section/section.ts';
-import { type AskedPair, askPair } from './asked-pair.ts';
 import { type Judging, isEveryPairJudged, isEveryPlace } from './judging.ts';
 import { pairOutcome } from './pair-outcome.ts';
 import { printedPaths } from './printed-paths.ts';
@@ -24,7 +20,8 @@ export function judgeRoles(
   coreBonds: readonly (string | null)[],
   demoted: ReadonlySet<string>,
 ): Outcome & { readonly filled: Filled } {
-  const asked = askedPairs(judging, design, choice, demoted);
+  const only = isEveryPairJudged(judging, design) ? null : judging.only!;
+  const asked = judging.asked.of(design, choice, demoted, only);
   const questions = asked.map(({ question }) => question);
   const search = searchFor(judging, design, choice, filled, questions);
   const sites = sitesOf(search, filled, coreBonds);
@@ -41,27 +38,6 @@ export function judgeRoles(
   return { design, pairs, sections, build, coreBonds, overfull, filled };
 }
 
-/** Of the pairs that are asked for, or of all where one may count by another. */
-function askedPairs(
-  judging: Judging,
-  design: Design,
-  choice: Choice,
-  demoted: ReadonlySet<string>,
-): readonly AskedPair[] {
-  const asMains: Design = {
-    ...design,
-    circuits: design.circuits.map((circuit) =>
-      demoted.has(circuit.id) ? { ...circuit, role: 'mains' } : circuit,
-    ),
-  };
-  const plain = voltagesAs(design, choice);
-  const raised = demoted.size === 0 ? plain : voltagesAs(asMains, choice);
-  const all = plain.map((_, i) => i);
-  return (isEveryPairJudged(judging, design) ? all : judging.only!).map((i) =>
-    askPair(judging.book, design, asMains, demoted, choice, plain[i]!, raised[i]!),
-  );
-}
-
 function searchFor(
   judging: Judging,
   design: Design,
@@ -69,16 +45,13 @@ function searchFor(
   { stuffs }: Filled,
   questions: readonly PairQuestion[],
 ): PathSearch {
-  const { book, cache } = judging;
-  const rules = solidRules(book);
-  const plan = searchPlan(questions, stuffs, rules, cache.stuffs);
-  const { trackingRank, runs, closedFrom } = plan;
+  const plan = judging.plans.of(questions, stuffs);
   return {
-    solidOptions: { leastThickness: book.leastThickness().value, trackingRank, runs, closedFrom },
+    solidOptions: plan.solidOptions,
     design,
-    tools: { stuffs: plan.stuffs, rules },
+    tools: { stuffs: plan.stuffs, rules: judging.rules },
     plan,
-    cache,
+    cache: judging.cache,
     counted: countedAs(choice),
     everyPlace: isEveryPlace(judging),
     reachOnly: judging.reachOnly,

@@ -1,8 +1,11 @@
 // What one judging is asked for.
 
 import type { Book } from '#books/questions/book.ts';
+import { SearchPlans } from '#judge/grade/search-plan.ts';
+import { type SolidRules, solidRules } from '#judge/grade/solid-rules.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { Design } from '#model/design.ts';
+import { AskedPairs } from './asked-pairs.ts';
 
 export interface Judging {
   readonly book: Book;
@@ -15,6 +18,28 @@ export interface Judging {
   readonly reachOnly: boolean;
   /** Places of the pairs that are asked for, in their order; left out: all. */
   readonly only?: readonly number[];
+  /** What its pairs ask, over every way to count its unknowns. */
+  readonly asked: AskedPairs;
+  readonly rules: SolidRules;
+  readonly plans: SearchPlans;
+}
+
+/** Begins to judge a document. */
+export function judgingOf(
+  book: Book,
+  cache: PathCache,
+  wanted: Pick<Judging, 'printed' | 'places' | 'reachOnly'>,
+): Judging {
+  cache.nextGeneration();
+  const rules = solidRules(book);
+  return {
+    book,
+    cache,
+    asked: new AskedPairs(book),
+    rules,
+    plans: new SearchPlans(rules, cache.stuffs),
+    ...wanted,
+  };
 }
 
 /** An isolated circuit may count as mains by what is between two others: then all pairs are judged. */

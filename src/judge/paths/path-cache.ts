@@ -40,6 +40,7 @@ export class PathCache {
   readonly stuffs = new StuffNumbers();
   readonly #layOuts = new Generations<LayOut>(MOST_LAY_OUTS);
   readonly #sections = new Generations<SectionList>(MOST_LAY_OUTS);
+  readonly #builds = new WeakMap<Build, ToldBuild>();
   readonly #keyed = new WeakMap<Section, KeyedSection>();
   readonly #geometries = new Generations<number>();
   readonly #pieces = new Generations<readonly Piece[]>(MOST_SEARCHES);
@@ -88,12 +89,24 @@ export class PathCache {
     circuits: readonly [string, string] | null,
     known: () => Iterable<number>,
   ): SectionList {
-    const { lays, past, ...rest } = build;
-    const common = JSON.stringify([rest, strength, circuits]);
-    return this.#sections.get(`${common} ${JSON.stringify([lays, past])}`, () => {
-      const layOut = this.#layOuts.get(common, () => new LayOut(build, strength, circuits));
+    const { common, own } = this.#toldOf(build);
+    const asked = JSON.stringify([strength, circuits]);
+    return this.#sections.get(`${asked} ${common} ${own}`, () => {
+      const layOut = this.#layOuts.get(`${asked} ${common}`, () => new LayOut(build, strength, circuits));
       return new SectionList(build, layOut, (section) => this.#keyedOf(section), known());
     });
+  }
+
+  #toldOf(build: Build): ToldBuild {
+    const known = this.#builds.get(build);
+    if (known) return known;
+    const { lays, past, ...rest } = build;
+    const told = {
+      common: this.#numberOfText(JSON.stringify(rest)),
+      own: this.#numberOfText(JSON.stringify([lays, past])),
+    };
+    this.#builds.set(build, told);
+    return told;
   }
 
   #keyedOf(section: Section): KeyedSection {
@@ -174,6 +187,12 @@ export class PathCache {
     this.#numbers.set(data, number);
     return number;
   }
+}
+
+/** What a build has in common with others, and its leads, each told apart by a number. */
+interface ToldBuild {
+  readonly common: number;
+  readonly own: number;
 }
 
 /** What is looked for, told apart by a number. */

@@ -8,6 +8,7 @@ import { pointsOf } from '#judge/cases/interval-points.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { judgeWorst } from '#judge/cases/worst-case.ts';
+import { judgingOf } from '#judge/once/judging.ts';
 import type { Changes } from '#test/designs.ts';
 import { barrierWith, designWith, pairOf, PLIES, verdictWith } from '#test/judge/margin-build.ts';
 
@@ -17,12 +18,7 @@ const width = (layer: number, plusMinus: string): Changes => ({
 });
 
 const endsOf = (changes: Changes) => {
-  const judging = {
-    book: ruleBook('iec-62368-1')!,
-    cache: new PathCache(),
-    printed: false,
-    reachOnly: false,
-  };
+  const judging = judgingOf(ruleBook('iec-62368-1')!, new PathCache(), { printed: false, reachOnly: false });
   const [ends = new Map<string, -1 | 1>()] = judgeWorst(judging, designWith(changes)).ends;
   return Object.fromEntries(ends);
 };
@@ -123,12 +119,10 @@ describe('where turns change their rows inside an interval', () => {
   });
 
   it('should look at both sides of the place where they change', () => {
-    const judging = {
-      book: ruleBook('iec-62368-1')!,
-      cache: new PathCache(),
+    const judging = judgingOf(ruleBook('iec-62368-1')!, new PathCache(), {
       printed: false,
       reachOnly: false,
-    };
+    });
     const design = designWith(build('0.04 mm'));
     const points = pointsOf(judging, design, 'layers[2].margins.left.width', []);
     expect(points.map(({ end }) => end)).toEqual([-1, expect.closeTo(0.5, 4), expect.closeTo(0.5, 4), 1]);
@@ -183,12 +177,10 @@ describe('where a solid becomes strong by what it shows', () => {
 
   it('should look on both sides of every thickness that shows one test more', () => {
     const design = designWith(build);
-    const judging = {
-      book: ruleBook('iec-62368-1')!,
-      cache: new PathCache(),
+    const judging = judgingOf(ruleBook('iec-62368-1')!, new PathCache(), {
       printed: false,
       reachOnly: false,
-    };
+    });
     const points = pointsOf(
       judging,
       design,

@@ -5,7 +5,7 @@ import { ruleBook } from '#books/shelf.ts';
 import { StuffNumbers } from '#judge/assume/stuff.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { solidRules } from '#judge/grade/solid-rules.ts';
-import { solidRuns } from '#judge/grade/solid-runs.ts';
+import { solidRuns, withRuns } from '#judge/grade/solid-runs.ts';
 import type { Solid } from '#books/questions/solid.ts';
 import { mm, voltsPeak } from '#units/quantity.ts';
 import { ASKED, plyOf } from '#test/judge/made-chain.ts';
@@ -40,7 +40,8 @@ function numbersFrom(count: number): StuffNumbers {
 /** Ends of the steps in micrometres, with the strength of each. */
 const stepsOf = (one: Solid, ...levels: readonly (readonly [number, number])[]) => {
   const questions = levels.map(([basic, reinforced]) => question(basic, reinforced));
-  const { runs, stuffs } = solidRuns(questions, new Map([[0, one]]), RULES, numbersFrom(1));
+  const { runs, added } = solidRuns(questions, new Map([[0, one]]), RULES, numbersFrom(1));
+  const stuffs = withRuns(new Map([[0, one]]), added);
   return runs[0]!.map(({ below, as }) => [Math.ceil(below / 1000), stuffs.get(as)!.strength]);
 };
 
