@@ -114,6 +114,8 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
     const entries = (await saved(page)).evidence?.length ?? 0;
     await page.getByRole('button', { name: 'add evidence' }).click();
     const path = `evidence[${entries}]`;
+    expect(await page.locator('.fault').count()).toBe(0);
+    expect((await saved(page)).evidence?.length ?? 0).toBe(entries);
     await type(page, `${path}.says`, 'left margin under the glass');
     await field(page, `${path}.measured`).selectOption('distance');
     await type(page, `${path}.measured.value`, '3.02 mm');
@@ -130,6 +132,26 @@ describe.skipIf(!hasBrowser())('fields of the format', () => {
     await expect.poll(() => field(page, `${path}.measured`).inputValue()).toBe('diameter');
     await field(page, `${path}.measured`).selectOption('');
     expect((await saved(page)).evidence?.[entries]).not.toHaveProperty('measured');
+    expect(wrongs).toEqual([]);
+  });
+
+  it('should begin a working voltage without a fault, in the build once a voltage is given', async () => {
+    const { page, wrongs } = await openPage('#sheet');
+    await openGroup(page, 'Working voltages');
+    const given = (await saved(page)).workingVoltages?.length ?? 0;
+    await page.getByRole('button', { name: 'add a working voltage' }).click();
+    const path = `workingVoltages[${given}]`;
+    expect(await page.locator('.fault').count()).toBe(0);
+    expect((await saved(page)).workingVoltages?.length ?? 0).toBe(given);
+    await field(page, `${path}.rms`).fill('251 V');
+    await page.keyboard.press('Tab');
+    await expect
+      .poll(() => field(page, `${path}.peak`).evaluate((it) => it === document.activeElement))
+      .toBe(true);
+    expect((await saved(page)).workingVoltages?.[given]).toMatchObject({ rms: '251 V', basis: 'measured' });
+    await undo(page);
+    await page.getByRole('button', { name: 'take out' }).last().click();
+    expect((await saved(page)).workingVoltages?.length ?? 0).toBe(given);
     expect(wrongs).toEqual([]);
   });
 

@@ -22,22 +22,7 @@ export const addedThings = {
       between: firstPair(doc),
       safetyClass: 'unknown',
     }),
-  /** Of the first pair that has none yet; the same build where every pair has one. */
-  workingVoltage: (doc) => {
-    const given = doc.workingVoltages ?? [];
-    const free = pairsOf(doc).find(
-      (pair) => !given.some(({ between }) => pair.every((id) => between.includes(id))),
-    );
-    return free === undefined ? doc : atEnd(doc, 'workingVoltages', { between: free, basis: 'measured' });
-  },
   part: (doc) => atEnd(doc, 'parts', { id: freeId(doc.parts ?? [], 'part'), touches: ['core'] }),
-  evidence: (doc) =>
-    atEnd(doc, 'evidence', {
-      id: freeId(doc.evidence ?? [], 'E1'),
-      kind: 'measurement',
-      says: '',
-      fields: [],
-    }),
   converter: (doc) =>
     editDesign(doc, 'converter', {
       mode: 'unknown',
@@ -56,6 +41,22 @@ export const addedThings = {
     return insertAt(wider, 'former.dividers', dividers.length, unmeasured.divider);
   },
 } as const satisfies Readonly<Record<string, Add>>;
+
+/** What the format takes only when it says something: filled in beside the file until then. */
+export const begunEntries = {
+  /** Of the first pair that has none yet; null where every pair has one. */
+  workingVoltage: ({ workingVoltages: given = [], ...doc }: DesignFile) => {
+    const between = pairsOf(doc).find(
+      (pair) => !given.some((each) => pair.every((id) => each.between.includes(id))),
+    );
+    return between === undefined ? null : { between, basis: 'measured' };
+  },
+  evidence: ({ evidence = [] }: DesignFile) => ({
+    id: freeId(evidence, 'E1'),
+    kind: 'measurement',
+    fields: [],
+  }),
+} as const;
 
 /** Records that a choice puts in, whose own fields stand beside it then. */
 export const begunRecords = {
@@ -77,7 +78,7 @@ function atEnd(doc: DesignFile, list: string, item: unknown): DesignFile {
 
 const firstPair = (doc: DesignFile): readonly string[] => doc.circuits.slice(0, 2).map(({ id }) => id);
 
-const pairsOf = ({ circuits }: DesignFile): readonly (readonly [string, string])[] =>
+const pairsOf = ({ circuits }: Pick<DesignFile, 'circuits'>): readonly (readonly [string, string])[] =>
   circuits.flatMap((a, i) => circuits.slice(i + 1).map((b) => [a.id, b.id] as const));
 
 /** What a converter may feed. */

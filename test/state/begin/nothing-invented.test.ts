@@ -4,7 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import { blankDesign } from '#model/begin/blank-design.ts';
 import { isUnmeasured } from '#model/begin/unmeasured.ts';
-import { addedThings, begunRecords } from '#model/edit/added-things.ts';
+import { addedThings, begunEntries, begunRecords } from '#model/edit/added-things.ts';
 import * as circuitEdits from '#model/edit/circuit-edits.ts';
 import * as layerEdits from '#model/edit/layer-edits.ts';
 import * as layersText from '#model/edit/layers-text.ts';
@@ -67,6 +67,11 @@ describe('nothing is invented', () => {
       const empty = add(name === 'converter' ? blankDesign() : addedThings.converter(blankDesign()));
       expect(figuresIn(empty)).toEqual([]);
     });
+
+  it('should begin what is filled in beside the file without a figure', () => {
+    for (const [name, begin] of Object.entries(begunEntries))
+      expect(figuresIn(begin(firstBuild)), name).toEqual([]);
+  });
 
   it('should begin every record that a choice puts in without a figure', () => {
     for (const [name, record] of Object.entries(begunRecords)) expect(figuresIn(record), name).toEqual([]);
