@@ -305,7 +305,7 @@ const spot = (more: Partial<WeakSpot>): WeakSpot => ({
   needed: 'reinforced',
   verdict: 'falls-short',
   points,
-  cause: { of: 'path', plies: 0, over: [], screen: false },
+  cause: { of: 'path', plies: 0, over: [], screen: false, lead: null, sleeved: false },
   ...more,
 });
 

@@ -5,7 +5,8 @@ import type { Counted } from '#judge/assume/fill-context.ts';
 import { openHeights } from '#judge/fill/grown-stack.ts';
 import type { FoundPath } from '#judge/paths/case-result.ts';
 import type { Design } from '#model/design.ts';
-import type { PathPlace } from './spot-kind.ts';
+import { laidLead } from './laid-lead.ts';
+import { LEAD_KINDS, type PathPlace } from './spot-kind.ts';
 
 /** More conditions than these say nothing to a reader. */
 const MOST_TOLD = 3;
@@ -51,11 +52,11 @@ function fieldsAlong(
   const kinds = pieces.flatMap(({ punctured }) =>
     punctured.map(({ stuff }) => tools.stuffs.get(stuff)?.kind),
   );
-  const isOnLead = LEAD_KINDS.has(place.kind);
+  const lays = LEAD_KINDS.has(place.kind) ? (section?.lays ?? []) : [];
   const isOnCore = place.kind === 'core-bridge';
   return [
     ...place.layers.flatMap((i) => [`layers[${i}]`, ...wireOf(design, i)]),
-    ...(isOnLead ? (section?.lays ?? []).flatMap((name) => leadField(design, name)) : []),
+    ...lays.flatMap((name) => laidLead(design, name)).map(({ field }) => field),
     ...(isOnCore ? ['core'] : []),
     ...(kinds.includes('wall') || isOnCore ? ['former.wall', 'former.flange'] : []),
     ...chain.pieces.flatMap((piece) =>
@@ -64,22 +65,10 @@ function fieldsAlong(
   ];
 }
 
-const LEAD_KINDS: ReadonlySet<string> = new Set(['lead-crossing', 'bare-lead', 'lead-in-margin']);
-
 function wireOf({ layers, windings }: Design, index: number): readonly string[] {
   const layer = layers[index];
   if (layer?.kind !== 'winding') return [];
   return [`windings[${windings.findIndex(({ id }) => id === layer.winding)}].wire`];
-}
-
-/** The fields of the lead that a section names. */
-function leadField({ windings }: Design, name: string): readonly string[] {
-  const screen = /^screen (\d+)/.exec(name);
-  if (screen) return [`layers[${Number(screen[1]) - 1}].lead`];
-  const at = windings.findIndex(({ id }) => name.startsWith(`${id} `));
-  if (at < 0) return [];
-  const end = name.slice(windings[at]!.id.length + 1).split(' ')[0];
-  return [`windings[${at}].${end === 'link' ? 'links' : `leads.${end}`}`];
 }
 
 function conditionOf(design: Design, { field, counted }: Counted): Condition {

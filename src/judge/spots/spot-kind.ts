@@ -7,8 +7,12 @@ import type { Band, ConductorRegion, Section, SolidRegion } from '#solver/sectio
 import { type OrientedLeg, regionsAt } from '#judge/paths/path-legs.ts';
 import type { FoundPath } from '#judge/paths/case-result.ts';
 import type { SpotKind } from '#judge/verdict/spot.ts';
+import { endsOnLead, leadEnd, type LeadEnd, NO_LEAD } from './lead-end.ts';
 
-export interface PathPlace {
+/** Those whose sentence is about a lead. */
+export const LEAD_KINDS: ReadonlySet<SpotKind> = new Set(['lead-crossing', 'bare-lead', 'lead-in-margin']);
+
+export interface PathPlace extends LeadEnd {
   readonly kind: SpotKind;
   /** Indices in the file's layers. */
   readonly layers: readonly number[];
@@ -21,11 +25,13 @@ export function placeOf(design: Design, path: FoundPath, legs: readonly Oriented
   const short = path.metric === 'creepage' ? 'short-creepage' : 'short-clearance';
   if (!section || legs.length === 0) {
     const kind = path.grade === 'none' ? 'touching' : overCore(design, path) ? 'core-bridge' : short;
-    return { kind, layers: [], screen: false };
+    return { kind, layers: [], screen: false, ...NO_LEAD };
   }
   const ends = endRegions(section, legs);
+  const kind = kindOf(design, path, section, legs, ends) ?? short;
   return {
-    kind: kindOf(design, path, section, legs, ends) ?? short,
+    kind,
+    ...(LEAD_KINDS.has(kind) ? leadEnd(design, section, legs, ends) : NO_LEAD),
     layers: layersAlong(section, legs, ends),
     screen: onPushedScreen(path, section, ends),
   };
@@ -55,7 +61,7 @@ function kindOf(
   if (overCore(design, path) || ends.some((r) => r.of === 'core')) return 'core-bridge';
   if (ends.some((r) => r.crossing)) return 'lead-crossing';
   if (ends.some((r) => r.strippedLead)) return 'bare-lead';
-  if (onLead(ends, legs)) return 'lead-in-margin';
+  if (endsOnLead(section, legs, ends).length > 0) return 'lead-in-margin';
   const passed = tapesPassed(section, legs);
   if (section.slumped === null && passed.some((tape) => tape.open)) return 'uncovered-tape-edge';
   const isPushed = passed.some((tape) => tape.drifted) || onPushedScreen(path, section, ends);
@@ -71,18 +77,6 @@ function overCore(design: Design, { chain }: FoundPath): boolean {
   const parts = new Set(design.parts.map((part) => part.id));
   const outside = chain.pieces.flatMap((piece) => (piece.kind === 'outside' ? piece.between : []));
   return [...chain.over, ...outside].some((id) => id === 'core' || parts.has(id));
-}
-
-const isLead = (r: ConductorRegion): boolean => r.of === 'lead' || r.of === 'link' || r.of === 'screen-lead';
-
-/** An end stands on a lead, and not just where the lead meets its own winding. */
-function onLead(ends: readonly ConductorRegion[], legs: readonly OrientedLeg[]): boolean {
-  const first = legs[0]!.conductors[0];
-  const last = legs.at(-1)!.conductors[1];
-  return [first, last].some((conductor) => {
-    const here = ends.filter((r) => r.conductor === conductor);
-    return here.some(isLead) && !here.some((r) => !isLead(r));
-  });
 }
 
 /** The path ends on a screen that handling has pushed, or runs over one. */

@@ -112,6 +112,7 @@ function pathSpot(
 ): BareSpot {
   const legs = orientedLegs(design, path, outcome.between[0]);
   const place = placeOf(design, path, legs);
+  const { screen, lead, sleeved } = place;
   const required = requiredLength(path, outcome);
   const points = pathPoints(legs);
   return {
@@ -129,7 +130,7 @@ function pathSpot(
     verdict,
     conditions: unknowns === null ? [] : conditionsOf(design, path, place, unknowns),
     points,
-    cause: { of: 'path', plies: path.plies, over: path.chain.over, screen: place.screen },
+    cause: { of: 'path', plies: path.plies, over: path.chain.over, screen, lead, sleeved },
   };
 }
 

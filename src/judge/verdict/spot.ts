@@ -59,6 +59,10 @@ export type SpotCause =
       readonly over: readonly string[];
       /** It is a screen that drifts, not a tape. */
       readonly screen: boolean;
+      /** The lead that it ends on, `P start`; null: none, or either of two. */
+      readonly lead: string | null;
+      /** The way runs in that lead's sleeve. */
+      readonly sleeved: boolean;
     }
   | { readonly of: 'bridge'; readonly bridge: SpotBridge }
   | {

@@ -40,8 +40,9 @@ type PathCause = Extract<SpotCause, { of: 'path' }>;
 
 function pathSays(
   { kind, length, required, achieved, needed }: WeakSpot,
-  { plies, over, screen }: PathCause,
+  { plies, over, screen, lead, sleeved }: PathCause,
 ): string {
+  const onLead = lead === null ? 'A lead' : `The lead ${lead}`;
   const figure =
     length === null || required === null
       ? ''
@@ -55,11 +56,11 @@ function pathSays(
     case 'core-bridge':
       return `The path runs over ${over.length > 0 ? over.join(' and ') : 'the core'}${figure}; ${stands}.`;
     case 'lead-crossing':
-      return `A lead crosses back over its own winding${figure}; ${stands}.`;
+      return `${onLead} crosses back over its own winding${figure}; ${stands}.`;
     case 'bare-lead':
-      return `A lead is bare before its sleeve begins${figure}; ${stands}.`;
+      return `${onLead} is bare before its sleeve begins${figure}; ${stands}.`;
     case 'lead-in-margin':
-      return `A lead lies in the margin, so the margin counts for nothing there${figure}; ${stands}.`;
+      return `${onLead} lies in the margin${sleeved ? ' in a sleeve that is not shown to be strong' : ''}, so the margin counts for nothing there${figure}; ${stands}.`;
     case 'uncovered-tape-edge':
       return `The tape does not reach the flange and the windings face each other past its edge${figure}; ${stands}.`;
     case 'drifting-tape':

@@ -103,6 +103,11 @@ const ONE_OF_EACH: readonly (readonly [SpotKind, string, Changes])[] = [
   ],
   [
     'lead-in-margin',
+    'a way lengthwise in a sleeve that may be braid, to the winding behind it',
+    sleevedOutput({ wall: '0.4 mm', into: '8 mm' }),
+  ],
+  [
+    'lead-in-margin',
     'the link of a split winding',
     {
       ...layers(
@@ -186,6 +191,16 @@ const ONE_OF_EACH: readonly (readonly [SpotKind, string, Changes])[] = [
   ],
 ];
 
+/** The output's start lead in a sleeve, over a primary whose leads are left alone. */
+function sleevedOutput(sleeve: Changes): Changes {
+  return {
+    'windings[1].leads': {
+      start: lead({ sleeve }),
+      finish: lead({ at: 'right', exit: 'right', sleeve: STRONG }),
+    },
+  };
+}
+
 /** A chamber for each winding. */
 function sideBySide(height: string, more: Changes): Changes {
   return {
@@ -250,6 +265,17 @@ describe('weak spots', () => {
       [12, 3.08],
       [0, 3.18],
     ]);
+  });
+
+  it('should name the lead that they end on, and that its sleeve is not shown to be strong', () => {
+    // 3 mm of the primary's margin and 0.18 of plies; in the sleeve nothing is gained
+    const [found] = spots(sleevedOutput({ wall: '0.4 mm', into: '8 mm' }));
+    expect(found).toMatchObject({ kind: 'lead-in-margin', length: 3.18, section: 'lead S start' });
+    expect(found?.says).toMatch(
+      /^The lead S start lies in the margin in a sleeve that is not shown to be strong/,
+    );
+    const [bare] = spots(started({}));
+    expect(bare?.says).toMatch(/^The lead P start lies in the margin, so/);
   });
 
   it('should hold the figures, what is asked there, and two sentences', () => {
