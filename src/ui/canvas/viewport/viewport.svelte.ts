@@ -72,14 +72,27 @@ export class Viewport {
     const { height } = this.#fitting;
     if (this.strip !== null) return this.strip.box.bottom + RULER.top + CLOSE_PX;
     const least = this.isSlim ? 0 : NEAREST.least;
-    return Math.ceil(Math.max(least, Math.min(this.most, RULER.top + height)));
+    return Math.ceil(Math.max(least, this.#heightWithin(RULER.top + height)));
   });
+
+  /** Of a section too high at its full width, what it needs at the scale then offered: no air is kept for nothing. */
+  #heightWithin(wished: number): number {
+    if (wished <= this.most || this.#stretch !== 1) return Math.min(this.most, wished);
+    const { frame } = this.#sights();
+    const around = RULER.top + EDGE.top + EDGE.bottom;
+    const high = frame.y1 - frame.y0;
+    const scale = scaleAtMost(limitScale((this.most - around) / Math.max(high, 1e-6)), this.#grid);
+    return Math.min(this.most, around + high * scale);
+  }
 
   readonly room: Plate = $derived.by(() => roomOf(this.width, this.height, this.strip?.box.bottom ?? 0));
 
+  /** The room without the air at its edges. */
+  readonly inside: Plate = $derived.by(() => inset(this.room));
+
   readonly whole: View = $derived.by(() => {
     const { frame, stack } = this.#sights();
-    const room = inset(this.room);
+    const room = this.inside;
     // stretched, the section is as wide as ever and the stack stands in the middle
     const box = this.#stretch === 1 ? frame : { ...frame, y0: 0, y1: stack };
     const flat = this.#stretch === 1 ? frame : { ...frame, y0: 0, y1: 0 };
@@ -177,7 +190,7 @@ export class Viewport {
   }
 
   #fitted(box: Box): View {
-    const room = inset(this.room);
+    const room = this.inside;
     const scale = scaleAtMost(fittingScale(box, room, this.#stretch), this.#grid);
     return centred(box, room, scale, this.#stretch);
   }
