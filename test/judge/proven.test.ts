@@ -70,7 +70,7 @@ describe('a pair that falls short whatever the unknowns are', () => {
       'core.bond': 'floating',
       'layers[1]': plies,
     });
-    expect(words).toContain('That alone will not do: take tape whose plies are shown to stand the test');
+    expect(words).toContain('That alone will not do: take tape whose plies are shown to withstand the test');
   });
 });
 

@@ -95,5 +95,7 @@ function columns(rows: readonly (readonly string[])[]): readonly string[] {
 
 function known(books: readonly BookColumn[]): readonly string[] {
   const names = books.filter(({ restsOn }) => restsOn === 'memory').map(({ name }) => name);
-  return names.length === 0 ? [] : [`Resting on a figure from memory: ${names.join(', ')}.`];
+  return names.length === 0
+    ? []
+    : [`Resting on a figure marked memory, not checked against its source: ${names.join(', ')}.`];
 }

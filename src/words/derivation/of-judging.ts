@@ -127,7 +127,7 @@ export const judgingWords: WordsFor<JudgingSteps> = {
     return [row('rating', text, low ? 'too low' : 'enough', 'stated')];
   },
   'bridge-rating-assumed': ({ values }) => [
-    row('rating', `not given; taken to stand ${plain(values.rms)} V rms`),
+    row('rating', `not given; taken to withstand ${plain(values.rms)} V rms`),
   ],
   'bridge-alone': () => [row('alone', 'one part without approval: a single fault bridges it', 'none')],
   'outside-grade': ({ values: { what, clearance, creepage, grade } }) => {
@@ -142,7 +142,7 @@ const levelWords = (basic: number | null, reinforced: number | null): string =>
 
 const shownWords = (shown: number | null): string =>
   shown === null
-    ? 'taken to stand it'
+    ? 'taken to withstand it'
     : shown === 0
       ? 'nothing shown'
       : `shown ${plain(Math.floor(shown))} V peak`;

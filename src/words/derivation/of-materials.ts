@@ -49,17 +49,17 @@ export const materialWordsOf: WordsFor<MaterialSteps> = {
   ],
   'stated-withstand': ({ values: { value, shape, peak } }) => {
     const text = shape === 'dc' ? `${volts(value)} dc` : `${volts(value)} rms × √2`;
-    return [row('stands', text, standing(peak), 'stated')];
+    return [row('withstands', text, standing(peak), 'stated')];
   },
-  'taken-to-stand': () => [row('stands', 'not known, taken to stand whatever is asked')],
+  'taken-to-stand': () => [row('withstands', 'no figure given, taken to withstand whatever is asked')],
   'film-share': (why) => {
     const { material, breakdown, share, peak } = why.values;
     const named = material === null ? '' : `${materialWords(material)}: `;
     const text = `${named}${plain(breakdown)} × ${plain(share)} × √2`;
-    return [row('stands', text, standing(peak), weakest(why) ?? 'derived')];
+    return [row('withstands', text, standing(peak), weakest(why) ?? 'derived')];
   },
   'no-strength': ({ values: { material } }) => [
-    row('stands', `${material === null ? '' : `${materialWords(material)}: `}no strength is shown`),
+    row('withstands', `${material === null ? '' : `${materialWords(material)}: `}no strength is shown`),
   ],
   'margin-block': () => [row('block', 'in the margin')],
   sleeve: ({ values }) => [row('sleeve', 'over a lead', mm(values.wall), 'stated')],

@@ -61,7 +61,7 @@ export function fieldBasis(design: Design, report: FieldReport): readonly string
     ...(memory.length === 0
       ? []
       : [
-          `permittivities from memory: ${memory.map(({ what, value }) => `${what} ${plain(value)}`).join(', ')}`,
+          `permittivities marked memory, not checked against a source: ${memory.map(({ what, value }) => `${what} ${plain(value)}`).join(', ')}`,
         ]),
   ];
 }

@@ -50,9 +50,9 @@ function pathSays(
   const stands = `${achieved} insulation stands there`;
   switch (kind) {
     case 'touching':
-      return 'Bare metal of the two circuits touches; nothing stands between them.';
+      return 'Bare metal of the two circuits touches; nothing lies between them.';
     case 'enamel-only':
-      return 'The two windings touch; only enamel stands between them, and enamel is no barrier.';
+      return 'The two windings touch; only enamel lies between them, and enamel is no barrier.';
     case 'core-bridge':
       return `The path runs over ${over.length > 0 ? over.join(' and ') : 'the core'}${figure}; ${stands}.`;
     case 'lead-crossing':
@@ -70,11 +70,11 @@ function pathSays(
     case 'narrow-margin':
       return `The path runs round the tape edges at the flange${figure}; ${stands}.`;
     case 'few-plies':
-      return `${plies === 1 ? 'One ply stands' : `${plies} plies stand`} between, fewer than the rule for ${needed} insulation asks; ${stands}.`;
+      return `${plies === 1 ? 'One ply lies' : `${plies} plies lie`} between, fewer than the rule for ${needed} insulation asks; ${stands}.`;
     case 'weak-ply':
-      return `${plies === 1 ? 'One layer stands between, but it is' : `${plies} plies stand between, but they are`} not shown to withstand the test for ${needed} insulation; ${stands}.`;
+      return `${plies === 1 ? 'One layer lies between, but it is' : `${plies} plies lie between, but they are`} not shown to withstand the test for ${needed} insulation; ${stands}.`;
     case 'thin-wall':
-      return `A wall, block or sleeve thinner than the least thickness stands between, and its strength is not shown; ${stands}.`;
+      return `A wall, block or sleeve thinner than the least thickness lies between, and its strength is not shown; ${stands}.`;
     case 'short-creepage':
       return `The surface between them is too short${figure}; ${stands}.`;
     case 'short-clearance':
@@ -110,7 +110,7 @@ function pathMend({ kind, length, required, conditions }: WeakSpot, { plies, scr
     case 'few-plies':
       return morePlies(plies, conditions);
     case 'weak-ply':
-      return 'Take tape whose plies are shown to stand the test, or add a ply.';
+      return 'Take tape whose plies are shown to withstand the test, or add a ply.';
     case 'core-bridge':
       return longer(missing, 'from the core, on one side or both,');
     case 'thin-wall':

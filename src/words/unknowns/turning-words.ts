@@ -29,8 +29,8 @@ function atWords(field: string, at: NonNullable<Assumption['figure']>['at']): st
 const BEST: readonly (readonly [RegExp, string])[] = [
   [/^circuits\[\d+\]\.means$/, 'protecting an operator'],
   [/\.plies$/, '3 plies'],
-  [/\.plyWithstand$/, 'each ply stands the test'],
-  [/\.withstand$/, 'it stands the test'],
+  [/\.plyWithstand$/, 'each ply withstands the test'],
+  [/\.withstand$/, 'it withstands the test'],
   [/\.wire\.kind$/, 'three certified layers'],
   [/\.wire\.approval$/, 'certified'],
   [/\.insulationLayers$/, '3 layers'],

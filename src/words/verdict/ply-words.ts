@@ -1,4 +1,4 @@
-// The rule of sheets of a book in one phrase: `2 plies that each stand the test, or 3 of which any two together do`.
+// The rule of sheets of a book in one phrase: `2 plies that each withstand the test, or 3 of which any two together do`.
 
 import { lengthPlain } from '#words/text/number-words.ts';
 import { lengthUnit } from '#words/text/length-unit.ts';
@@ -9,7 +9,7 @@ export function plyWords({ alone, anyTwo, film }: SheetRule): string {
   const each =
     alone === null
       ? []
-      : [alone === 1 ? '1 ply that stands the test' : `${alone} plies that each stand the test`];
+      : [alone === 1 ? '1 ply that withstands the test' : `${alone} plies that each withstand the test`];
   const thick =
     film === undefined
       ? []

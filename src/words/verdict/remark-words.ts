@@ -11,7 +11,7 @@ export function remarkSays(remark: Remark): string {
     case 'no-barrier':
       return 'There is no barrier in this file: nothing above functional insulation is asked.';
     case 'low-supply':
-      return `The supply is ${remark.voltage} V: no public mains is that low (from memory); is a digit missing?`;
+      return `The supply is ${remark.voltage} V: no public mains is that low (memory: not checked against a source); is a digit missing?`;
     case 'end-turns': {
       const where = remark.sides.length === 2 ? 'both ends' : `the ${remark.sides[0]} end`;
       return `Layer ${remark.layer + 1}: ${where} of ${remark.winding} not held; end turns are to be held by positive means.`;
@@ -74,7 +74,7 @@ function bookSays({ book, note }: BookRemark): string {
     case 'reads':
       return `${book}: ${note.rule}.`;
     case 'other-rows': {
-      const known = note.fromMemory ? ', which is memory' : '';
+      const known = note.fromMemory ? ', which is marked memory: not checked against its source' : '';
       return `${book} is judged with its own ${note.metric}, ${lengthUp(note.own)} ${lengthUnit()}, between ${note.names.join(' and ')}; the rows that it refers to would ask ${lengthUp(note.other)} ${lengthUnit()}${known}.`;
     }
   }

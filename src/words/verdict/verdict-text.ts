@@ -139,6 +139,6 @@ const wholeAtBest = (atBest: Assumption['atBest']): string =>
 
 function ground(verdict: Verdict): readonly string[] {
   return verdict.restsOn === 'memory'
-    ? ['This verdict rests on a table figure noted from memory, its source not looked up.']
+    ? ['This verdict rests on a table figure marked memory: not checked against its source.']
     : [];
 }

@@ -71,6 +71,6 @@ it('should tell a certified cover beyond its test as too weak, not as too few pl
   const [spot] = verdictWith({ layers, 'windings[1].wire': certified }).weakSpots;
   expect(spot?.kind).toBe('weak-ply');
   expect(spot && spotSays(spot)).toBe(
-    'One layer stands between, but it is not shown to withstand the test for reinforced insulation; basic insulation stands there, if the cover of S stands no more than is shown of it.',
+    'One layer lies between, but it is not shown to withstand the test for reinforced insulation; basic insulation stands there, if the cover of S stands no more than is shown of it.',
   );
 });

@@ -33,7 +33,7 @@ describe('verdictText', () => {
 
   it('should end with what is not judged, what rests on memory, and the caution', () => {
     expect(text).toContain('Not judged\n  pins and wiring outside');
-    expect(text).toContain('rests on a table figure noted from memory');
+    expect(text).toContain('rests on a table figure marked memory');
     expect(text.trimEnd().split('\n').at(-1)).toMatch(/^Caution: .*discharge the bulk capacitor/);
   });
 

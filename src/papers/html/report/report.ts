@@ -99,7 +99,7 @@ function top({ design, judgement: { verdict }, looks }: ReportParts): Content {
       ? tag(
           'p',
           { class: 'note' },
-          'This verdict rests on a table figure noted from memory, its source not looked up.',
+          'This verdict rests on a table figure marked memory: not checked against its source.',
         )
       : null,
     design.notes === '' ? null : tag('p', { class: 'note' }, design.notes),

@@ -29,10 +29,10 @@ export const knowingTerms: readonly Term[] = [
   ]),
   term(
     'memory',
-    'from memory',
-    'A figure that its author recalled and did not see in a document; check it before you rely on it.',
+    'memory',
+    'A figure of our tables that was recalled, not read in its source: it is not checked; look it up before you rely on it.',
     ['rule-book', 'clause'],
-    { also: ['memory', 'second-hand copy'] },
+    { also: ['marked memory', 'second-hand copy'] },
   ),
   term('evidence', 'evidence', 'What stands behind a measure: a photograph, a certificate, a marking.', [
     'unknown',
