@@ -36,6 +36,8 @@ export type LeakageAnswer = 'meets' | 'falls-short' | 'not-shown';
 export interface TouchCurrent {
   /** With the output tied straight to earth. */
   readonly plain: Amperes;
+  /** Of that, what each of the leakage's `parts` brings, in their order; 0 for a part that does not reach the output. */
+  readonly through: readonly Amperes[];
   /** Through the body. */
   readonly throughBody: Amperes;
   /** Through the body, weighed by how it is felt: this is what the limit is for. */
@@ -92,7 +94,9 @@ function touchCurrent({ normal }: TouchCurrentLimits, found: Found): TouchCurren
   const { mains, frequency, bridging, switching } = found;
   const body = touchBody(frequency);
   const held = heldNodes(complex(mains));
-  const plain = into(TOUCHED, bridging.branches, new Map([...held, [TOUCHED, complex(0)]]));
+  const tied = nodeVoltages(bridging.branches, new Map([...held, [TOUCHED, complex(0)]]));
+  const plain = magnitude(currentFrom(TOUCHED, bridging.branches, tied));
+  const through = bridging.branches.map((branch) => amperes(magnitude(currentFrom(TOUCHED, [branch], tied))));
   const bodied: Branch = { from: TOUCHED, to: EARTH, admittance: over(complex(1), body.impedance) };
   const voltages = nodeVoltages([...bridging.branches, bodied], held);
   const throughBody = magnitude(currentFrom(TOUCHED, [bodied], voltages));
@@ -108,6 +112,7 @@ function touchCurrent({ normal }: TouchCurrentLimits, found: Found): TouchCurren
   const values = { mains, frequency, plain, throughBody, weighed, rms: total.rms, peak: total.peak };
   return {
     plain: amperes(plain),
+    through,
     throughBody: amperes(throughBody),
     weighed: amperes(weighed),
     weighedPeak: amperes(peak),

@@ -55,7 +55,7 @@ function partLine({ id, between, farads, ohms, from }: BridgingPart, looks: read
   return `${what}, ${pairNames(between, looks)}: ${value}${origin}`;
 }
 
-const capacitance = (farads: number): string =>
+export const capacitance = (farads: number): string =>
   farads >= 1e-9 ? `${plain(farads * 1e9)} nF` : `${(farads * 1e12).toFixed(farads >= 1e-11 ? 0 : 1)} pF`;
 
 /** Rounded up: a current never looks smaller than it is. */
