@@ -5,7 +5,8 @@
 // Step: layers-capacitance {farads, width, meanTurn, distance, permittivity}, lengths in mm.
 
 import type { Design } from '#model/design.ts';
-import type { Layer, Margin } from '#model/design/layer.ts';
+import { facingLayers } from '#model/design/facing-layers.ts';
+import type { Margin, TapeLayer } from '#model/design/layer.ts';
 import type { Wire } from '#model/design/winding.ts';
 import { isKnown } from '#model/quantity/reading.ts';
 import { UNKNOWN_PLY } from '#model/unknown-counts.ts';
@@ -30,20 +31,15 @@ const PERMITTIVITY = 2.5;
 /** A mean turn over the width of the winding window: small coil formers have 2.5 to 4.7 (memory). */
 export const MEAN_TURN_PER_WIDTH = 4;
 
-export function windingCapacitances(design: Design): readonly LayersCapacitance[] {
-  const found: LayersCapacitance[] = [];
-  const last = new Map<number, { readonly index: number; readonly tape: number }>();
-  design.layers.forEach((layer, index) => {
-    const before = last.get(layer.chamber);
-    if (layer.kind === 'tape') {
-      if (before) last.set(layer.chamber, { ...before, tape: before.tape + tapeThickness(layer) });
-      return;
-    }
-    if (before) found.push(...betweenLayers(design, before.index, index, before.tape));
-    last.set(layer.chamber, { index, tape: 0 });
-  });
-  return found;
-}
+export const windingCapacitances = (design: Design): readonly LayersCapacitance[] =>
+  facingLayers(design.layers).flatMap(({ inner, outer, tapes }) =>
+    betweenLayers(
+      design,
+      inner,
+      outer,
+      tapes.reduce((sum, tape) => sum + tapeThickness(tape), 0),
+    ),
+  );
 
 function betweenLayers(design: Design, a: number, b: number, tape: number): readonly LayersCapacitance[] {
   const [inner, outer] = [faceOf(design, a), faceOf(design, b)];
@@ -99,7 +95,10 @@ function faceOf(design: Design, index: number): Face | null {
   }
   const winding = design.windings.find(({ id }) => id === layer.winding);
   if (winding === undefined) return null;
-  const free = chamber - widthOf(layer.margins.left) - widthOf(layer.margins.right);
+  const free =
+    layer.extent === null
+      ? chamber - widthOf(layer.margins.left) - widthOf(layer.margins.right)
+      : layer.extent.to.value - layer.extent.from.value;
   const wire = sizesOf(winding.wire);
   const wound =
     wire === null || layer.spread || typeof layer.turns !== 'number'
@@ -128,8 +127,7 @@ function sizesOf({
 }
 
 /** Plies that nobody counted are one: the layers then lie the closest. */
-function tapeThickness(layer: Layer): number {
-  if (layer.kind !== 'tape') return 0;
+function tapeThickness(layer: TapeLayer): number {
   const listed = layer.material === null ? null : tapeById(layer.material);
   const stated = layer.plyThickness?.kind === 'known' ? layer.plyThickness.value : null;
   const ply = stated ?? listed?.total.value ?? UNKNOWN_PLY;

@@ -5,7 +5,8 @@
 // Steps: local-stress {peak, rms, line, variant, turnA, turnB}; under it round-wire and its kin for what enamel holds.
 
 import type { Design } from '#model/design.ts';
-import type { Layer } from '#model/design/layer.ts';
+import { facingLayers } from '#model/design/facing-layers.ts';
+import type { Layer, TapeLayer } from '#model/design/layer.ts';
 import { because, type Because } from '#standards/because.ts';
 import { voltsRms, type VoltsPeak, type VoltsRms } from '#units/quantity.ts';
 
@@ -70,28 +71,15 @@ interface Neighbours {
   readonly plies: number;
 }
 
-/** Winding layers of one chamber with nothing or tape between, both on one side of the barrier. */
-function neighbours(design: Design): readonly Neighbours[] {
-  const found: Neighbours[] = [];
-  const last = new Map<number, { readonly index: number; readonly plies: number }>();
-  design.layers.forEach((layer, index) => {
-    const before = last.get(layer.chamber);
-    if (layer.kind === 'screen') last.delete(layer.chamber);
-    else if (layer.kind === 'tape') {
-      if (before) last.set(layer.chamber, { ...before, plies: before.plies + pliesOf(layer) });
-    } else {
-      const inner = before && design.layers[before.index];
-      if (before && inner && isOneSide(design, inner, layer)) {
-        found.push({ inner: before.index, outer: index, plies: before.plies });
-      }
-      last.set(layer.chamber, { index, plies: 0 });
-    }
-  });
-  return found;
-}
+/** Winding layers with nothing or tape between, both on one side of the barrier. */
+const neighbours = (design: Design): readonly Neighbours[] =>
+  facingLayers(design.layers).flatMap(({ inner, outer, tapes }) =>
+    isOneSide(design, design.layers[inner]!, design.layers[outer]!)
+      ? [{ inner, outer, plies: tapes.reduce((sum, tape) => sum + pliesOf(tape), 0) }]
+      : [],
+  );
 
-const pliesOf = (layer: Layer): number =>
-  layer.kind === 'tape' ? (typeof layer.plies === 'number' ? layer.plies : 1) : 0;
+const pliesOf = ({ plies }: TapeLayer): number => (typeof plies === 'number' ? plies : 1);
 
 function isOneSide(design: Design, a: Layer, b: Layer): boolean {
   const roleOf = (layer: Layer) => {

@@ -265,6 +265,32 @@ describe('windingCapacitances', () => {
     expect(found?.because).toMatchObject({ values: { width: 8 } });
   });
 
+  it('should take the place that was measured, and both windings of one band', () => {
+    const place = (from: number, to: number) => ({ extent: { from: `${from} mm`, to: `${to} mm` } });
+    const over = { kind: 'winding', turns: 9 };
+    const design = flyback({
+      over: {
+        layers: [
+          {
+            ...over,
+            winding: 'S',
+            margins: { left: { width: '4 mm' }, right: { width: '4 mm' } },
+            ...place(1, 8.5),
+          },
+          { kind: 'tape', material: 'polyester-tape-25', plies: 1 },
+          { ...over, winding: 'A', ...place(0, 3) },
+          { ...over, winding: 'P', beside: true, ...place(4, 8.5) },
+        ],
+      },
+    });
+    const found = windingCapacitances(design).map(({ layers, because: { values } }) => [layers, values]);
+    expect(found).toMatchObject([
+      [[0, 2], { width: 3 }],
+      [[0, 3], { width: 4.5 }],
+      [[2, 3], { width: 3 }],
+    ]);
+  });
+
   it('should end at a screen, which faces both of its sides', () => {
     const design = flyback({
       over: {

@@ -109,6 +109,36 @@ describe('localStresses', () => {
     ]);
   });
 
+  it('should put both windings of one band beside what lies under and over them, and beside each other', () => {
+    const beside = (winding: string, from: number, turns: number, more: object = {}) => ({
+      kind: 'winding',
+      winding,
+      turns,
+      extent: { from: `${from} mm`, to: `${from + 3} mm` },
+      ...more,
+    });
+    const tape = { kind: 'tape', material: 'polyester-tape-25', plies: 2 };
+    const over = [
+      { kind: 'winding', winding: 'P', turns: 36 },
+      tape,
+      beside('P', 0, 18),
+      beside('A', 5, 11, { beside: true }),
+      tape,
+      { kind: 'winding', winding: 'P', turns: 18 },
+    ];
+    const found = locals(flyback({ over: { layers: over } }));
+    // 373.4 / 2 V on either side of the middle, 100 and 60 over it; A swings 373.4 x 11/72 about the rail it is tied to
+    expect(found.map(({ layers, plies }) => [...layers, plies])).toEqual([
+      [0, 2, 2],
+      [0, 3, 2],
+      [2, 3, 0],
+      [2, 5, 2],
+      [3, 5, 2],
+    ]);
+    expect(found[0]?.peak).toBeCloseTo((373.352380466 * 54) / 72, 6);
+    expect(found[3]?.peak).toBeCloseTo((373.352380466 * 36) / 72, 6);
+  });
+
   it('should compare with what enamel holds, and remark where it exceeds it with no tape between', () => {
     const thin = { kind: 'enamelled', conductor: '0.02 mm', grade: 1 };
     const windings = ['P', 'A', 'S'].map((id) => ({
