@@ -9,6 +9,7 @@ import { ALL_STRONG } from '#drawing/marks/path-marks.ts';
 import type { LineMark, Mark, Point } from '#drawing/paper/mark.ts';
 import { notePlates } from '#drawing/marks/note-marks.ts';
 import { groundMarks, pathAndFlagMarks } from '#drawing/marks/section-marks.ts';
+import { targetMarks, targetPlates, type Target } from './target-marks.ts';
 import { svgMarks } from '#drawing/svg/svg-marks.ts';
 import { element } from '#drawing/svg/svg-element.ts';
 import { svgPage } from '#drawing/svg/svg.ts';
@@ -26,6 +27,8 @@ export interface BesideOptions {
   /** Name for those who cannot see it. */
   readonly says: string;
   /** The build before, and which of its layers each layer was; left out: nothing is compared. */
+  /** What layers of this build are brought to. */
+  readonly targets?: readonly Target[];
   readonly before?: { readonly scene: Scene; readonly layerOf: (layer: number) => number | null };
 }
 
@@ -41,7 +44,7 @@ export const frameOf = (scenes: readonly Scene[]): Box => ({
 
 export function besideSvg(
   scene: Scene,
-  { theme, width, frame, prefix, says, before, printed = false }: BesideOptions,
+  { theme, width, frame, prefix, says, before, targets = [], printed = false }: BesideOptions,
 ): string {
   const scale = (width - 2 * EDGE) / (frame.x1 - frame.x0);
   const height = Math.ceil((frame.y1 - frame.y0) * scale + 2 * EDGE);
@@ -55,14 +58,16 @@ export function besideSvg(
     printed,
     measure: guessedWidth,
   };
+  const told = targetMarks(targets, scene, paper);
   const marks: readonly Mark[] = [
     ...groundMarks(scene, paper, false),
     ...(before === undefined ? [] : movedEdges(scene, before, paper)),
     ...pathAndFlagMarks(scene, paper, [], {
       told: ALL_STRONG,
       picked: null,
-      kept: notePlates(scene, paper),
+      kept: [...notePlates(scene, paper), ...targetPlates(told)],
     }),
+    ...told,
   ];
   return svgPage(
     { width, height, viewBox: `0 0 ${width} ${height}` },
