@@ -3,4 +3,4 @@
 import { afterEach } from 'vitest';
 import { closePages } from './shared-browser.ts';
 
-afterEach(closePages);
+afterEach(({ task }) => closePages(task.result?.state === 'fail'));

@@ -8,14 +8,14 @@ import { readDesign } from '#model/read/read-design.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { gatherWrongs, judged, openPage, textsOf, verdictOf } from './open-page.ts';
-import { hasBrowser, ownContext } from './shared-browser.ts';
+import { beforeLoad, hasBrowser, ownContext } from './shared-browser.ts';
 
 const GRIP = 'former.chambers[0].width';
 
 describe.skipIf(!hasBrowser())('judging beside the page', () => {
   /** A build on the sheet, judged; `hush` holds back what is asked from then on, as if judging lasted long. */
   async function openSheet(thread: Thread = 'watched') {
-    const { page, wrongs } = await openPage('#sheet', {}, (empty) => empty.addInitScript(standIn, thread));
+    const { page, wrongs } = await openPage('#sheet', {}, (empty) => beforeLoad(empty, standIn, thread));
     await page.locator(`[data-grip="${GRIP}"]`).waitFor();
     await judged(page);
     const hush = (isHushed: boolean): Promise<void> =>
@@ -150,7 +150,7 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     const context = await ownContext();
     const page = await context.newPage();
     const wrongs = await gatherWrongs(page);
-    await page.addInitScript<Thread>(standIn, 'watched');
+    await beforeLoad<Thread>(page, standIn, 'watched');
     await page.goto(inject('url'));
     await page.evaluate(() => navigator.serviceWorker.ready);
     await context.setOffline(true);

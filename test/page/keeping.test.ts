@@ -6,7 +6,7 @@ import { describe, expect, inject, it } from 'vitest';
 import { firstBuild } from '#state/begin/demos.ts';
 import { LAUNCH_ARGS } from '#test/browser.mjs';
 import { openPage, retitle } from './open-page.ts';
-import { hasBrowser } from './shared-browser.ts';
+import { beforeLoad, hasBrowser } from './shared-browser.ts';
 
 describe.skipIf(!hasBrowser())('keeping', () => {
   it('should have the build again after a reload amid the work', async () => {
@@ -109,15 +109,19 @@ describe.skipIf(!hasBrowser())('keeping', () => {
 
   it('should say when the browser lets nothing be kept', async () => {
     const { page } = await openPage('#sheet');
-    await page.addInitScript(() => {
-      Object.defineProperty(globalThis, 'indexedDB', {
-        value: {
-          open: () => {
-            throw new DOMException('blocked', 'SecurityError');
+    await beforeLoad(
+      page,
+      () => {
+        Object.defineProperty(globalThis, 'indexedDB', {
+          value: {
+            open: () => {
+              throw new DOMException('blocked', 'SecurityError');
+            },
           },
-        },
-      });
-    });
+        });
+      },
+      null,
+    );
     await page.reload();
     await page.locator('#layers').waitFor();
     await retitle(page, 'Nowhere to go');

@@ -1,9 +1,9 @@
 // Opens the built page in a browser and gathers everything that went wrong on it: errors, broken policy.
 
 import axe from 'axe-core';
-import type { BrowserContextOptions, Locator, Page } from 'playwright';
+import type { BrowserContextOptions, ConsoleMessage, Locator, Page } from 'playwright';
 import { expect, inject } from 'vitest';
-import { emptyPage, ownContext } from './shared-browser.ts';
+import { beforeLoad, emptyPage, ownContext, whenOver } from './shared-browser.ts';
 
 export interface OpenPage {
   readonly page: Page;
@@ -27,7 +27,7 @@ export async function openPage(
     ? await emptyPage()
     : await (await ownContext({ serviceWorkers: 'block', viewport, ...others })).newPage();
   if (isPlain && viewport !== null) await page.setViewportSize(viewport);
-  await page.emulateMedia({ colorScheme, reducedMotion });
+  await page.emulateMedia({ colorScheme, reducedMotion, media: null, forcedColors: null, contrast: null });
   const wrongs = await gatherWrongs(page);
   await prepare?.(page);
   await page.goto(inject('url') + fragment);
@@ -37,15 +37,22 @@ export async function openPage(
 
 export async function gatherWrongs(page: Page): Promise<readonly string[]> {
   const wrongs: string[] = [];
-  page.on('console', (message) => {
+  const ofConsole = (message: ConsoleMessage): void => {
     if (message.type() === 'error') wrongs.push(message.text());
-  });
-  page.on('pageerror', (error) => wrongs.push(error.message));
-  await page.addInitScript(() => {
-    document.addEventListener('securitypolicyviolation', (event) => {
-      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
-    });
-  });
+  };
+  const ofPage = (error: Error): void => void wrongs.push(error.message);
+  page.on('console', ofConsole);
+  page.on('pageerror', ofPage);
+  whenOver(page, () => page.off('console', ofConsole).off('pageerror', ofPage));
+  await beforeLoad(
+    page,
+    () => {
+      document.addEventListener('securitypolicyviolation', (event) => {
+        console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+      });
+    },
+    null,
+  );
   return wrongs;
 }
 
