@@ -16,7 +16,7 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     return { page, wrongs };
   }
 
-  it('should show a coarse answer first and the fine one after', async () => {
+  it('should show a coarse answer first and the fine one after, and tell what it says by key and flag', async () => {
     const { page, wrongs } = await openField();
     await page.getByText('coarse', { exact: false }).first().waitFor(LONG);
     await page.getByText(/two meshes agree within/).waitFor(LONG);
@@ -37,13 +37,14 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
       });
     const steps = Array.from({ length: STEPS }, (_, step) => rampColor('light', step));
     expect(steps.filter((color) => colors.includes(color)).length).toBeGreaterThan(4);
-    expect(wrongs).toEqual([]);
     expect(await axeFaults(page)).toEqual([]);
+    await readByKeyAndFlag(page);
+    await seeTouchCurrent(page);
+    expect(wrongs).toEqual([]);
   });
 
-  it('should pick gaps by key, move the probe by arrows and read what is there', async () => {
-    const { page, wrongs } = await openField();
-    await page.getByText(/two meshes agree within/).waitFor(LONG);
+  /** Gaps are picked by their number and by their flags, the probe is moved by arrows. */
+  async function readByKeyAndFlag(page: Page): Promise<void> {
     await page.keyboard.press('2');
     await page.getByRole('heading', { name: 'Gap 2, close' }).waitFor();
     await page.getByRole('group', { name: 'drawing of the section' }).focus();
@@ -51,20 +52,19 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await page.getByText(/x [\d.]+ mm, y [\d.]+ mm: .* V/).waitFor();
     await page.keyboard.press('t');
     await page.getByText('at the proving test of the pair').waitFor();
-    expect(wrongs).toEqual([]);
-  });
+    await page.getByRole('button', { name: 'gap 4', exact: true }).click();
+    await page.getByRole('heading', { name: 'Gap 4, close' }).waitFor();
+  }
 
-  it('should judge the touch current by the field once it is there, on the page of stress too', async () => {
-    const { page, wrongs } = await openField();
-    await page.getByText(/two meshes agree within/).waitFor(LONG);
+  /** Judged by the field once that is there, on the page of stress too. */
+  async function seeTouchCurrent(page: Page): Promise<void> {
     await page.getByRole('heading', { name: 'Touch current, by the field' }).waitFor(LONG);
     await page.evaluate(() => (location.hash = 'stress'));
     await page
       .getByText(/by the field solver/)
       .first()
       .waitFor();
-    expect(wrongs).toEqual([]);
-  });
+  }
 
   it('should keep the coarse answer when it is stopped', async () => {
     const { page } = await openField();
@@ -85,9 +85,17 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
   const pictures = async (page: Page): Promise<number> =>
     Number(await page.locator('[data-pictures]').getAttribute('data-pictures'));
 
-  it('should follow an edge under the mouse coarsely, finely when it rests, and go back as one step', async () => {
+  it('should follow an edge under mouse and key coarsely, finely when it rests, and go back', async () => {
     const { page, wrongs } = await openField();
     const before = await fineCouplings(page);
+    await followMouse(page, before);
+    await followKeys(page, before);
+    expect(await axeFaults(page)).toEqual([]);
+    expect(wrongs).toEqual([]);
+  });
+
+  /** The whole drag is one step. */
+  async function followMouse(page: Page, before: string): Promise<void> {
     const grip = page.locator(MARGIN);
     const width = await grip.getAttribute('aria-valuenow');
     const box = (await grip.boundingBox())!;
@@ -112,12 +120,9 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await expect.poll(() => grip.getAttribute('aria-valuenow')).toBe(width);
     await page.getByText('a first look on a coarse mesh').waitFor(LONG);
     expect(await fineCouplings(page)).toBe(before);
-    expect(wrongs).toEqual([]);
-  });
+  }
 
-  it('should move an edge by key, and go back by key', async () => {
-    const { page, wrongs } = await openField();
-    const before = await fineCouplings(page);
+  async function followKeys(page: Page, before: string): Promise<void> {
     const grip = page.locator(MARGIN);
     const width = Number(await grip.getAttribute('aria-valuenow'));
     await grip.focus();
@@ -129,14 +134,5 @@ describe.skipIf(!hasBrowser())('the page of the field', () => {
     await expect.poll(() => grip.getAttribute('aria-valuenow')).toBe(`${width}`);
     await page.getByText('a first look on a coarse mesh').waitFor(LONG);
     expect(await fineCouplings(page)).toBe(before);
-    expect(await axeFaults(page)).toEqual([]);
-    expect(wrongs).toEqual([]);
-  });
-
-  it('should pick a gap by its flag', async () => {
-    const { page } = await openField();
-    await page.getByText(FINE).waitFor(LONG);
-    await page.getByRole('button', { name: 'gap 4', exact: true }).click();
-    await page.getByRole('heading', { name: 'Gap 4, close' }).waitFor();
-  });
+  }
 });

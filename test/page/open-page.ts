@@ -67,6 +67,8 @@ export async function judged(page: Page): Promise<void> {
 
 /** What axe finds wrong with the page as it stands, one line a rule; all rules where none is named. */
 export async function axeFaults(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
+  // what is not judged yet is dimmed, on purpose
+  await page.locator('.schedule[aria-busy="true"]').waitFor({ state: 'detached' });
   const isThere = await page.evaluate(() => 'axe' in globalThis);
   if (!isThere) await page.evaluate(axe.source);
   const { violations } = await page.evaluate(
