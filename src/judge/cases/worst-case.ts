@@ -71,6 +71,19 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
   };
 }
 
+/**
+ * The same as far as it goes where every pair that asks for anything falls short with the intervals at their nominal values:
+ * no end of any makes that better. Null where some pair does not, or where one may count by how far it falls short.
+ */
+export function shortAnyway(judging: Judging, design: Design): WorstCase | null {
+  if (design.circuits.some(({ role }) => role === 'isolated')) return null;
+  const nominal = judgeOnce({ ...judging, reachOnly: true }, design, WORST);
+  if (nominal.pairs.some(({ needed, achieved }) => needed !== null && reaches(achieved, needed))) return null;
+  const intervals = intervalsOf(design);
+  const turns = pastOthers(design, nominal, intervals).map((past) => ({ ...past, ends: [] }));
+  return { nominal, pairs: nominal.pairs, overfull: null, intervals, ends: [], turns };
+}
+
 /** All nominal, each interval alone at its points, all where they were found worse. */
 function judgeMoved(
   at: (ends: Ends) => WorstCase['nominal'],

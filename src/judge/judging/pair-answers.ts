@@ -3,11 +3,11 @@
 
 import { ruleBook } from '#books/shelf.ts';
 import type { Design } from '#model/design.ts';
-import { answerOf, beyondTables, missingOf } from '#judge/answers/pair-answer.ts';
+import { answerOf, missingOf } from '#judge/answers/pair-answer.ts';
 import { intervalsOf } from '#judge/assume/assumption.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { judgingOf, type Judging } from '#judge/once/judging.ts';
-import { judgeWorst, type WorstCase } from '#judge/cases/worst-case.ts';
+import { judgeWorst, shortAnyway, type WorstCase } from '#judge/cases/worst-case.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
 
@@ -20,13 +20,9 @@ export interface PairAnswer {
 export function pairAnswers(design: Design, cache: PathCache): readonly PairAnswer[] {
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
-  const whole = judgingOf(book, cache, { printed: false, reachOnly: false });
-  const light = { ...whole, places: false };
-  const least = worstOf(light, design);
-  // past the tables it matters by what a pair is held
-  const isBeyond = least.pairs.some((pair) => beyondTables(pair).length > 0);
-  const worst = isBeyond ? judgeWorst({ ...whole, printed: true }, design) : least;
-  const best = judgeBest(isBeyond ? whole : light, design, worst);
+  const judging = judgingOf(book, cache, { printed: false, places: false, reachOnly: false });
+  const worst = worstOf(judging, design);
+  const best = judgeBest(judging, design, worst);
   const missing = missingOf(design);
   return worst.pairs.map((pair, i) => ({
     between: pair.between,
@@ -39,7 +35,8 @@ export function pairAnswers(design: Design, cache: PathCache): readonly PairAnsw
  * do, and an isolated circuit counts as mains by how far it falls short.
  */
 function worstOf(judging: Judging, design: Design): WorstCase {
-  if (intervalsOf(design).length > 0) return judgeWorst({ ...judging, printed: true }, design);
+  if (intervalsOf(design).length > 0)
+    return shortAnyway(judging, design) ?? judgeWorst({ ...judging, printed: true }, design);
   const reachOnly = design.circuits.every(({ role }) => role !== 'isolated');
   return judgeWorst({ ...judging, reachOnly }, design);
 }

@@ -4,7 +4,14 @@ import type { Choice } from '#judge/assume/assumption.ts';
 import type { Filled } from '#judge/fill/fill-build.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { Outcome } from '#judge/paths/case-result.ts';
-import { placeOf, type PathSearch, sectionsFor, type Site, siteOf } from '#judge/paths/graded-paths.ts';
+import {
+  type Place,
+  placeOf,
+  type PathSearch,
+  sectionsFor,
+  type Site,
+  siteOf,
+} from '#judge/paths/graded-paths.ts';
 import type { Design } from '#model/design.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { ChamberFit, Section } from '#solver/section/section.ts';
@@ -70,8 +77,15 @@ function sitesOf(
   );
   const bonds = bestBond ? coreBonds.map((core) => [core]) : [coreBonds];
   return places.flatMap((worse) =>
-    bonds.map((all) => worse.flatMap((place) => all.map((core) => siteOf(search, place, core)))),
+    bonds.map((all) => worse.flatMap((place) => boundSites(search, place, all))),
   );
+}
+
+/** The floating core first, as far as it is one of them. */
+function boundSites(search: PathSearch, place: Place, bonds: readonly (string | null)[]): readonly Site[] {
+  const [first, ...others] = bonds;
+  const floating = siteOf(search, place, first ?? null);
+  return [floating, ...others.map((core) => siteOf(search, place, core, first === null ? floating : null))];
 }
 
 function sectionsOf(site: Site, questions: readonly PairQuestion[]): readonly Section[] {

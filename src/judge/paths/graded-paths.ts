@@ -25,7 +25,7 @@ import { atBareMetal, isBareContact, isContact } from './bare-metal.ts';
 import type { FoundPath } from './case-result.ts';
 import { outsidePieces } from './outside-pieces.ts';
 import type { KeyedLimits, PathCache } from './path-cache.ts';
-import type { KeyedSection, SectionList } from './section-list.ts';
+import type { KeyedSection, SectionList } from '#judge/paths/keyed/section-list.ts';
 
 export const METRICS: readonly Metric[] = ['creepage', 'clearance'];
 
@@ -51,6 +51,14 @@ export interface Place {
   /** More of them for one pair: loose parts of other circuits lie as they were drawn, and shut no way by having moved. */
   readonly movedAlone: (between: readonly [string, string]) => Iterable<KeyedSection>;
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
+  /** The weakest path of a pair in a section, as it was found with the core bound one way; see `WorstThere`. */
+  readonly worst: Map<PairQuestion, Map<KeyedSection | null, WorstThere>>;
+}
+
+/** What holds with the core bound another way too, as far as that binds nothing here. */
+export interface WorstThere {
+  readonly site: Site;
+  readonly path: FoundPath | null;
 }
 
 export function placeOf(
@@ -73,6 +81,7 @@ export function placeOf(
       return known;
     },
     outside: { creepage: outside('creepage'), clearance: outside('clearance') },
+    worst: new Map(),
   };
 }
 
@@ -88,6 +97,8 @@ export interface Site {
   readonly outside: Readonly<Record<Metric, readonly ChainPiece[]>>;
   /** By the pieces of a search, which several pairs may ask for. */
   readonly ways: Map<readonly Piece[], Ways>;
+  /** The same place with its core floating, which is looked at before; null: it is this, or there is none. */
+  readonly floating: Site | null;
 }
 
 interface Ways {
@@ -95,7 +106,12 @@ interface Ways {
   readonly floating: ReadonlySet<string>;
 }
 
-export function siteOf(search: PathSearch, place: Place, coreTo: string | null): Site {
+export function siteOf(
+  search: PathSearch,
+  place: Place,
+  coreTo: string | null,
+  floating: Site | null = null,
+): Site {
   const ties = metalTies(search.design, coreTo);
   const joined = contacts(ties);
   return {
@@ -109,6 +125,7 @@ export function siteOf(search: PathSearch, place: Place, coreTo: string | null):
       clearance: [...place.outside.clearance, ...joined],
     },
     ways: new Map(),
+    floating,
   };
 }
 
@@ -212,6 +229,10 @@ function waysOver(site: Site, pieces: readonly ChainPiece[]): Ways {
   const ways = linked(pieces);
   return ways.floating.size > MOST_APART ? linked(alongTheWorst(pieces)) : ways;
 }
+
+/** So much may float in this build that material groups are not kept apart. */
+export const mayBeTakenTogether = ({ search: { design } }: Site): boolean =>
+  design.parts.length + design.layers.filter(({ kind }) => kind === 'screen').length + 1 > MOST_APART;
 
 /** Over more floating conductors than this, material groups are not kept apart: there are too many ways to run. */
 const MOST_APART = 8;

@@ -5,15 +5,15 @@ import type { Build, StuffId } from '#solver/section/build.ts';
 import type { Counting } from '#solver/paths/ply-count.ts';
 import { findPieces, networkOf, type SectionLimits } from '#solver/paths/find-pieces.ts';
 import { StuffNumbers } from '#judge/assume/stuff.ts';
-import { GeometryKeys } from './geometry-key.ts';
+import { GeometryKeys } from '#judge/paths/keyed/geometry-key.ts';
 import { knownBetween, type KnownLengths } from './known-lengths.ts';
 import { LayOut, type LayOutOptions } from '#solver/placing/lay-out.ts';
 import type { Network } from '#solver/network/network.ts';
 import { PathFinder } from '#solver/paths/path-finder.ts';
 import type { Piece, SolidOptions } from '#solver/network/pieces.ts';
 import type { Section } from '#solver/section/section.ts';
-import { SolidsKeys } from './solids-key.ts';
-import { type KeyedSection, SectionList } from './section-list.ts';
+import { SolidsKeys } from '#judge/paths/keyed/solids-key.ts';
+import { type KeyedSection, SectionList } from '#judge/paths/keyed/section-list.ts';
 
 /** Data only, so that all of it tells two searches apart. */
 export interface KeyedLimits extends Pick<SectionLimits, 'metric' | 'x' | 'length' | 'window'> {

@@ -5,6 +5,7 @@ import type { Metric } from '#units/terms.ts';
 import type { Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import { chainLength, chainPlies, type ChainPiece } from '#judge/grade/chain.ts';
+import { onlyTakesAway } from './bound-core.ts';
 import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
 import { atLeast, longestOf } from './known-lengths.ts';
 import type { FoundPath } from './case-result.ts';
@@ -41,7 +42,10 @@ export function shortestOfPairs(
   }));
   const { search, ties } = site;
   const pairs = questions.map(({ between }) => between);
-  const sections = questions.map((question) => new Set(sectionsFor(site, question)));
+  // with the core floating all of these were looked at
+  const sections = questions.map(
+    (question) => new Set(onlyTakesAway(site, question) ? [] : sectionsFor(site, question)),
+  );
   for (const section of new Set(sections.flatMap((all) => [...all]))) {
     const knownOf = (metric: Metric) =>
       // only what is shorter than what the pairs have already is looked for

@@ -6,11 +6,12 @@ import { nm, type Nm } from '#units/quantity.ts';
 import type { PairQuestion } from '#judge/grade/path-requirement.ts';
 import type { ChainPiece } from '#judge/grade/chain.ts';
 import { heightOf, reaches } from '#standards/ladder.ts';
-import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site } from './graded-paths.ts';
+import { holdsBound } from './bound-core.ts';
+import { gradedPath, METRICS, pathsFrom, sectionsFor, type Site, type WorstThere } from './graded-paths.ts';
 import { isBareContact } from './bare-metal.ts';
 import type { FoundPath } from './case-result.ts';
 import type { KeyedLimits } from './path-cache.ts';
-import type { KeyedSection } from './section-list.ts';
+import type { KeyedSection } from '#judge/paths/keyed/section-list.ts';
 import { type GradingTools, seriesWeights } from '#judge/grade/path-grade.ts';
 
 export interface PairPaths {
@@ -25,7 +26,7 @@ export function pathsOfPair(site: Site, question: PairQuestion): PairPaths {
   const found = { worst: null as FoundPath | null, failing: [] as FoundPath[] };
   const whole = limitsOf(site, question, null);
   for (const section of sectionsFor(site, question)) {
-    const worstHere = worstPath(site, section, question, whole);
+    const worstHere = worstOfWhole(site, section, question, whole);
     if (isWorse(worstHere, found.worst)) found.worst = worstHere;
     if (!worstHere || reaches(worstHere.grade, question.needed)) continue;
     found.failing.push(worstHere);
@@ -57,6 +58,23 @@ function limitsOf({ search }: Site, { asked }: PairQuestion, window: KeyedLimits
     sightsUpTo: longest.clearance,
   });
   return { creepage: along('creepage'), clearance: along('clearance') };
+}
+
+/** As found with the core floating, where binding it changes nothing of that. */
+function worstOfWhole(
+  site: Site,
+  section: KeyedSection | null,
+  question: PairQuestion,
+  limits: Limits,
+): FoundPath | null {
+  const { worst } = site.place;
+  const known = site.floating && worst.get(question)?.get(section);
+  if (known && known.site === site.floating && holdsBound(site, question, known.path)) return known.path;
+  const path = worstPath(site, section, question, limits);
+  if (site.coreTo !== null) return path;
+  const ofPair = worst.get(question) ?? new Map<KeyedSection | null, WorstThere>();
+  worst.set(question, ofPair.set(section, { site, path }));
+  return path;
 }
 
 /** The weakest path of a section among those that are not reinforced by their length alone. */
