@@ -7,6 +7,7 @@ import { judge } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import { sandwich } from './builds.ts';
+import { deciding } from './deciding.ts';
 import { mending } from './mending.ts';
 import { stressing } from './stressing.ts';
 import { held, yardstick } from './yardstick.ts';
@@ -65,4 +66,5 @@ const rows: readonly (readonly [string, string, string])[] = [
   ],
   ['stress, 4 windings, 3 variants', held(stressing(200), 1, stick), '<= 5 ms'],
 ];
-console.log(JSON.stringify([...rows, ...mending()]));
+const decided = deciding('static/demos/flea-market-drill.json');
+console.log(JSON.stringify([...rows, decided, ...mending()]));
