@@ -72,13 +72,16 @@ export function judgeWorst(judging: Judging, design: Design, coreTo?: string | n
 }
 
 /**
- * The same as far as it goes where every pair that asks for anything falls short with the intervals at their nominal values:
- * no end of any makes that better. Null where some pair does not, or where one may count by how far it falls short.
+ * The same as far as it goes where every or any pair that asks for something falls short with the intervals at their nominal
+ * values: at their ends the lowest holds, and is no better. Null where it does not, or where one may count by how far it
+ * falls short.
  */
-export function shortAnyway(judging: Judging, design: Design): WorstCase | null {
+export function shortNominally(judging: Judging, design: Design, wanted: 'every' | 'any'): WorstCase | null {
   if (design.circuits.some(({ role }) => role === 'isolated')) return null;
-  const nominal = judgeOnce({ ...judging, reachOnly: true }, design, WORST);
-  if (nominal.pairs.some(({ needed, achieved }) => needed !== null && reaches(achieved, needed))) return null;
+  const nominal = judgeOnce({ ...judging, printed: false, reachOnly: true }, design, WORST);
+  const asked = nominal.pairs.filter(({ needed }) => needed !== null);
+  const short = asked.filter(({ needed, achieved }) => !reaches(achieved, needed));
+  if (wanted === 'every' ? short.length < asked.length : short.length === 0) return null;
   const intervals = intervalsOf(design);
   const turns = pastOthers(design, nominal, intervals).map((past) => ({ ...past, ends: [] }));
   return { nominal, pairs: nominal.pairs, overfull: null, intervals, ends: [], turns };

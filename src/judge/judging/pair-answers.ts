@@ -7,7 +7,7 @@ import { answerOf, missingOf } from '#judge/answers/pair-answer.ts';
 import { intervalsOf } from '#judge/assume/assumption.ts';
 import { judgeBest } from '#judge/cases/best-case.ts';
 import { judgingOf, type Judging } from '#judge/once/judging.ts';
-import { judgeWorst, shortAnyway, type WorstCase } from '#judge/cases/worst-case.ts';
+import { judgeWorst, shortNominally, type WorstCase } from '#judge/cases/worst-case.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
 
@@ -36,7 +36,7 @@ export function pairAnswers(design: Design, cache: PathCache): readonly PairAnsw
  */
 function worstOf(judging: Judging, design: Design): WorstCase {
   if (intervalsOf(design).length > 0)
-    return shortAnyway(judging, design) ?? judgeWorst({ ...judging, printed: true }, design);
+    return shortNominally(judging, design, 'every') ?? judgeWorst({ ...judging, printed: true }, design);
   const reachOnly = design.circuits.every(({ role }) => role !== 'isolated');
   return judgeWorst({ ...judging, reachOnly }, design);
 }

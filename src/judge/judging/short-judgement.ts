@@ -10,7 +10,7 @@ import { reaches } from '#standards/ladder.ts';
 import type { Grade, Metric } from '#units/terms.ts';
 import { inMm, type Nm } from '#units/quantity.ts';
 import { soldIn } from '#judge/assume/sold-in.ts';
-import { judgeWorst } from '#judge/cases/worst-case.ts';
+import { judgeWorst, shortNominally } from '#judge/cases/worst-case.ts';
 import type { PairOutcome } from '#judge/paths/case-result.ts';
 import { judgingOf } from '#judge/once/judging.ts';
 import type { PathCache } from '#judge/paths/path-cache.ts';
@@ -56,7 +56,9 @@ export function judgeShort(asFiled: Design, cache: PathCache, wanted: Wanted): S
   const reachOnly =
     wanted === 'reach' && !isMoved && design.circuits.every(({ role }) => role !== 'isolated');
   const judging = judgingOf(book, cache, { printed, places: false, reachOnly });
-  const { pairs, overfull } = judgeWorst(judging, design);
+  const { pairs, overfull } =
+    (wanted === 'reach' && isMoved ? shortNominally(judging, design, 'any') : null) ??
+    judgeWorst(judging, design);
   const isWhole = overfull === null && !hasOwnSpot(design, book);
   const missing = missingOf(design);
   // what reaches at worst is at best no other; what does not is never answered by `meets`

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { judge } from '#judge/judging/judge.ts';
 import { type PairAnswer, pairAnswers } from '#judge/judging/pair-answers.ts';
+import { judgeShort } from '#judge/judging/short-judgement.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Design } from '#model/design.ts';
 import { readDesign } from '#model/read/read-design.ts';
@@ -39,8 +40,9 @@ describe('pair answers', () => {
         file.layers[2].margins.left.width = { value: width, plusMinus: '0.2 mm' };
         const read = readDesign(file, knownIds);
         if (read.kind === 'bad') throw new Error(read.faults[0]?.says);
-        const whole = told(judge(read.design).verdict.pairs);
-        expect(pairAnswers(read.design, new PathCache())).toEqual(whole);
+        const { pairs, verdict } = judge(read.design).verdict;
+        expect(pairAnswers(read.design, new PathCache())).toEqual(told(pairs));
+        expect(judgeShort(read.design, new PathCache(), 'reach').meets).toBe(verdict === 'meets');
       }
     },
     60_000,
