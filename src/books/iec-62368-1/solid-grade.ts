@@ -45,38 +45,47 @@ export function solidsWorthOf(solids: Solids) {
     mandrel: peakOfSine(bonded.value.mandrelLeast),
   };
   return (crossed: readonly Crossed[], levelsOf: LevelsOf): readonly Judged<Insulation>[] => {
-    const out: Judged<Insulation>[] = [];
-    const plies: Solid[] = [];
-    for (const { solid, count } of crossed) {
-      const levels = levelsOf(solid.material);
-      switch (solid.kind) {
-        case 'sheet':
-          if (solid.bonded === null || count < 2) plies.push(...Array.from({ length: count }, () => solid));
-          else out.push(bondedStack(solid, count, levels, rules, bonded.because));
-          break;
-        case 'cover': {
-          const times = Math.max(1, Math.floor(count / (solid.layers ?? count)));
-          const one = certifiedCover(solid, levels, solids);
-          out.push(...Array.from({ length: times }, () => one));
-          break;
-        }
-        case 'run':
-          out.push(solidWorth(solid, asShown(solid, levels), levels));
-          break;
-        case 'full-cover':
-        case 'wall':
-        case 'block':
-        case 'sleeve':
-        case 'closed-joint':
-          out.push(solidWorth(solid, basicAtMost(solid, levels), levels));
-          break;
-        default:
-          unreachable(solid.kind);
-      }
-    }
-    if (plies.length > 0) out.push(thinSheets(plies, levelsOf, rules, sheets.because));
-    return out;
+    const parted = ({ solid, count }: Crossed): boolean =>
+      solid.kind === 'sheet' && (solid.bonded === null || count < 2);
+    const out = crossed.flatMap((each) => {
+      if (parted(each)) return [];
+      const levels = levelsOf(each.solid.material);
+      return each.solid.kind === 'sheet'
+        ? [bondedStack(each.solid, each.count, levels, rules, bonded.because)]
+        : oneByOne(each, levels, solids);
+    });
+    const plies = crossed
+      .filter(parted)
+      .flatMap(({ solid, count }) => Array.from({ length: count }, () => solid));
+    return plies.length > 0 ? [...out, thinSheets(plies, levelsOf, rules, sheets.because)] : out;
   };
+}
+
+/** What is no sheet is an insulation each. */
+function oneByOne(
+  { solid, count }: Crossed,
+  levels: TestLevels,
+  solids: Solids,
+): readonly Judged<Insulation>[] {
+  switch (solid.kind) {
+    case 'sheet':
+      return [];
+    case 'cover': {
+      const times = Math.max(1, Math.floor(count / (solid.layers ?? count)));
+      const one = certifiedCover(solid, levels, solids);
+      return Array.from({ length: times }, () => one);
+    }
+    case 'run':
+      return [solidWorth(solid, asShown(solid, levels), levels)];
+    case 'full-cover':
+    case 'wall':
+    case 'block':
+    case 'sleeve':
+    case 'closed-joint':
+      return [solidWorth(solid, basicAtMost(solid, levels), levels)];
+    default:
+      return unreachable(solid.kind);
+  }
 }
 
 /**

@@ -76,43 +76,40 @@ function printStress({ stress, transients }: PairOutcome): PairStress {
 function printRequired(book: Book, design: Design, pair: PairOutcome): Required {
   const { required } = pair;
   const group = GROUPS[weakestRank(pair)]!;
-  const creepage = required.creepage(group);
   const least = book.leastThickness();
   const rule = book.sheets();
-  const { basic, reinforced, supplementary } = required.test;
-  const level = isOutOfRange(reinforced) ? null : reinforced.value;
-  const own = pair.needed === 'supplementary' ? (supplementary ?? basic) : basic;
-  const asked = pair.needed === 'reinforced' || pair.needed === 'double' ? reinforced : own;
-  const peak = isOutOfRange(asked) ? null : asked.value;
-  const column = asked === reinforced ? 'reinforced' : 'basic';
-  // no material has a lower factor than one without a row: its level is the highest of all solids
-  const high = required.highFrequencyTest(null)[column];
   return {
     clearance: printDistance(required.clearance),
-    creepage: { ...printDistance(creepage), materialGroup: group },
+    creepage: { ...printDistance(required.creepage(group)), materialGroup: group },
     throughInsulation: {
       leastThickness: inMm(least.value),
       plies: rule.value,
       ...supplementaryRule(book),
       because: because('through-insulation', {}, [], [least.because, rule.because]),
     },
-    test: {
-      peak,
-      rms: peak === null ? null : Math.round(peak / Math.SQRT2),
-      dc: peak,
-      seconds: book.testSeconds.value,
-      basicPeak: isOutOfRange(basic) ? null : basic.value,
-      reinforcedPeak: level,
-      ...(supplementary && { supplementaryPeak: isOutOfRange(supplementary) ? null : supplementary.value }),
-      highFrequencyPeak: high?.value ?? null,
-      because: because(
-        'test',
-        {},
-        [],
-        [asked.because, ...(high ? [high.because] : []), book.testSeconds.because],
-      ),
-    },
+    test: printTest(book, pair),
     ...(book.asksMeans && { byMeans: byMeans(book, design, pair, group) }),
+  };
+}
+
+function printTest({ testSeconds }: Book, { required, needed }: PairOutcome): Required['test'] {
+  const { basic, reinforced, supplementary } = required.test;
+  const own = needed === 'supplementary' ? (supplementary ?? basic) : basic;
+  const asked = needed === 'reinforced' || needed === 'double' ? reinforced : own;
+  const peakOf = (level: typeof basic) => (isOutOfRange(level) ? null : level.value);
+  const peak = peakOf(asked);
+  // no material has a lower factor than one without a row: its level is the highest of all solids
+  const high = required.highFrequencyTest(null)[asked === reinforced ? 'reinforced' : 'basic'];
+  return {
+    peak,
+    rms: peak === null ? null : Math.round(peak / Math.SQRT2),
+    dc: peak,
+    seconds: testSeconds.value,
+    basicPeak: peakOf(basic),
+    reinforcedPeak: peakOf(reinforced),
+    ...(supplementary && { supplementaryPeak: peakOf(supplementary) }),
+    highFrequencyPeak: high?.value ?? null,
+    because: because('test', {}, [], [asked.because, ...(high ? [high.because] : []), testSeconds.because]),
   };
 }
 

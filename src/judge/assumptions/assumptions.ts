@@ -49,80 +49,72 @@ function figureOf(
   return { at: figureAtBest(field), together: !alone };
 }
 
+const NONE: ReadonlySet<number> = new Set();
+
 function listed(design: Design, assumed: Assumed): readonly Bare[] {
-  const { counted: all, intervals, deciders, pairs, national, byVoltage, byPart, verdictWith } = assumed;
-  const none: ReadonlySet<number> = new Set();
-  const told = all.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
-  const unknowns = told.map(({ field, counted, kind }): Bare => ({
-    field,
-    between: null,
-    counted,
-    decides: deciders.deciding.has(field),
-    atBest: kind === 'default' ? null : verdictWith(deciders.reached.get(field) ?? none),
-    kind: kind === 'seldom-stated' ? 'unknown' : kind,
-  }));
+  const { counted, intervals, deciders, pairs, national, byVoltage } = assumed;
+  const told = counted.filter(({ field, kind }) => kind !== 'seldom-stated' || deciders.deciding.has(field));
   return [
     ...floors(pairs, byVoltage),
     ...directTransient(design),
-    ...unplacedParts(design).map(({ id }): Bare => ({
-      field: `parts[${design.parts.findIndex((part) => part.id === id)}].touches`,
-      between: null,
-      counted: plainly('anywhere'),
-      decides: (byPart.get(id)?.size ?? 0) > 0,
-      atBest: verdictWith(byPart.get(id) ?? none),
-      kind: 'unknown',
-    })),
-    ...unknowns,
+    ...looseParts(design, assumed),
+    ...told.map((each) => ofCounted(each, assumed)),
     ...unknownBridges(design, deciders),
-    ...openFrequencies(pairs).map(({ field, between, frequency }): Bare => ({
-      field,
-      between,
-      counted: { as: 'frequency', hertz: frequency },
-      decides: deciders.deciding.has(field),
-      atBest: verdictWith(deciders.reached.get(field) ?? none),
-      kind: 'unknown',
-    })),
-    ...openVoltages(pairs).map(({ field, between, counted }): Bare => ({
-      field,
-      between,
-      counted,
-      decides: deciders.deciding.has(field),
-      atBest: verdictWith(deciders.reached.get(field) ?? none),
-      kind: 'unknown',
-    })),
-    ...intervals.map((field): Bare => ({
-      field,
-      between: null,
-      counted: plainly('worse-end'),
-      decides: false,
-      atBest: null,
-      kind: 'interval',
-    })),
-    ...design.defaulted.map((field): Bare => ({
-      field,
-      between: null,
-      counted: ofMarket(national, field) ?? valueOf(design, field),
-      decides: false,
-      atBest: null,
-      kind: 'default',
-    })),
+    ...openFrequencies(pairs).map(({ field, between, frequency }) =>
+      openField({ field, between, counted: { as: 'frequency', hertz: frequency } }, assumed),
+    ),
+    ...openVoltages(pairs).map((open) => openField(open, assumed)),
+    ...intervals.map((field) => undecided(field, plainly('worse-end'), 'interval')),
+    ...design.defaulted.map((field) =>
+      undecided(field, ofMarket(national, field) ?? valueOf(design, field), 'default'),
+    ),
     ...ratings(design),
   ];
 }
 
+function ofCounted({ field, counted, kind }: Counted, { deciders, verdictWith }: Assumed): Bare {
+  return {
+    field,
+    between: null,
+    counted,
+    decides: deciders.deciding.has(field),
+    atBest: kind === 'default' ? null : verdictWith(deciders.reached.get(field) ?? NONE),
+    kind: kind === 'seldom-stated' ? 'unknown' : kind,
+  };
+}
+
+const looseParts = (design: Design, { byPart, verdictWith }: Assumed): readonly Bare[] =>
+  unplacedParts(design).map(({ id }) => ({
+    field: `parts[${design.parts.findIndex((part) => part.id === id)}].touches`,
+    between: null,
+    counted: plainly('anywhere'),
+    decides: (byPart.get(id)?.size ?? 0) > 0,
+    atBest: verdictWith(byPart.get(id) ?? NONE),
+    kind: 'unknown',
+  }));
+
+const openField = ({ field, between, counted }: OpenField, { deciders, verdictWith }: Assumed): Bare => ({
+  field,
+  between,
+  counted,
+  decides: deciders.deciding.has(field),
+  atBest: verdictWith(deciders.reached.get(field) ?? NONE),
+  kind: 'unknown',
+});
+
+const undecided = (field: string, counted: CountedAs, kind: 'interval' | 'default'): Bare => ({
+  field,
+  between: null,
+  counted,
+  decides: false,
+  atBest: null,
+  kind,
+});
+
 /** A direct supply that states no transient is held to that of the mains of the same peak, from which it may come. */
 const directTransient = ({ supply }: Design): readonly Bare[] =>
   supply.kind === 'dc' && supply.transient === null
-    ? [
-        {
-          field: 'supply.transient',
-          between: null,
-          counted: plainly('as-the-mains'),
-          decides: false,
-          atBest: null,
-          kind: 'default',
-        },
-      ]
+    ? [undecided('supply.transient', plainly('as-the-mains'), 'default')]
     : [];
 
 interface OpenFrequency {
@@ -200,18 +192,7 @@ const IN_PART: readonly string[] = ['converter', 'converter.bulk', 'former.tube'
 
 const ratings = (design: Design): readonly Bare[] =>
   design.bridges.flatMap((bridge, i): readonly Bare[] =>
-    bridge.rated === null
-      ? [
-          {
-            field: `bridges[${i}].rated`,
-            between: null,
-            counted: plainly('rated-enough'),
-            decides: false,
-            atBest: null,
-            kind: 'default',
-          },
-        ]
-      : [],
+    bridge.rated === null ? [undecided(`bridges[${i}].rated`, plainly('rated-enough'), 'default')] : [],
   );
 
 function valueOf(design: Design, field: string): CountedAs {

@@ -4,12 +4,12 @@
 
 import type { Body, FieldSection } from '#field/field-section.ts';
 import type { Design } from '#model/design.ts';
-import type { Section } from '#solver/section/section.ts';
+import type { Region, Section } from '#solver/section/section.ts';
 import type { Turn } from '#solver/placing/turns.ts';
 import { nm, type Nm } from '#units/quantity.ts';
 import { coreCircuit } from '#judge/conductors/core-circuit.ts';
 import { SolidPermittivities, type CountedPermittivity } from './solid-permittivities.ts';
-import { turnPlaces } from './turn-places.ts';
+import { type TurnPlace, turnPlaces } from './turn-places.ts';
 
 export interface DrawnField {
   readonly section: FieldSection;
@@ -49,60 +49,11 @@ export function drawnField(
   turns: readonly Turn[],
   axis: Nm | null,
 ): DrawnField {
-  const solids = new SolidPermittivities(design);
-  const bodies: Body[] = [];
-  const drawn: DrawnBody[] = [];
-  const electrodes: DrawnElectrode[] = [];
-  const ofElectrode: number[] = [];
-  const names: string[] = [];
-  const screens: number[] = [];
-  let core: number | null = null;
-  const conductor = (name: string, own: boolean): number => {
-    const known = own ? -1 : names.indexOf(name);
-    return known === -1 ? names.push(name) - 1 : known;
-  };
-  for (const { id } of design.circuits) if (turns.some(({ circuit }) => circuit === id)) conductor(id, false);
-  for (const region of section.regions) {
-    const { x0, y0, x1, y1, layer } = region;
-    const box = { shape: 'box', x0, y0, x1, y1 } as const;
-    if (region.kind === 'wireCover') continue;
-    if (region.kind !== 'conductor') {
-      bodies.push({ ...box, electrode: null, permittivity: solids.of(region) });
-      drawn.push({ kind: KINDS[region.kind], layer, ply: region.ply });
-      continue;
-    }
-    if (region.of !== 'core' && region.of !== 'screen') continue;
-    if (region.of === 'core') {
-      core ??= conductor(coreOwner(design), true);
-      if (!electrodes.some((_, i) => ofElectrode[i] === core)) {
-        ofElectrode.push(core);
-        electrodes.push({ owner: names[core]!, turn: null });
-      }
-    } else {
-      const own = conductor(region.conductor, true);
-      screens.push(own);
-      ofElectrode.push(own);
-      electrodes.push({ owner: region.conductor, turn: null });
-    }
-    const electrode = region.of === 'core' ? ofElectrode.indexOf(core!) : electrodes.length - 1;
-    bodies.push({ ...box, electrode, permittivity: 1 });
-    drawn.push({ kind: region.of, layer, ply: null });
-  }
-  turnPlaces(design, turns).forEach((place, i) => {
-    const turn = turns[i]!;
-    electrodes.push({ owner: turn.circuit, turn: { winding: place.winding, at: place.at, y: turn.y } });
-    ofElectrode.push(conductor(turn.circuit, false));
-    bodies.push({
-      shape: 'disc',
-      x: turn.x,
-      y: turn.y,
-      metal: metalOf(turn, place.isBare),
-      overall: turn.overall,
-      electrode: electrodes.length - 1,
-      permittivity: solids.ofWire(place.kind),
-    });
-    drawn.push({ kind: 'turn', layer: turn.layer, ply: null });
-  });
+  const field = new FieldBodies(new SolidPermittivities(design));
+  for (const { id } of design.circuits) if (turns.some(({ circuit }) => circuit === id)) field.circuit(id);
+  for (const region of section.regions) field.addRegion(region, coreOwner(design));
+  turnPlaces(design, turns).forEach((place, i) => field.addTurn(turns[i]!, place));
+  const { solids, bodies, drawn, names, electrodes, ofElectrode, core } = field;
   const isCircuit = (name: string) => design.circuits.some(({ id }) => id === name);
   return {
     section: {
@@ -118,9 +69,77 @@ export function drawnField(
     electrodes,
     floating: names.flatMap((name, i) => (isCircuit(name) ? [] : [i])),
     core,
-    screens: screens.filter((i) => isCircuit(names[i]!)),
+    screens: field.screens.filter((i) => isCircuit(names[i]!)),
     permittivities: solids.counted,
   };
+}
+
+/** What is drawn so far, body by body; every metal body is an electrode of a conductor. */
+class FieldBodies {
+  readonly bodies: Body[] = [];
+  readonly drawn: DrawnBody[] = [];
+  readonly electrodes: DrawnElectrode[] = [];
+  readonly ofElectrode: number[] = [];
+  readonly names: string[] = [];
+  readonly screens: number[] = [];
+  core: number | null = null;
+  readonly solids: SolidPermittivities;
+
+  constructor(solids: SolidPermittivities) {
+    this.solids = solids;
+  }
+
+  /** The conductor of a circuit, one for all its turns. */
+  circuit(name: string): number {
+    const known = this.names.indexOf(name);
+    return known === -1 ? this.#own(name) : known;
+  }
+
+  addRegion(region: Region, coreName: string): void {
+    const { x0, y0, x1, y1, layer } = region;
+    const box = { shape: 'box', x0, y0, x1, y1 } as const;
+    if (region.kind === 'wireCover') return;
+    if (region.kind !== 'conductor') {
+      this.bodies.push({ ...box, electrode: null, permittivity: this.solids.of(region) });
+      this.drawn.push({ kind: KINDS[region.kind], layer, ply: region.ply });
+      return;
+    }
+    if (region.of !== 'core' && region.of !== 'screen') return;
+    const electrode = region.of === 'core' ? this.#coreElectrode(coreName) : this.#screen(region.conductor);
+    this.bodies.push({ ...box, electrode, permittivity: 1 });
+    this.drawn.push({ kind: region.of, layer, ply: null });
+  }
+
+  addTurn(turn: Turn, { winding, at, isBare, kind }: TurnPlace): void {
+    const { x, y, circuit, overall, layer } = turn;
+    const electrode = this.#electrode(this.circuit(circuit), { owner: circuit, turn: { winding, at, y } });
+    const metal = metalOf(turn, isBare);
+    const permittivity = this.solids.ofWire(kind);
+    this.bodies.push({ shape: 'disc', x, y, metal, overall, electrode, permittivity });
+    this.drawn.push({ kind: 'turn', layer, ply: null });
+  }
+
+  /** All sides of the core are one electrode. */
+  #coreElectrode(name: string): number {
+    this.core ??= this.#own(name);
+    const known = this.ofElectrode.indexOf(this.core);
+    return known === -1 ? this.#electrode(this.core, { owner: name, turn: null }) : known;
+  }
+
+  #screen(owner: string): number {
+    const own = this.#own(owner);
+    this.screens.push(own);
+    return this.#electrode(own, { owner, turn: null });
+  }
+
+  #own(name: string): number {
+    return this.names.push(name) - 1;
+  }
+
+  #electrode(conductor: number, electrode: DrawnElectrode): number {
+    this.ofElectrode.push(conductor);
+    return this.electrodes.push(electrode) - 1;
+  }
 }
 
 const KINDS = {

@@ -3,7 +3,7 @@
 
 import type { Fineness } from '#field/mesh/drawing.ts';
 import { at, withoutFloating, type Square } from '#field/solve/capacitance.ts';
-import { relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
+import { type FieldAnswer, relativeError, solveField, type SolvedField } from '#field/solve/solve-field.ts';
 import { FieldView } from '#field/read/field-view.ts';
 import type { Design } from '#model/design.ts';
 import { bookOf } from '#books/book-of.ts';
@@ -54,56 +54,71 @@ export function* fieldOf(
   const section = study.sections[0];
   const turns = section === undefined ? [] : (study.turns.get(section.name) ?? []);
   const axis = turned ? axisOf(design) : null;
+  const unsolved = (drawn: DrawnField, none: NoField): FoundField => {
+    const report = emptyReport(design, study, drawn, none);
+    return { report, drawn, solved: null, cases: [], views: [] };
+  };
   if (section === undefined || turns.length > MOST_TURNS) {
-    const drawn = drawnField(design, section ?? noSection(), [], axis);
     const none = { kind: 'too-many-turns', turns: turns.length, most: MOST_TURNS } as const;
-    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [], views: [] };
+    return unsolved(drawnField(design, section ?? noSection(), [], axis), none);
   }
   const drawn = drawnField(design, section, turns, axis);
   const cases = fieldCases(design, drawn, study.stress.pairs);
   const switching = switchingCases(design, drawn);
   // a first look is for the picture
   const windings = resolutions === 1 ? [] : windingStates(drawn);
-  const answer = yield* solveField({
-    section: drawn.section,
-    states: [...cases, ...switching, ...windings],
-    fineness,
-    resolutions,
-  });
-  if (answer.kind !== 'solved') {
-    const none: NoField =
-      answer.kind === 'alone'
-        ? { kind: 'alone' }
-        : {
-            kind: 'touching',
-            between: answer.between.map((i) => drawn.section.conductors[i]!) as [string, string],
-            at: [answer.x / 1e6, answer.y / 1e6],
-          };
-    return { report: emptyReport(design, study, drawn, none), drawn, solved: null, cases: [], views: [] };
-  }
+  const states = [...cases, ...switching, ...windings];
+  const answer = yield* solveField({ section: drawn.section, states, fineness, resolutions });
+  if (answer.kind !== 'solved') return unsolved(drawn, noField(drawn, answer));
+  const counts = { switching: switching.length, windings: windings.length };
+  return yield* reported({ design, study, drawn, answer, cases, counts });
+}
+
+/** Why there is none. */
+const noField = ({ section }: DrawnField, answer: Exclude<FieldAnswer, { kind: 'solved' }>): NoField =>
+  answer.kind === 'alone'
+    ? { kind: 'alone' }
+    : {
+        kind: 'touching',
+        between: answer.between.map((i) => section.conductors[i]!) as [string, string],
+        at: [answer.x / 1e6, answer.y / 1e6],
+      };
+
+interface Solved {
+  readonly design: Design;
+  readonly study: Stressed;
+  readonly drawn: DrawnField;
+  readonly answer: SolvedField;
+  readonly cases: readonly FieldCase[];
+  /** How many states follow the cases: those of switching, then those of windings. */
+  readonly counts: { readonly switching: number; readonly windings: number };
+}
+
+function* reported({
+  design,
+  study,
+  drawn,
+  answer,
+  cases,
+  counts,
+}: Solved): Generator<number, FoundField, void> {
   yield 0.97;
   const testOf = (between: readonly [string, string]) =>
     study.verdict.pairs.find((pair) => pair.between.join() === between.join())?.required?.test?.peak ?? null;
   const views = cases.map((_, i) => new FieldView(answer, answer.states[i]!));
   yield 0.98;
-  const { coarser } = answer;
+  const { coarser, capacitance } = answer;
   const before = coarser === null ? [] : cases.map((_, i) => new FieldView(coarser, coarser.states[i]!));
   const gaps = fieldGaps(design, drawn, views, before, cases, testOf);
   yield 0.99;
+  const { floating } = drawn;
+  const floated = withoutFloating(capacitance, floating);
+  const atWindings = cases.length + counts.switching;
   const report: FieldReport = {
     ...emptyReport(design, study, drawn, null),
-    capacitances: capacitancesOf(design, drawn, answer, answer.capacitance),
-    effective: capacitancesOf(
-      design,
-      drawn,
-      answer,
-      withoutFloating(answer.capacitance, drawn.floating),
-      drawn.floating,
-    ),
-    windings:
-      windings.length === 0
-        ? []
-        : windingCapacitances(design, drawn, answer, cases.length + switching.length),
+    capacitances: capacitancesOf(design, drawn, answer, capacitance),
+    effective: capacitancesOf(design, drawn, answer, floated, floating),
+    windings: counts.windings === 0 ? [] : windingCapacitances(design, drawn, answer, atWindings),
     cases: cases.map((one, i): ReportedCase => reportedCase(drawn, views[i]!, one)),
     gaps,
     inceptionPeak: gaps[0]?.startsAt ?? null,
@@ -155,38 +170,33 @@ function capacitancesOf(
   without: readonly number[] = [],
 ): readonly FieldCapacitance[] {
   const owners = [...new Set(section.conductors.filter((_, i) => !without.includes(i)))];
-  const sum = (of: Square, a: string, b: string): number => {
-    let total = 0;
-    section.conductors.forEach((one, i) =>
-      section.conductors.forEach((other, k) => {
-        if (one === a && other === b) total += at(of, i, k);
-      }),
-    );
-    return total;
-  };
   const facing = estimated(design);
-  const estimateOf = (a: string, b: string): number | null => {
-    const own = facing.filter(({ between }) => between.includes(a) && between.includes(b));
-    return own.length === 0 ? null : own.reduce((total, { farads }) => total + farads, 0);
-  };
   return owners.flatMap((a, i) =>
     owners.slice(i + 1).map((b): FieldCapacitance => {
-      const value = Math.max(0, -sum(matrix, a, b));
-      const error = off === null ? null : value > 0 ? Math.min(1, sum(off, a, b) / value) : 0;
-      const estimate = estimateOf(a, b);
-      if (section.axis !== null) {
-        return {
-          between: [a, b],
-          farads: value * VACUUM * 1e-3,
-          perMetre: null,
-          error,
-          meanTurn: null,
-          estimate,
-        };
-      }
+      const value = Math.max(0, -sumBetween(section, matrix, a, b));
+      const error = off === null ? null : value > 0 ? Math.min(1, sumBetween(section, off, a, b) / value) : 0;
+      const estimate = estimateOf(facing, a, b);
+      const between = [a, b] as const;
+      if (section.axis !== null)
+        return { between, farads: value * VACUUM * 1e-3, perMetre: null, error, meanTurn: null, estimate };
       const turn = meanTurn(design, middleHeight(drawn, [a, b])).millimetres;
       const perMetre = value * VACUUM;
-      return { between: [a, b], farads: perMetre * turn * 1e-3, perMetre, error, meanTurn: turn, estimate };
+      return { between, farads: perMetre * turn * 1e-3, perMetre, error, meanTurn: turn, estimate };
     }),
   );
+}
+
+function sumBetween({ conductors }: SolvedField['section'], of: Square, a: string, b: string): number {
+  let total = 0;
+  conductors.forEach((one, i) =>
+    conductors.forEach((other, k) => {
+      if (one === a && other === b) total += at(of, i, k);
+    }),
+  );
+  return total;
+}
+
+function estimateOf(facing: ReturnType<typeof estimated>, a: string, b: string): number | null {
+  const own = facing.filter(({ between }) => between.includes(a) && between.includes(b));
+  return own.length === 0 ? null : own.reduce((total, { farads }) => total + farads, 0);
 }

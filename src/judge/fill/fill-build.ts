@@ -46,42 +46,18 @@ export interface Filled {
 /** `numbers`: as its solids are known by in other ways to count the build. */
 export function fillBuild(design: Design, book: Book, choice: Choice, numbers = new StuffNumbers()): Filled {
   const filling = new Filling(choice, numbers);
-  const wires = new Map<string, BuildWire>(
-    design.windings.map((winding, w) => [
-      winding.id,
-      fillWire(filling, book, design, winding, `windings[${w}].wire`),
-    ]),
-  );
+  const wires = wiresOf(filling, book, design);
   const leads = fillLeads(filling, design, wires, book);
   const starts = startSides(filling, design);
   const shell = fillFormer(filling, book, design);
   const widths = fillWidths(filling, design, wires);
-  const buildOf = (lays: readonly Lay[], all: AllWidths, side: (winding: string) => Side): Build => ({
+  const drawn = placedWays(laySetsOf(leads.choices), widths, starts, (lays, all, side) => ({
     ...shell,
     layers: design.layers.map((layer, index) =>
       fillLayer(filling, book, design, layer, index, wires, all[index]!, side),
     ),
     lays,
-  });
-  const laySets = leads.choices.reduce<readonly (readonly Lay[])[]>(
-    (sets, { options }) =>
-      sets.length * options.length > MOST_OPTIONS
-        ? sets.map((set) => [...set, ...options.flat()])
-        : sets.flatMap((set) => options.map((option) => [...set, ...option])),
-    [[]],
-  );
-  const sides = starts.both ? (['left', 'right'] as const) : (['left'] as const);
-  const sideFor = (other: Side) => (winding: string) => starts.known.get(winding) ?? other;
-  const [betterSides, worseSides] = starts.best ? [sides, [null]] : [[null], sides];
-  const drawn = laySets.flatMap((lays) =>
-    widths.better.flatMap((better) =>
-      betterSides.map((side) =>
-        widths
-          .worse(better)
-          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left')))),
-      ),
-    ),
-  );
+  }));
   const builds = drawn.map((worse) =>
     worse.flatMap((build) => [
       build,
@@ -93,20 +69,60 @@ export function fillBuild(design: Design, book: Book, choice: Choice, numbers = 
   const outside = fillOutside(filling, design);
   const pollutionDegree = fillPollution(filling, design);
   if (book.asksMeans) noteMeans(filling, design);
-  // last, when every field has been asked for
-  const counted = [...filling.counted.values()];
   return {
     pollutionDegree,
     builds,
     drawn: drawn.flat(),
     stuffs: filling.stuffs.all,
-    counted,
+    // last, when every field has been asked for
+    counted: [...filling.counted.values()],
     coreBonds: bonds.all,
     bestBond: bonds.best,
     rooms: filling.rooms,
     notJudged: leads.notJudged,
     outside,
   };
+}
+
+const wiresOf = (filling: Filling, book: Book, design: Design): ReadonlyMap<string, BuildWire> =>
+  new Map(
+    design.windings.map((winding, w) => [
+      winding.id,
+      fillWire(filling, book, design, winding, `windings[${w}].wire`),
+    ]),
+  );
+
+/** Every set of leads that may be the true one; past so many all further options stand in one. */
+const laySetsOf = (choices: ReturnType<typeof fillLeads>['choices']): readonly (readonly Lay[])[] =>
+  choices.reduce<readonly (readonly Lay[])[]>(
+    (sets, { options }) =>
+      sets.length * options.length > MOST_OPTIONS
+        ? sets.map((set) => [...set, ...options.flat()])
+        : sets.flatMap((set) => options.map((option) => [...set, ...option])),
+    [[]],
+  );
+
+type BuildOf = (lays: readonly Lay[], all: AllWidths, side: (winding: string) => Side) => Build;
+
+/** The better of the outer list counts, of the inner lists each the worse. */
+function placedWays(
+  laySets: readonly (readonly Lay[])[],
+  widths: ReturnType<typeof fillWidths>,
+  starts: ReturnType<typeof startSides>,
+  buildOf: BuildOf,
+): readonly (readonly Build[])[] {
+  const sides = starts.both ? (['left', 'right'] as const) : (['left'] as const);
+  const sideFor = (other: Side) => (winding: string) => starts.known.get(winding) ?? other;
+  const [betterSides, worseSides] = starts.best ? [sides, [null]] : [[null], sides];
+  return laySets.flatMap((lays) =>
+    widths.better.flatMap((better) =>
+      betterSides.map((side) =>
+        widths
+          .worse(better)
+          .flatMap((all) => worseSides.map((other) => buildOf(lays, all, sideFor(side ?? other ?? 'left')))),
+      ),
+    ),
+  );
 }
 
 /** At which side layers begin that are not spread over their width. */

@@ -4,7 +4,7 @@ import type { Book } from '#books/questions/book.ts';
 import { Filling } from '#judge/assume/fill-context.ts';
 import { plainly } from '#judge/verdict/assumed.ts';
 import type { Design } from '#model/design.ts';
-import type { Layer, WindingLayer } from '#model/design/layer.ts';
+import type { Layer, ScreenLayer, TapeLayer, WindingLayer } from '#model/design/layer.ts';
 import type { BuildLayer, BuildMargin, BuildWire } from '#solver/section/build.ts';
 import { nm } from '#units/quantity.ts';
 import type { Side } from '#units/terms.ts';
@@ -25,30 +25,20 @@ export function fillLayer(
   const margins = fillMargins(filling, book, layer, index, widths);
   const placed = { index, chamber: layer.chamber, margins };
   switch (layer.kind) {
-    case 'winding': {
-      const winding = design.windings.find(({ id }) => id === layer.winding)!;
-      const w = design.windings.indexOf(winding);
+    case 'winding':
       return {
         kind: 'winding',
         ...placed,
-        winding: winding.id,
-        circuit: winding.circuit,
-        beside: layer.beside,
+        ...ofWinding(design, layer.winding, wires, startsAt),
+        ...ofTurns(layer),
         turns: turnsOf(filling, design, layer, field, wires, margins),
-        strands: layer.strands,
-        spread: layer.spread,
-        startsAt: startsAt(winding.id),
-        wire: wires.get(winding.id)!,
-        anchored: winding.anchored && isShown(design, `windings[${w}].anchored`),
-        extent: layer.extent && { from: layer.extent.from.value, to: layer.extent.to.value },
       };
-    }
     case 'tape':
       return {
         kind: 'tape',
         ...placed,
         ...fillSheet(filling, book, layer, field, { bonded: layer.bonded ? index : null }),
-        inset: { left: layer.inset.left.value, right: layer.inset.right.value },
+        inset: insetOf(layer),
         cemented: layer.cemented && design.surroundings.proof === 'tested',
         turnUp: layer.turnUp && isShown(design, `${field}.turnUp`) ? layer.turnUp.value : nm(0),
       };
@@ -56,15 +46,49 @@ export function fillLayer(
       return {
         kind: 'screen',
         ...placed,
-        circuit: layer.circuit,
-        id: layer.id ?? unusedName(design, `screen ${index + 1}`),
-        // a screen of no thickness is there all the same
-        thickness: nm(Math.max(1, layer.thickness.value)),
+        ...ofScreen(design, layer, index),
         overlap: layer.overlap && fillSheet(filling, book, layer.overlap, `${field}.overlap`),
-        inset: { left: layer.inset.left.value, right: layer.inset.right.value },
+        inset: insetOf(layer),
       };
   }
 }
+
+const ofScreen = (design: Design, { circuit, id, thickness }: ScreenLayer, index: number) => ({
+  circuit,
+  id: id ?? unusedName(design, `screen ${index + 1}`),
+  // a screen of no thickness is there all the same
+  thickness: nm(Math.max(1, thickness.value)),
+});
+
+/** What a layer has of the winding that it belongs to. */
+function ofWinding(
+  { windings, evidence }: Design,
+  id: string,
+  wires: ReadonlyMap<string, BuildWire>,
+  startsAt: (winding: string) => Side,
+) {
+  const w = windings.findIndex((winding) => winding.id === id);
+  const { circuit, anchored } = windings[w]!;
+  return {
+    winding: id,
+    circuit,
+    startsAt: startsAt(id),
+    wire: wires.get(id)!,
+    anchored: anchored && isShown({ evidence }, `windings[${w}].anchored`),
+  };
+}
+
+const ofTurns = ({ beside, strands, spread, extent }: WindingLayer) => ({
+  beside,
+  strands,
+  spread,
+  extent: extent && { from: extent.from.value, to: extent.to.value },
+});
+
+const insetOf = ({ inset: { left, right } }: Pick<TapeLayer | ScreenLayer, 'inset'>) => ({
+  left: left.value,
+  right: right.value,
+});
 
 /** Turns that nobody counted fill one row. */
 function turnsOf(
@@ -95,8 +119,8 @@ function unusedName({ circuits, parts, layers }: Design, wish: string): string {
 }
 
 /** Credit only where an entry of evidence names the field. */
-const isShown = (design: Design, field: string): boolean =>
-  design.evidence.some((entry) => entry.fields.includes(field));
+const isShown = ({ evidence }: Pick<Design, 'evidence'>, field: string): boolean =>
+  evidence.some((entry) => entry.fields.includes(field));
 
 function fillMargins(
   filling: Filling,

@@ -48,47 +48,61 @@ export function fillLeads(
   wires: ReadonlyMap<string, BuildWire>,
   book: Book,
 ): FilledLeads {
-  const choices: LeadChoices[] = [];
-  const notJudged: NotJudged[] = [];
-  design.windings.forEach((winding, w) => {
+  const windings = design.windings.map((winding, w) => {
     const mine = design.layers.flatMap((layer, i) =>
       layer.kind === 'winding' && layer.winding === winding.id ? [i] : [],
     );
-    if (mine.length === 0) return;
+    if (mine.length === 0) return { choices: [], notJudged: [] };
     const wire = wires.get(winding.id)!;
-    const at = (end: 'start' | 'finish'): Where => ({
-      name: `${winding.id} ${end}`,
-      field: `windings[${w}].leads`,
-      circuit: winding.circuit,
-      layer: end === 'start' ? mine[0]! : mine.at(-1)!,
-      wire,
-      kind: 'lead',
-      upTo: null,
-    });
-    const { leads } = winding;
-    if (leads === 'not-judged') notJudged.push({ what: 'leads', winding: winding.id });
-    else if ('kind' in leads) {
-      const best = filling.unknown(`windings[${w}].leads`, plainly('unsleeved-risers')) === 'best';
-      notJudged.push({ what: 'stripped-ends', winding: winding.id });
-      if (!best)
-        choices.push(...(['start', 'finish'] as const).map((end) => unknownLead(filling, at(end), book)));
-    } else {
-      for (const end of ['start', 'finish'] as const) {
-        const field = `windings[${w}].leads.${end}`;
-        choices.push(leadChoices(filling, leads[end], { ...at(end), field }, book));
-        const known = leads[end];
-        if (isUnknown(known) || known.bareFrom.kind === 'unknown')
-          notJudged.push({ what: 'stripped-end', of: `${winding.id} ${end}` });
-      }
-    }
-    choices.push(...linkChoices(filling, design, winding, w, wire, book));
+    const { choices, notJudged } = windingLeads(filling, winding, w, mine, wire, book);
     // nothing says how it gets over the divider
-    if (new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1)
-      notJudged.push({ what: 'link', winding: winding.id });
+    const isOver = new Set(mine.map((i) => design.layers[i]!.chamber)).size > 1;
+    const over: readonly NotJudged[] = isOver ? [{ what: 'link', winding: winding.id }] : [];
+    return {
+      choices: [...choices, ...linkChoices(filling, design, winding, w, wire, book)],
+      notJudged: [...notJudged, ...over],
+    };
   });
-  const screens = screenLeads(filling, design, book);
-  return { choices: [...choices, ...screens.choices], notJudged: [...notJudged, ...screens.notJudged] };
+  const all = [...windings, screenLeads(filling, design, book)];
+  return {
+    choices: all.flatMap(({ choices }) => choices),
+    notJudged: all.flatMap(({ notJudged }) => notJudged),
+  };
 }
+
+/** The two ends of a winding, which lies in `mine` of the file's layers. */
+function windingLeads(
+  filling: Filling,
+  { id, circuit, leads }: Winding,
+  w: number,
+  mine: readonly number[],
+  wire: BuildWire,
+  book: Book,
+): FilledLeads {
+  const field = `windings[${w}].leads`;
+  const at = (end: 'start' | 'finish'): Where => {
+    const layer = end === 'start' ? mine[0]! : mine.at(-1)!;
+    return { name: `${id} ${end}`, field, circuit, layer, wire, kind: 'lead', upTo: null };
+  };
+  if (leads === 'not-judged') return { choices: [], notJudged: [{ what: 'leads', winding: id }] };
+  if ('kind' in leads) {
+    const best = filling.unknown(field, plainly('unsleeved-risers')) === 'best';
+    const choices = best ? [] : ENDS.map((end) => unknownLead(filling, at(end), book));
+    return { choices, notJudged: [{ what: 'stripped-ends', winding: id }] };
+  }
+  return {
+    choices: ENDS.map((end) =>
+      leadChoices(filling, leads[end], { ...at(end), field: `${field}.${end}` }, book),
+    ),
+    notJudged: ENDS.flatMap((end) => {
+      const known = leads[end];
+      const isOpen = isUnknown(known) || known.bareFrom.kind === 'unknown';
+      return isOpen ? [{ what: 'stripped-end', of: `${id} ${end}` } as const] : [];
+    }),
+  };
+}
+
+const ENDS = ['start', 'finish'] as const;
 
 const isUnknown = <T extends object>(value: T | Unknown): value is Unknown =>
   'kind' in value && value.kind === 'unknown';

@@ -96,15 +96,9 @@ function sheetStrength(
   const { plyWithstand: stated, material } = sheet;
   if (isWithstand(stated)) {
     const peak = peakOf(stated);
-    return {
-      strength: peak,
-      why: because('stated-withstand', {
-        field: `${field}.plyWithstand`,
-        value: stated.value,
-        shape: stated.kind,
-        peak,
-      }),
-    };
+    const { value, kind: shape } = stated;
+    const values = { field: `${field}.plyWithstand`, value, shape, peak };
+    return { strength: peak, why: because('stated-withstand', values) };
   }
   const tape = material === null ? null : tapeById(material);
   const share = book.filmShare;
