@@ -43,6 +43,16 @@ const beside = (p: object, s: object, anchored: boolean) => ({
   'windings[1].anchored': anchored,
   evidence: evidence('windings[0].anchored', 'windings[1].anchored'),
 });
+/** The primary goes on over both, with a filled block at the right. */
+const underPrimary = (block: number, plies = 3) => {
+  const pair = beside({ from: 0.5, to: 3.5 }, { from: 8.5, to: 11.9 }, true);
+  const over = { ...layer('P', 0, block), turns: 10 };
+  return {
+    ...pair,
+    'windings[0].links': [{ side: 'left', way: 'riser', sleeve: null }],
+    layers: [...pair.layers, { ...PLIES, plies }, over],
+  };
+};
 const twoChambers = (divider: number) => ({
   'former.chambers': [{ width: 6 }, { width: 6 }],
   'former.dividers': [divider],
@@ -113,6 +123,40 @@ const WINDOW: readonly Build[] = [
     'falls-short',
     beside({ from: 0.5, to: 3.5 }, { from: 8.5, to: 11.9 }, false),
   ],
+  [
+    'side by side, a nanometre under 5 mm',
+    'falls-short',
+    beside({ from: 0.5, to: 3.5 }, { from: 8.499999, to: 11.9 }, true),
+  ],
+  [
+    'side by side, 5 mm give or take 0.1',
+    'not-shown',
+    beside({ from: 0.5, to: 3.5 }, { from: interval(8.5, 0.1), to: 11.9 }, true),
+  ],
+  [
+    'side by side, 5 mm in degree 3, where 8 are asked',
+    'falls-short',
+    {
+      ...beside({ from: 0.5, to: 3.5 }, { from: 8.5, to: 11.9 }, true),
+      'surroundings.pollutionDegree': 3,
+    },
+  ],
+  // 1.48 times 3 mm of air are 4.44; 1.70 times are 5.1
+  [
+    'side by side, 5 mm at 5 000 m',
+    'meets',
+    { ...beside({ from: 0.5, to: 3.5 }, { from: 8.5, to: 11.9 }, true), 'surroundings.altitude': 5000 },
+  ],
+  [
+    'side by side, 5 mm at 6 000 m',
+    'falls-short',
+    { ...beside({ from: 0.5, to: 3.5 }, { from: 8.5, to: 11.9 }, true), 'surroundings.altitude': 6000 },
+  ],
+  // 0.1 to the flange, 0.18 up the edges of three plies, then along the block of the primary's upper part
+  ['side by side under more primary, block of 4.72: 5 mm', 'meets', underPrimary(4.72)],
+  ['side by side under more primary, block of 4.71', 'falls-short', underPrimary(4.71)],
+  ['side by side under more primary, no block', 'falls-short', underPrimary(0)],
+  ['side by side under more primary, one ply between', 'falls-short', underPrimary(4.8, 1)],
   ['two chambers, strong divider', 'meets', twoChambers(0.8)],
   ['two chambers, divider of 0.35 mm', 'falls-short', twoChambers(0.35)],
   ['potted, 0.18 mm of joint at the flange', 'falls-short', potted(3)],
