@@ -8,21 +8,14 @@ import type { Verdict } from '#judge/verdict/verdict.ts';
 import type { WeakSpot } from '#judge/verdict/spot.ts';
 import type { PathLeg } from '#judge/verdict/path.ts';
 import type { PairVerdict } from '#judge/verdict/pair.ts';
-import type { Build, BuildLayer, BuildMargin, BuildWire, Lay } from '#solver/section/build.ts';
+import type { Build, BuildLayer, BuildMargin, Lay } from '#solver/section/build.ts';
 import { sectionsOf } from '#solver/placing/lay-out.ts';
 import { chamberFits } from '#solver/placing/chamber-fits.ts';
 import type { Section } from '#solver/section/section.ts';
 import { because, type Because } from '#standards/because.ts';
 import { mm, nm } from '#units/quantity.ts';
 import { designOf, TWO_WINDINGS } from '#test/designs.ts';
-
-const wire = (overall: number): BuildWire => ({
-  overall: mm(overall),
-  metal: null,
-  cover: null,
-  bare: false,
-  slumps: true,
-});
+import { wire } from '#test/solver/made-build.ts';
 
 const margin = (width: number): BuildMargin => ({
   width: mm(width),
