@@ -34,7 +34,7 @@ shown shows side since single six size slow small so sold solid some something s
 split spot spread stands start starts stated step steps still stop store stress strong such sum
 supply surface surroundings switch switches table tables take taken taking taped task teacher tell
 ten tested text than that the their them then there these they thickness thing things think thirty
-this those three through time times title to together tool top total touched touches tried try turns
+this those three through time times title to together tool top total touched touches tried trust try turns
 two type under unit units until up upload upper use used uses value values version versions very
 view voltage voltages wanders want was way ways weakest week well were what when where which while
 who whole whose why wide width will window wire with within without withstood won word words work
