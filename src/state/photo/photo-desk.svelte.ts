@@ -1,17 +1,17 @@
 // The photographs on the desk: which one lies open, what is being picked on it, and the steps that this makes in the build.
 // All that is kept stands in the build itself; here is only what the hand is about.
 
-import { fileLength } from '#state/fields/length-text.ts';
 import { levelling, withinHalfTurn, type PicturePoint } from '#geometry/photo-span.ts';
+import type { Laying } from '#geometry/photo-laying.ts';
 import { photoScale } from '#geometry/photo-scale.ts';
 import { MEASURES, pointsOf, type Measure } from '#model/measure/measurement-note.ts';
 import { editDesign } from '#model/edit/edit-design.ts';
 import { keptPoint } from '#model/measure/note-text.ts';
-import { quantityField } from '#model/quantity/quantity-field.ts';
-import { inMm } from '#units/quantity.ts';
 import type { Editor } from '#state/document/editor.svelte.ts';
 import { designText } from '#state/storage/files.ts';
+import { edgeSent, type DraggedEdge } from './photo-edge.ts';
 import { carried, type Grip, gripAt } from './photo-grip.ts';
+import { typedMm } from './typed-mm.ts';
 import { takePicture } from './photo-intake.ts';
 import * as record from './photo-record.ts';
 
@@ -28,6 +28,8 @@ export class PhotoDesk {
   chosen: string | null = $state(null);
   /** What the picked points are for. */
   points: readonly PicturePoint[] = $state.raw([]);
+  /** How the open photograph was laid under the section by hand; null: on the flanges. */
+  laid: { readonly photo: string; readonly laying: Laying } | null = $state.raw(null);
   /** How far a point may lie from its true place at best, pixels. */
   half = $state(1);
   /** The same for the points in hand: no finer than what one could see when picking. */
@@ -198,8 +200,8 @@ export class PhotoDesk {
   setScale(): void {
     const { photo } = this;
     const [from, to] = this.points;
-    const length = millimetres(fileLength(this.knownLength), true);
-    const plusMinus = millimetres(fileLength(this.knownError), false);
+    const length = typedMm(this.knownLength, true);
+    const plusMinus = typedMm(this.knownError, false);
     if (photo === null || from === undefined || to === undefined)
       return this.#tell('Pick its two ends.', true);
     if (length === null || plusMinus === null)
@@ -238,6 +240,15 @@ export class PhotoDesk {
   send(measurement: record.Measurement, ...paths: readonly string[]): void {
     const doc = paths.reduce((edited, path) => record.sendTo(edited, measurement, path), this.#editor.doc);
     this.#change(doc, `${measurement.id} to ${paths.length === 1 ? 'a field' : `${paths.length} fields`}`);
+  }
+
+  /** Measured and sent to its field as one step; false where the picture does not show it, or too small to tell. */
+  sendEdge(edge: DraggedEdge): boolean {
+    const sent = this.photo && edgeSent(this.#editor.doc, this.photo, edge, this.half);
+    if (sent === null) return false;
+    this.#change(sent.doc, `${edge.label} by the photograph`);
+    this.chosen = sent.id;
+    return true;
   }
 
   /** The step of taking apart that a photograph was taken at, by the path of what it shows; null: none. */
@@ -285,9 +296,4 @@ export class PhotoDesk {
   #tell(text: string, isWrong = false): void {
     this.says = { text, isWrong };
   }
-}
-
-function millimetres(text: string, aboveZero: boolean): number | null {
-  const found = quantityField(text, { dimension: 'length', aboveZero, mayBeUnknown: false });
-  return found.kind === 'known' ? inMm(found.value) : null;
 }

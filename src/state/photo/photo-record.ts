@@ -208,12 +208,21 @@ export function pickedSpan({
   return d === undefined ? null : widthSpan([a, b], [c, d], half);
 }
 
-/** Rounded to parts of a unit, the half-width widened by what rounding took away. */
-function outward({ value, plusMinus }: Span, parts: number): Span {
+/** Rounded to its uncertainty, at the finest to parts of a unit; the half-width widened by what rounding took away. */
+function outward({ value, plusMinus }: Span, finest: number): Span {
+  const parts = Math.min(finest, partsFor(plusMinus));
   const kept = Math.round(value * parts) / parts;
   // a float's last digits must not cost another step
   const needed = Math.round((plusMinus + Math.abs(kept - value)) * parts * 1e6) / 1e6;
   return { value: kept, plusMinus: Math.ceil(needed) / parts };
+}
+
+/** One digit of a half-width says enough, two where it begins with 1 or 2: a step must stay small beside it. */
+function partsFor(plusMinus: number): number {
+  if (plusMinus <= 0) return Number.POSITIVE_INFINITY;
+  const decade = Math.floor(Math.log10(plusMinus));
+  const digits = plusMinus / 10 ** decade < 3 ? 1 : 0;
+  return 10 ** Math.max(0, digits - decade);
 }
 
 /** As a field of the file takes it; null for what is no length or not certain to be above 0. */

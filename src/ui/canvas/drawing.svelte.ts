@@ -5,7 +5,9 @@ import { numberPlates } from '#drawing/marks/note-marks.ts';
 import { palette } from '#drawing/scene/palette.ts';
 import type { Scene } from '#drawing/scene/scene.ts';
 import { sceneOf } from '#drawing/compose/scene-of.ts';
+import type { View } from '#drawing/scene/view.ts';
 import type { Workspace } from '#state/document/workspace.svelte.ts';
+import type { Drag } from '#ui/canvas/handles/drag.ts';
 import { ahead } from '#ui/canvas/handles/pending-handles.ts';
 import { cornerOverview } from '#ui/canvas/viewport/corner-overview.ts';
 import { flagsInSight, type PlacedFlag } from '#ui/canvas/flags/flags-in-sight.ts';
@@ -35,13 +37,15 @@ export class Drawing {
   readonly #field: () => FieldGround | null;
 
   /** `focus` gives the keyboard to a grip that the pointer took; `isTaken`: something on the stage answers there itself;
-   * `isStill`: no edge can be moved; `field`: drawn instead of the build's solids, on the section that it is solved on. */
+   * `isStill`: no edge can be moved; `field`: drawn instead of the build's solids, on the section that it is solved on;
+   * `keep`: as the hand's. */
   constructor(
     workspace: Workspace,
     focus: (id: string) => void,
     isTaken: (x: number, y: number) => boolean,
     isStill: () => boolean = () => false,
     field: () => FieldGround | null = () => null,
+    keep: (drag: Drag, view: View) => boolean = () => false,
   ) {
     this.#workspace = workspace;
     this.#isStill = isStill;
@@ -54,6 +58,7 @@ export class Drawing {
       measuring: this.measuring,
       isStill,
       focus,
+      keep: (drag) => keep(drag, this.viewport.view),
     });
     this.reading = new Reading(
       () => this.scene?.path ?? null,

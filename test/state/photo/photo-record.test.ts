@@ -37,7 +37,7 @@ describe('photographs in a build', () => {
     const [measurement] = record.measurementsOf(doc);
     const sent = record.sendTo(doc, measurement!, 'former.chambers[0].width');
     // 10.05 mm over 998 px, 302 px: 3.0412; 9.95 over 1002, 298: 2.9591
-    expect(fieldAt(sent, 'former.chambers[0].width')).toEqual({ value: '3 mm', plusMinus: '0.042 mm' });
+    expect(fieldAt(sent, 'former.chambers[0].width')).toEqual({ value: '3 mm', plusMinus: '0.05 mm' });
     expect(record.measurementsOf(sent)[0]!.fields).toEqual(['former.chambers[0].width']);
     const read = readDesign(sent, knownIds);
     expect(read.kind === 'design' && read.design.evidence[1]!.fields).toEqual(['former.chambers[0].width']);
@@ -82,7 +82,7 @@ describe('photographs in a build', () => {
           picked: 1,
           scale: 0.01,
           value: 3,
-          plusMinus: 0.042,
+          plusMinus: 0.05,
         },
         fields: ['former.height'],
       },

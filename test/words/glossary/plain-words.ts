@@ -15,7 +15,7 @@ exercises explore export failed far farther fast fed few figure figures file fil
 finish first fit fits five fold follow for forget forgotten found four free frequency from full fully
 further gap gaps get give given go goes good grey group hand has have hear heat height help here
 hide highest hint his hold holds hottest hour hours how if image import improve in inches infrared
-inner input inseparable inside insulated into invented is it item its join judge judged judgement
+inner input inseparable inside insulated into invented is it item its itself join judge judged judgement
 judges just keep kept key keyboard keys kind know known laid languages large last later lay layerwright
 lead learn learnt least leaves left length less lesson lessons let letter lies light like limit
 limiting line lines link list lists little long look looked looking looks loose lost lower lowest

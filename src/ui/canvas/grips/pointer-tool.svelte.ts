@@ -24,6 +24,8 @@ export interface Reach {
   readonly isStill: () => boolean;
   /** Gives the keyboard to a grip that was taken by the pointer. */
   readonly focus: (id: string) => void;
+  /** Keeps an edge that was put down in a way of its own; false: it is kept as a figure that was set. */
+  readonly keep: (drag: Drag) => boolean;
 }
 
 interface Pressed {
@@ -178,8 +180,9 @@ export class Hand {
     const { drag } = this;
     if (drag === null) return;
     this.drag = null;
-    if (isMoved(drag)) this.#workspace.editor.edit(editsOfDrag(drag), `set the ${drag.handle.label}`);
-    else this.#workspace.editor.cancel();
+    if (!isMoved(drag)) this.#workspace.editor.cancel();
+    else if (!this.#reach.keep(drag))
+      this.#workspace.editor.edit(editsOfDrag(drag), `set the ${drag.handle.label}`);
     this.#viewport.letGo();
   }
 

@@ -9,9 +9,12 @@ import type { Tool } from '#state/photo/photo-desk.svelte.ts';
 /** `3.02 ± 0.04 mm`; without a scale a length has no figure. */
 export function foundWords({ measure, found }: MeasurementNote): string {
   if (found === null) return 'no scale yet';
-  if (measure === 'angle') return `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} °`;
+  const half = plainNumber(found.plusMinus);
+  // as many places as its uncertainty has
+  const value = found.value.toFixed(half.split('.')[1]?.length ?? 0);
+  if (measure === 'angle') return `${value} ± ${half} °`;
   return lengthUnit() === 'mm'
-    ? `${plainNumber(found.value)} ± ${plainNumber(found.plusMinus)} mm`
+    ? `${value} ± ${half} mm`
     : `${lengthNear(found.value)} ± ${lengthTaken(found.plusMinus)} ${lengthUnit()}`;
 }
 

@@ -44,7 +44,7 @@ describe('a photograph in the report', () => {
     expect(html).toContain(`<image href="${PICTURE}"`);
     expect(html).toContain('M11 22L311 22');
     expect(html).toContain(
-      'distance 3 ± 0.042 mm; left margin; picked to 1 px; stands behind left margin, layer 1',
+      'distance 3 ± 0.05 mm; left margin; picked to 1 px; stands behind left margin, layer 1',
     );
     expect(html).toContain('scale 10 ± 0.05 mm');
     expect(html.match(/measure-1, measurement/g)).toBeNull();
@@ -56,7 +56,7 @@ describe('a photograph in the report', () => {
 
   it('should tell a measurement by itself whose photograph is not in the file', () => {
     expect(report(withoutPictures(measured()))).toContain(
-      '<b>measure-1, measurement</b>: left margin; distance 3 ± 0.042 mm on photo-1',
+      '<b>measure-1, measurement</b>: left margin; distance 3 ± 0.05 mm on photo-1',
     );
   });
 

@@ -1,8 +1,5 @@
-// A photograph laid under the section: shift, turn, scale and mirror take each of its pixels to a place in millimetres, and the
-// drawing's view takes that to the screen. Its known length says how many millimetres a pixel is; that it was taken square on
-// nothing here can know.
-
-import { toScreenX, toScreenY, type View } from '#drawing/scene/view.ts';
+// A photograph laid under the section: shift, turn, scale and mirror take each of its pixels to a place in millimetres, and back.
+// Its known length says how many millimetres a pixel is; that it was taken square on nothing here can know.
 
 /** A place on the picture, pixels, y downward. */
 export interface PicturePlace {
@@ -30,6 +27,17 @@ export function placeOf(
   return [x + scale * (cos * u - sin * at.y), y - scale * (sin * u + cos * at.y)];
 }
 
+/** The pixel that lies at a place of the section. */
+export function pictureAt(
+  { x, y, scale, turn, mirrored }: Laying,
+  [right, up]: readonly [number, number],
+): PicturePlace {
+  const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+  const [dx, dy] = [(right - x) / scale, (y - up) / scale];
+  const [u, v] = [cos * dx + sin * dy, cos * dy - sin * dx];
+  return { x: mirrored ? -u : u, y: v };
+}
+
 /** Both ends of a known length onto two places of the section that lie level: the flanges. */
 export function laidOnTwo(
   ends: readonly [PicturePlace, PicturePlace],
@@ -44,22 +52,4 @@ export function laidOnTwo(
   const turn = ((Math.atan2(ay - by, bx - ax) - Math.atan2(b.y - a.y, b.x - a.x)) * 180) / Math.PI;
   const [x, y] = placeOf({ x: 0, y: 0, scale, turn, mirrored }, a);
   return { x: ax - x, y: ay - y, scale, turn, mirrored };
-}
-
-/** The CSS matrix of an element whose corner is the picture's first pixel. */
-export function matrixOf(laying: Laying, view: View): string {
-  const [origin, right, down] = [
-    { x: 0, y: 0 },
-    { x: 1, y: 0 },
-    { x: 0, y: 1 },
-  ].map((at) => {
-    const [x, y] = placeOf(laying, at);
-    return [toScreenX(view, x), toScreenY(view, y)] as const;
-  }) as [readonly [number, number], readonly [number, number], readonly [number, number]];
-  const parts = [
-    ...[right[0] - origin[0], right[1] - origin[1]],
-    ...[down[0] - origin[0], down[1] - origin[1]],
-    ...origin,
-  ];
-  return `matrix(${parts.map((part) => part.toFixed(6)).join(', ')})`;
 }
