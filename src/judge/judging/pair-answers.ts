@@ -18,10 +18,29 @@ export interface PairAnswer {
 
 /** Throws where the rule book does not exist: reading the file has refused it. */
 export function pairAnswers(design: Design, cache: PathCache): readonly PairAnswer[] {
+  const judging = begin(design, cache);
+  return answersBy(judging, design, worstOf(judging, design));
+}
+
+/**
+ * Of the pairs of which something is asked, where all fall short at worst whatever the ends of the intervals are: told long
+ * before the whole judgement. Null where the ends have to be looked at, or where there are none to wait for.
+ */
+export function earlyAnswers(design: Design, cache: PathCache): readonly PairAnswer[] | null {
+  if (intervalsOf(design).length === 0) return null;
+  const judging = begin(design, cache);
+  const worst = shortNominally(judging, design, 'every');
+  if (worst === null) return null;
+  return answersBy(judging, design, worst).filter((_, i) => worst.pairs[i]!.needed !== null);
+}
+
+function begin(design: Design, cache: PathCache): Judging {
   const book = ruleBook(design.rules);
   if (!book) throw new Error(`no rule book ${design.rules}`);
-  const judging = judgingOf(book, cache, { printed: false, places: false, reachOnly: false });
-  const worst = worstOf(judging, design);
+  return judgingOf(book, cache, { printed: false, places: false, reachOnly: false });
+}
+
+function answersBy(judging: Judging, design: Design, worst: WorstCase): readonly PairAnswer[] {
   const best = judgeBest(judging, design, worst);
   const missing = missingOf(design);
   return worst.pairs.map((pair, i) => ({

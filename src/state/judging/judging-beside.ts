@@ -5,8 +5,8 @@ import type { JudgeBeside } from './newest-judgement.svelte.ts';
 import type { Thread } from '#state/threads/thread.ts';
 
 export function judgingBeside(thread: Thread): JudgeBeside {
-  return (design) => {
-    const { outcome, stop } = thread.ask('judge', design);
+  return (design, early) => {
+    const { outcome, stop } = thread.ask('judge', design, early);
     const answer = outcome.then((found) =>
       found.kind === 'answer'
         ? { kind: 'judged' as const, judgement: withTurns(found.answer), took: found.took }

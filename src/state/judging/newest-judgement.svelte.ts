@@ -4,6 +4,7 @@
 
 import type { Design } from '#model/design.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
+import type { PairAnswer } from '#judge/judging/pair-answers.ts';
 import type { Drawable } from '#drawing/scene/scene.ts';
 import { judgingAnswer, type JudgingAnswer } from './judging-answer.ts';
 import { samePlaces } from './same-places.ts';
@@ -27,12 +28,14 @@ export interface JudgingBeside {
   readonly stop: () => void;
 }
 
-export type JudgeBeside = (design: Design) => JudgingBeside;
+/** `early`: told before the answer where that takes long. */
+export type JudgeBeside = (design: Design, early: (answers: readonly PairAnswer[]) => void) => JudgingBeside;
 
 /** How it stands with the build as it is now; in all but the first what is judged, if anything, is something older. */
 export type Standing =
   | { readonly kind: 'judged' }
-  | { readonly kind: 'judging' }
+  /** `early`: of the pairs of which something is asked, what is known already. */
+  | { readonly kind: 'judging'; readonly early: readonly PairAnswer[] }
   /** Someone did not want to wait. */
   | { readonly kind: 'stopped' }
   /** The thread was lost twice over this build. */
@@ -77,6 +80,8 @@ export class NewestJudgement {
   #standing: Standing = { kind: 'judged' };
   #made: JudgedBuild | null = null;
   #asked: { readonly build: ShownBuild; readonly since: number; readonly stop: () => void } | null = null;
+  /** Told of this build before its judgement. */
+  #early: { readonly of: ShownBuild; readonly answers: readonly PairAnswer[] } | null = null;
   /** The build over which the thread was lost last. */
   #lost: { readonly doc: DesignFile; readonly why: Lost } | null = null;
   #waiting: (() => void)[] = [];
@@ -115,7 +120,7 @@ export class NewestJudgement {
     return {
       newest: build,
       judged: this.#made,
-      standing: this.#isBehind ? { kind: 'judging' } : this.#standing,
+      standing: this.#isBehind ? { kind: 'judging', early: this.#earlyOf(build) } : this.#standing,
       isShifted: build !== null && (this.#made === null || !samePlaces(this.#made.doc, build.doc)),
       isAlone: this.#beside === null,
       restarted: this.#lost !== null && this.#lost.doc === build?.doc ? this.#lost.why : null,
@@ -165,8 +170,15 @@ export class NewestJudgement {
     return this.#build !== null && this.#settled < this.#build.number;
   }
 
+  #earlyOf(build: ShownBuild | null): readonly PairAnswer[] {
+    return this.#early !== null && this.#early.of === build ? this.#early.answers : [];
+  }
+
   #ask(build: ShownBuild, beside: JudgeBeside): void {
-    const { answer, stop } = beside(build.design);
+    const { answer, stop } = beside(build.design, (answers) => {
+      this.#early = { of: build, answers };
+      this.#arrived++;
+    });
     const asked = { build, since: performance.now(), stop };
     this.#asked = asked;
     void answer.then((found) => {

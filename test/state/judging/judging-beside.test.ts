@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
+import type { PairAnswer } from '#judge/judging/pair-answers.ts';
 import { judge, judgePlain, withTurns } from '#judge/judging/judge.ts';
 import { knownIds } from '#judge/conductors/known-ids.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
@@ -56,25 +57,36 @@ class HereWorker implements WorkerLike {
   terminate(): void {}
 }
 
+const NOTHING_EARLY = (): undefined => undefined;
+
 const thread = (): Thread => new Thread({ silentMs: 60_000, start: () => new HereWorker() });
 
 describe('judging beside the page', () => {
   it('should answer with the same judgement as on the page, turns included, for every demo build', async () => {
     const beside = judgingBeside(thread());
+    const toldEarly: string[] = [];
     for (const { id, design, here } of await judgedDemos) {
-      const answer = await beside(design).answer;
+      const asked = here.verdict.pairs.filter(({ needed }) => needed !== 'functional');
+      let early: readonly PairAnswer[] | null = null;
+      const answer = await beside(design, (told) => (early = told)).answer;
+      if (early !== null) {
+        toldEarly.push(id);
+        expect(early, id).toEqual(asked.map(({ between, verdict }) => ({ between, verdict })));
+      }
       if (answer.kind !== 'judged') throw new Error(`${id}: ${answer.kind}`);
       expect(answer.judgement.verdict, id).toEqual(here.verdict);
       expect(answer.judgement.sections, id).toEqual(here.sections);
       for (const { name } of here.sections)
         expect(answer.judgement.turns.get(name), `${id} ${name}`).toEqual(here.turns.get(name));
     }
+    // the one of which half is open
+    expect(toldEarly).toContain('flea-market-drill');
   });
 
   it('should say what broke when judging broke', async () => {
     const design = { ...designOf(firstBuild), rules: 'no-such-book' } as Design;
     const broke = { kind: 'broke', says: 'no rule book no-such-book' };
-    expect(await judgingBeside(thread())(design).answer).toMatchObject(broke);
+    expect(await judgingBeside(thread())(design, NOTHING_EARLY).answer).toMatchObject(broke);
     expect(await judgeErrand(thread())(design)).toMatchObject(broke);
   });
 
@@ -87,7 +99,7 @@ describe('judging beside the page', () => {
     });
     const answer = await judgeErrand(none)(designOf(firstBuild));
     expect(answer).toMatchObject({ kind: 'judged', judgement: { verdict: { title: firstBuild.title } } });
-    expect(await judgingBeside(none)(designOf(firstBuild)).answer).toEqual({ kind: 'away' });
+    expect(await judgingBeside(none)(designOf(firstBuild), NOTHING_EARLY).answer).toEqual({ kind: 'away' });
   });
 
   it('should tell each deciding figure as it is found', async () => {

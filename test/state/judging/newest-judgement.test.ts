@@ -6,7 +6,9 @@ import { knownIds } from '#judge/conductors/known-ids.ts';
 import { firstBuild } from '#state/begin/demos.ts';
 import { Editor } from '#state/document/editor.svelte.ts';
 import { removeLayers } from '#model/edit/layer-edits.ts';
-import type { BesideAnswer } from '#state/judging/newest-judgement.svelte.ts';
+import type { BesideAnswer, JudgeBeside } from '#state/judging/newest-judgement.svelte.ts';
+
+type TellEarly = Parameters<JudgeBeside>[1];
 
 describe('NewestJudgement', () => {
   let clock = 0;
@@ -22,7 +24,7 @@ describe('NewestJudgement', () => {
     const here: string[] = [];
     const asked: string[] = [];
     const stopped: string[] = [];
-    const waiting: { design: Design; answer: (answer: BesideAnswer) => void }[] = [];
+    const waiting: { design: Design; answer: (answer: BesideAnswer) => void; early: TellEarly }[] = [];
     const read = readDesign(firstBuild, knownIds);
     if (read.kind === 'bad') throw new Error(read.faults[0]?.says);
     const { design: first } = read;
@@ -33,10 +35,10 @@ describe('NewestJudgement', () => {
         return judgementOf(design);
       },
       sketch: (design) => judgementOf({ title: `sketch of ${design.title}` }),
-      beside: (design) => {
+      beside: (design, early) => {
         asked.push(design.title);
         return {
-          answer: new Promise((answer) => waiting.push({ design, answer })),
+          answer: new Promise((answer) => waiting.push({ design, answer, early })),
           stop: () => stopped.push(design.title),
         };
       },
@@ -60,7 +62,7 @@ describe('NewestJudgement', () => {
       editor.judged?.judgement.verdict.title,
       editor.standing.kind,
     ];
-    return { editor, here, asked, stopped, answer, retitle, state, look };
+    return { editor, here, asked, stopped, waiting, answer, retitle, state, look };
   }
 
   it('should never judge on the page where there is somebody beside it', async () => {
@@ -70,6 +72,19 @@ describe('NewestJudgement', () => {
     expect(state()).toEqual([firstBuild.title, 'judging']);
     await answer();
     expect([state(), here]).toEqual([['one', 'judged'], []]);
+  });
+
+  it('should tell what is known early of the build as it is, and nothing of an older one', async () => {
+    const { editor, retitle, answer, waiting } = workspace();
+    retitle('much open');
+    const known = { between: ['pri', 'out'], verdict: 'not-shown' } as const;
+    waiting[0]!.early([known]);
+    expect(editor.standing).toEqual({ kind: 'judging', early: [known] });
+    retitle('changed meanwhile');
+    expect(editor.standing).toEqual({ kind: 'judging', early: [] });
+    await answer();
+    await answer();
+    expect(editor.standing).toEqual({ kind: 'judged' });
   });
 
   it('should judge at once where there is nobody', () => {

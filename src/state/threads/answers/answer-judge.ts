@@ -1,13 +1,20 @@
-// Judges one design. The memory of paths lives as long as the thread, so that a change costs what it touches.
+// Judges one design. The memory of paths lives as long as the thread, so that a change costs what it touches. Where much is
+// open the answers of the pairs are told first.
 
 import { judgePlain } from '#judge/judging/judge.ts';
+import { earlyAnswers } from '#judge/judging/pair-answers.ts';
 import { PathCache } from '#judge/paths/path-cache.ts';
 import type { Answerer } from '#state/threads/asks/asks.ts';
 
 export function answerJudge(): Answerer<'judge'> {
-  const cache = new PathCache();
-  // eslint-disable-next-line require-yield -- one judgement is one piece of work
-  return function* judge(design) {
+  // one memory each: what the whole judgement of the build before needed is not dropped for the answers
+  const [cache, early] = [new PathCache(), new PathCache()];
+  return function* judge(design, tell) {
+    const answers = earlyAnswers(design, early);
+    if (answers !== null) {
+      tell(answers);
+      yield;
+    }
     return judgePlain(design, cache);
   };
 }

@@ -11,13 +11,14 @@ import type { Design } from '#model/design.ts';
 import type { CurvePoint } from '#judge/study/asked-curve.ts';
 import type { BookColumn } from '#judge/study/side-by-side.ts';
 import type { DesignFile } from '#model/schema/schema.ts';
+import type { PairAnswer } from '#judge/judging/pair-answers.ts';
 import type { PlainJudgement } from '#judge/judging/judge.ts';
 import type { Exercise } from '#learn/exercise/exercise.ts';
 import type { Marking } from '#learn/exercise/mark.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 
 export interface Asks {
-  readonly judge: Ask<Design, never, PlainJudgement>;
+  readonly judge: Ask<Design, readonly PairAnswer[], PlainJudgement>;
   readonly decide: Ask<DecideQuestion, Decided, null>;
   readonly field: Ask<FieldAsked, number, FieldAnswered>;
   readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
