@@ -175,11 +175,24 @@ export function headline(verdict: Verdict, looks: readonly CircuitLook[]): strin
 /** What one figure does not mend: the other spots of the pair, each by what would mend it. */
 function besides({ weakSpots }: Verdict, { between, verdict }: PairVerdict): string {
   if (verdict !== 'falls-short') return '';
-  const [first, ...others] = weakSpots.filter((spot) => spot.between?.join() === between.join());
-  const known = first === undefined ? '' : spotMend(first);
-  const mends = new Set(others.map(spotMend).filter((mend) => mend !== '' && mend !== known));
-  return mends.size === 0 ? '' : ` That alone will not do: ${[...mends].map(clause).join('; ')}.`;
+  const spots = weakSpots.filter((spot) => spot.between?.join() === between.join());
+  const [first] = spots;
+  const mends = farthest(spots).flatMap((spot) => (spot === first ? [] : [spotMend(spot)]));
+  return mends.length === 0 ? '' : ` That alone will not do: ${mends.map(clause).join('; ')}.`;
 }
+
+/** One spot for each way to mend: of mends that differ by their figure alone, the one that asks most does for all. */
+function farthest(spots: readonly WeakSpot[]): readonly WeakSpot[] {
+  const most = new Map<string, WeakSpot>();
+  for (const spot of spots) {
+    const way = spotMend(spot).replace(/^[\d.]+/, '');
+    const before = most.get(way);
+    if (way !== '' && (before === undefined || missingOf(spot) > missingOf(before))) most.set(way, spot);
+  }
+  return [...most.values()];
+}
+
+const missingOf = ({ length, required }: WeakSpot): number => (required ?? 0) - (length ?? 0);
 
 /** A sentence as a part of another. */
 const clause = (sentence: string): string =>

@@ -138,6 +138,15 @@ describe('headline', () => {
     );
   });
 
+  it('should tell of mends that differ by their figure alone the one that does for all: 5.6 - 1.8 = 3.8', () => {
+    const [narrow] = verdict.weakSpots;
+    const over = (length: number) => ({ ...narrow!, kind: 'core-bridge', length, required: 5.6 }) as const;
+    const told = headline({ ...verdict, weakSpots: [narrow!, over(3), over(1.8), over(2.5)] }, looks);
+    expect(told).toMatch(/ That alone will not do: 3\.80 mm more from the core, on one side or both, would do\.$/);
+    const known = headline({ ...verdict, weakSpots: [over(1.8), over(3)] }, looks);
+    expect(known).not.toContain('alone');
+  });
+
   it('should be the sentence of the worst pair where no margin is at fault', () => {
     const crossed = { ...worst, limiting: { ...worst.limiting!, plies: 1 } };
     expect(headline({ ...verdict, pairs: [crossed], weakSpots: [] }, looks)).toBe(
