@@ -138,6 +138,20 @@ describe('starts', () => {
     expect(laid).toBeNull();
   });
 
+  it('should ask the same creepage before as of what is laid out, on the worst group where a lead may touch', async () => {
+    const former = { width: '10 mm', height: '4 mm', wall: '', flange: '' };
+    // 240 V on group IIIb between 2.0 (200 V) and 2.5 (250 V): 2 x (2 + 40/50 x 0.5) = 4.8
+    for (const { id } of constructions) {
+      const wished = { ...wish, former, construction: id, material: '' };
+      const { asked, margin, laid } = await designedBuild(wished, judging);
+      const [pair] = laid?.judgement.verdict.pairs ?? [];
+      expect(asked?.pair.required?.creepage, id).toMatchObject({ reinforced: 4.8, materialGroup: 'IIIb' });
+      expect([0, 2.4], id).toContain(margin);
+      expect(pair?.required?.creepage, id).toMatchObject({ reinforced: 4.8, materialGroup: 'IIIb' });
+      if (pair?.limiting != null) expect(pair.limiting.required, id).toBe(4.8);
+    }
+  });
+
   for (const { id, name } of constructions)
     it(`should start a design with ${name.toLowerCase()} that meets or is not shown, and say what is asked`, async () => {
       const former = { width: '14 mm', height: '5 mm', wall: '0.8 mm', flange: '0.8 mm' };

@@ -10,6 +10,7 @@ import { beyondTables } from './pair-answer.ts';
 import { printed } from '#judge/grade/grade.ts';
 import { PRINTED_PLIES } from '#judge/paths/shortest-paths.ts';
 import type { FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
+import { askedRank } from '#judge/paths/asked-rank.ts';
 import { orientedLegs, pathPoints, printedLegs } from '#judge/paths/path-legs.ts';
 import { pairReasons } from './pair-reasons.ts';
 import { conditionsOf, type Unknowns } from '#judge/spots/conditions.ts';
@@ -121,11 +122,10 @@ function supplementaryRule(book: Book): Pick<Required['throughInsulation'], 'sup
     : { supplementary: { leastThickness: inMm(least), plies } };
 }
 
-/** Tracking rank of the creepage path that holds the pair, or of its shortest. */
+/** Of the creepage path that holds the pair, or of its shortest. */
 function weakestRank(pair: PairOutcome): number {
-  const { holding, shortest } = pair;
-  if (holding?.kind === 'path' && holding.metric === 'creepage') return holding.rank;
-  return shortest.creepage.find((path) => path !== null)?.rank ?? GROUPS.length - 1;
+  const { holding } = pair;
+  return askedRank(holding?.kind === 'path' && holding.metric === 'creepage' ? holding : null, pair);
 }
 
 function printPath(
@@ -192,7 +192,7 @@ function printLimiting(design: Design, pair: PairOutcome, unknowns: Unknowns | n
     return { metric: 'bridge', grade, ...none, ...along, bridge: id, because };
   }
   const legs = orientedLegs(design, holding, pair.between[0]);
-  const figures = pair.required.creepage(GROUPS[holding.rank]!);
+  const figures = pair.required.creepage(GROUPS[askedRank(holding, pair)]!);
   const wanted = holding.metric === 'creepage' ? figures : pair.required.clearance;
   const strong = pair.needed === 'reinforced' || pair.needed === 'double';
   return {

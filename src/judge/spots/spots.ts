@@ -2,6 +2,7 @@
 
 import { printed } from '#judge/grade/grade.ts';
 import type { FoundBridge, FoundPath, PairOutcome } from '#judge/paths/case-result.ts';
+import { askedRank } from '#judge/paths/asked-rank.ts';
 import { type Point, orientedLegs, pathPoints } from '#judge/paths/path-legs.ts';
 import type { Answer } from '#judge/verdict/answer.ts';
 import type { SpotBridge, WeakSpot } from '#judge/verdict/spot.ts';
@@ -135,8 +136,9 @@ function pathSpot(
 }
 
 /** Distance that would reach the needed grade along the path's metric, mm. */
-export function requiredLength(path: FoundPath, { needed }: PairOutcome): number | null {
-  const limits = path.asked.distance(path.rank);
+export function requiredLength(path: FoundPath, pair: PairOutcome): number | null {
+  const { needed } = pair;
+  const limits = path.asked.distance(path.metric === 'creepage' ? askedRank(path, pair) : path.rank);
   const wanted = needed === 'reinforced' || needed === 'double' ? limits.reinforced : limits.basic;
   return wanted === null ? null : inMm(wanted);
 }

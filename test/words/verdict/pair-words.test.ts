@@ -142,7 +142,9 @@ describe('headline', () => {
     const [narrow] = verdict.weakSpots;
     const over = (length: number) => ({ ...narrow!, kind: 'core-bridge', length, required: 5.6 }) as const;
     const told = headline({ ...verdict, weakSpots: [narrow!, over(3), over(1.8), over(2.5)] }, looks);
-    expect(told).toMatch(/ That alone will not do: 3\.80 mm more from the core, on one side or both, would do\.$/);
+    expect(told).toMatch(
+      / That alone will not do: 3\.80 mm more from the core, on one side or both, would do\.$/,
+    );
     const known = headline({ ...verdict, weakSpots: [over(1.8), over(3)] }, looks);
     expect(known).not.toContain('alone');
   });
