@@ -25,7 +25,7 @@ describe('reasons of a pair that meets', () => {
 
   it('should print the row of the film that its plies stand by, and how well it is known', () => {
     const film = build.rows.find(({ text }) => text.includes('25 µm film'));
-    expect(film).toMatchObject({ label: 'stands', value: '3054 V peak' });
+    expect(film).toMatchObject({ label: 'withstands', value: '3054 V peak' });
     expect(film?.confirmed).not.toBeNull();
   });
 
