@@ -13,14 +13,31 @@ export function turnRows(points: readonly PicturePoint[]): readonly (readonly Pi
   return rows;
 }
 
-/** One step on in the last row, as wide as its steps are on the whole; null before a row has two marks. */
+/**
+ * One step on in the last row, as wide as its steps are on the whole. A row just begun takes the step of the row before, away
+ * from the end that it begins at. Null before there are two marks.
+ */
 export function nextTurn(points: readonly PicturePoint[]): PicturePoint | null {
-  const row = turnRows(points).at(-1) ?? [];
+  const rows = turnRows(points);
+  const [before = [], row = []] = [rows.at(-2), rows.at(-1)];
+  const last = row.at(-1);
+  if (last === undefined) return null;
+  const own = stepOf(row);
+  const step = own ?? stepOf(before);
+  if (step === null) return null;
+  const way = own !== null || far(last, before[0]) < far(last, before.at(-1)) ? 1 : -1;
+  return { x: last.x + way * step.x, y: last.y + way * step.y };
+}
+
+/** Mean step from mark to mark; null where there is only one. */
+function stepOf(row: readonly PicturePoint[]): PicturePoint | null {
   const [first, last] = [row[0], row.at(-1)];
   const steps = row.length - 1;
   if (first === undefined || last === undefined || steps < 1) return null;
-  return { x: last.x + (last.x - first.x) / steps, y: last.y + (last.y - first.y) / steps };
+  return { x: (last.x - first.x) / steps, y: (last.y - first.y) / steps };
 }
+
+const far = (from: PicturePoint, to: PicturePoint = from): number => Math.hypot(to.x - from.x, to.y - from.y);
 
 /** A single mark has no direction yet: whatever comes next lies in its row. */
 function goesOn(row: readonly PicturePoint[], next: PicturePoint): boolean {

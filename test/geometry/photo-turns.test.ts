@@ -19,4 +19,11 @@ describe('turns marked on a photograph', () => {
     // of the row that is being marked
     expect(nextTurn([at(0, 0), at(10, 0), at(20, 0), at(20, 10), at(12, 10)])).toEqual(at(4, 10));
   });
+
+  it('should be awaited at the step of the row before where a row begins, away from the end that it begins at', () => {
+    const row = [at(0, 0), at(10, 0), at(20, 0)];
+    expect(nextTurn([...row, at(20, 10)])).toEqual(at(10, 10));
+    expect(nextTurn([...row, at(0, 10)])).toEqual(at(10, 10));
+    expect(nextTurn([])).toBe(null);
+  });
 });
