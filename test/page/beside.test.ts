@@ -101,6 +101,10 @@ describe.skipIf(!hasBrowser())('judging beside the page', () => {
     await expect.poll(() => page.locator('.side section').innerText()).toBe(told);
     await page.evaluate(() => (location.hash = 'sheet'));
     await hush(false);
+    // seven layers of which nothing is known are much to judge on a loaded machine
+    await page
+      .locator('#verdict-words', { hasText: 'Judging' })
+      .waitFor({ state: 'detached', timeout: 120_000 });
     await judged(page);
     await page.locator('[data-row="0"]').waitFor();
     await expect.poll(() => page.locator('[data-row]').count()).toBe(layers);

@@ -51,14 +51,18 @@ export const withTurns = ({ verdict, sections, parts, windings, builds }: PlainJ
   },
 });
 
-/** `windings`: as the field has them, to take the place of the estimate. */
+/**
+ * `windings`: as the field has them, to take the place of the estimate. `onWay` is called now and then while it lasts: one
+ * judgement is one piece of work, and whoever waits for it may want to know that it goes on.
+ */
 export function judgePlain(
   asFiled: Design,
   cache: PathCache,
   book = bookOf(asFiled),
   windings: FieldWindings | null = null,
+  onWay: () => void = () => undefined,
 ): PlainJudgement {
-  const judging = judgingOf(book, cache, { printed: false, reachOnly: false });
+  const judging = judgingOf(book, cache, { printed: false, reachOnly: false, onWay });
   const found = findAll(judging, soldIn(asFiled, book));
   const { design, worst, best } = found;
   const drawn = new DrawnSections(worst.nominal.sections, worst.nominal.build);

@@ -15,6 +15,7 @@ export function judgeOnce(
   choice: Choice,
   coreTo?: string | null,
 ): Outcome & { readonly filled: Filled } {
+  judging.onWay();
   const stated = settled(design, choice.ends);
   const filled = fillBuild(stated, judging.book, choice, judging.cache.stuffs);
   const { pollutionDegree } = filled;

@@ -20,15 +20,21 @@ export interface Judging {
   readonly only?: readonly number[];
   /** What its pairs ask, over every way to count its unknowns. */
   readonly asked: AskedPairs;
+  /** Called now and then while it lasts, for whoever waits beside. */
+  readonly onWay: () => void;
   readonly rules: SolidRules;
   readonly plans: SearchPlans;
+}
+
+interface Wanted extends Pick<Judging, 'printed' | 'places' | 'reachOnly'> {
+  readonly onWay?: Judging['onWay'];
 }
 
 /** Begins to judge a document. */
 export function judgingOf(
   book: Book,
   cache: PathCache,
-  wanted: Pick<Judging, 'printed' | 'places' | 'reachOnly'>,
+  { onWay = () => undefined, ...wanted }: Wanted,
 ): Judging {
   cache.nextGeneration();
   const rules = solidRules(book);
@@ -38,6 +44,7 @@ export function judgingOf(
     asked: new AskedPairs(book),
     rules,
     plans: new SearchPlans(rules, cache.stuffs),
+    onWay,
     ...wanted,
   };
 }

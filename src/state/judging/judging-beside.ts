@@ -6,7 +6,9 @@ import type { Thread } from '#state/threads/thread.ts';
 
 export function judgingBeside(thread: Thread): JudgeBeside {
   return (design, early) => {
-    const { outcome, stop } = thread.ask('judge', design, early);
+    const { outcome, stop } = thread.ask('judge', design, (told) => {
+      if (told !== null) early(told);
+    });
     const answer = outcome.then((found) =>
       found.kind === 'answer'
         ? { kind: 'judged' as const, judgement: withTurns(found.answer), took: found.took }

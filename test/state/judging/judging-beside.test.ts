@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { readDesign } from '#model/read/read-design.ts';
 import type { PairAnswer } from '#judge/judging/pair-answers.ts';
 import { judge, judgePlain, withTurns } from '#judge/judging/judge.ts';
@@ -81,6 +81,18 @@ describe('judging beside the page', () => {
     }
     // the one of which half is open
     expect(toldEarly).toContain('flea-market-drill');
+  });
+
+  it('should give a sign every second or so that it goes on', async () => {
+    let clock = 0;
+    const now = vi.spyOn(performance, 'now').mockImplementation(() => (clock += 600));
+    const told: unknown[] = [];
+    const answerer = await answerers.judge();
+    const steps = answerer(designOf(firstBuild), (word) => told.push(word));
+    while (steps.next().done !== true);
+    now.mockRestore();
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.every((word) => word === null)).toBe(true);
   });
 
   it('should say what broke when judging broke', async () => {

@@ -18,7 +18,8 @@ import type { Marking } from '#learn/exercise/mark.ts';
 import type { Assumption } from '#judge/verdict/verdict.ts';
 
 export interface Asks {
-  readonly judge: Ask<Design, readonly PairAnswer[], PlainJudgement>;
+  /** Told are answers that are known before the whole, or null as a sign that it goes on. */
+  readonly judge: Ask<Design, readonly PairAnswer[] | null, PlainJudgement>;
   readonly decide: Ask<DecideQuestion, Decided, null>;
   readonly field: Ask<FieldAsked, number, FieldAnswered>;
   readonly exercise: Ask<ExerciseAsked, never, ExerciseMade | null>;
