@@ -22,12 +22,12 @@ limiting line lines link list lists little long look looked looking looks loose 
 made main make manual many map mark marked match material matter may means measure measured mend
 mended mending metre middle might minute mm mode more most move moved moves must name narrow near
 nearer nearest need needed never new next nine no none normal not note notes nothing number numbers
-odd of off old on once one only open opened operator or order other others our out outer outermost
+odd of off old on once one only open opened operator or order other others our out outer outermost outward
 outside over overlapping overshoot overvoltage own owner page pages paper part patient pen people
 per photograph photographs pick picture pieces place places plan plot point points position possible
 potentials power press print printed probability probe problem proof proposed protects pupil put
 puts quantity question questions quick range rate rated reaches read readings reads really reason
-reasons reflected remarks remove repair report resistance rest result results right rim ring round
+reasons reflected remarks remove repair report resistance rest result results right rim ring round rounding
 row rule rules run safe said same save saved say scale score search second seconds see seed seen
 select sent series set seven several share sheet sheets shift short shortcuts should show showing
 shown shows side since single six size slow small so sold solid some something source sources spare
